@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The phases of a running batch and the next act that is due.
+#pragma once
+
+#include "plan/assumptions.h"
+#include "plan/repair_plan.h"
+
+#include <vector>
+
+namespace strandbench {
+
+enum class Phase { Knead, Spread, ClearEdges, HandsOff, Sand, Harder };
+template <> struct Codes<Phase> {
+    static constexpr std::array<std::pair<Phase, const char*>, 6> table{{
+        {Phase::Knead, "knead"}, {Phase::Spread, "spread"}, {Phase::ClearEdges, "clear_edges"},
+        {Phase::HandsOff, "hands_off"}, {Phase::Sand, "sand"}, {Phase::Harder, "harder"},
+    }};
+};
+
+struct PhaseSpan {
+    Phase phase = Phase::Knead;
+    Duration from;
+    Duration to;
+    bool operator==(const PhaseSpan&) const = default;
+};
+
+/// The phases of a batch from 'hardener in', without gaps: knead, spread until the edges' time (a share of
+/// the layer's gel), clear edges until gel, hands off until it sands, sand while it sands easily, harder.
+/// A phase that has no time in it is left out. The last ends where the ribbon is drawn to.
+[[nodiscard]] std::vector<PhaseSpan> phasesOf(const BatchTimes& times, const Assumptions& assumptions);
+
+/// What a clock shows at one moment.
+struct ClockFace {
+    Phase phase = Phase::Knead;
+    Duration sinceHardener;
+    Duration toNextPhase;   ///< 0 in the last phase
+    Duration boardSetsIn;   ///< 0 when it has
+    Fraction phaseGone;     ///< of the present phase
+    bool operator==(const ClockFace&) const = default;
+};
+
+[[nodiscard]] ClockFace readClock(const BatchTimes& times, const Assumptions& assumptions, Duration sinceHardener);
+
+} // namespace strandbench

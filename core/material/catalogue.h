@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The sheets that a bench knows.
+#pragma once
+
+#include "material/sheet.h"
+#include "quantity/fault.h"
+
+#include <vector>
+
+namespace strandbench {
+
+class Catalogue {
+public:
+    Catalogue() = default;
+    explicit Catalogue(std::vector<ProductSheet> sheets) : m_sheets(std::move(sheets)) {}
+
+    [[nodiscard]] const std::vector<ProductSheet>& sheets() const { return m_sheets; }
+    /// The sheet of this id; null when there is none.
+    [[nodiscard]] const ProductSheet* byId(const QString& id) const;
+    /// The first sheet of this class; null when there is none.
+    [[nodiscard]] const ProductSheet* byClass(FillerClass filler) const;
+
+private:
+    std::vector<ProductSheet> m_sheets;
+};
+
+/// The demo sheets that the program carries (resources/sheets/*.json): invented values that say so.
+/// Throws std::logic_error when the built-in resource itself does not parse, which is a defect of the build.
+[[nodiscard]] const Catalogue& demoCatalogue();
+
+} // namespace strandbench

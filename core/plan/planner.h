@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "plan/assumptions.h"
+#include "plan/cure_times.h"
+#include "plan/repair_plan.h"
+
+namespace strandbench {
+
+/// What a plan is made with: passed in, never reached for.
+struct PlanningSet {
+    const DecisionTable& table;
+    const Catalogue& catalogue;
+    Assumptions assumptions;
+    const CureTimes& times;
+};
+
+/// Plans a repair. On a stop the plan holds only the stops and what was rejected.
+/// Pure: the same assessment and set give the same plan.
+[[nodiscard]] RepairPlan planRepair(const Assessment& assessment, const PlanningSet& set);
+
+} // namespace strandbench

@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Folding events into a repair, and the next step. Pure: no storage, no engine, no decision table.
+#pragma once
+
+#include "quantity/fault.h"
+#include "repair/event.h"
+
+namespace strandbench {
+
+/// One batch that has had its hardener.
+struct BatchRun {
+    BatchRef batch;
+    HardenerIn mixed;
+    Instant hardenerIn;
+    std::optional<Instant> edgesClear;
+    std::optional<Instant> boardGelled;
+    std::optional<Instant> panelGelled;
+    std::optional<Instant> sands;
+    std::optional<Instant> sanded;
+    bool operator==(const BatchRun&) const = default;
+    /// True until it has been sanded: its clock is on the ribbon.
+    [[nodiscard]] bool running() const { return !sanded.has_value(); }
+};
+
+struct Repair {
+    QUuid id;
+    QString job;
+    QString panel;
+    QString takenInBy;
+    Instant takenInAt;
+    Assessment assessment;
+    std::map<Question, qint64> answeredBy;  ///< seq of the event that answered
+    std::optional<RepairPlan> plan;
+    std::optional<Instant> planAcceptedAt;
+    int prepDone = 0;                       ///< steps of plan->prep confirmed, in order
+    std::vector<BatchRun> runs;             ///< in the order the hardener went in
+    std::optional<Instant> turnedAt;
+    int finishingDone = 0;
+    int handOverDone = 0;
+    std::optional<Parked> parked;
+    std::optional<Instant> handedOverAt;
+    Instant lastAt;                         ///< of the newest event
+    qint64 lastSeq = 0;
+    bool operator==(const Repair&) const = default;
+
+    /// The run of a batch; null when its hardener is not in yet.
+    [[nodiscard]] const BatchRun* run(BatchRef batch) const;
+    [[nodiscard]] bool open() const { return !handedOverAt; }
+};
+
+/// Folds one more event into the repair. The fault names the event when it cannot follow what came before
+/// (a batch that the plan does not have, a step out of order); the repair is then as it was.
+[[nodiscard]] std::optional<Fault> apply(Repair& repair, const Event& event);
+/// Folds all events of one repair, oldest first.
+[[nodiscard]] Checked<Repair> foldRepair(const std::vector<Event>& events);
+
+/// The tests of the hand-over, in order: codes that app/words renders.
+[[nodiscard]] const std::vector<QString>& handOverTests();
+
+enum class Station {
+    Assess,   ///< question says which
+    Decide,   ///< everything asked is answered: fill or stop
+    Prepare,  ///< step index of plan->prep
+    Mix,      ///< batch
+    Spread,   ///< batch: from hardener in to edges clear
+    Wait,     ///< batch: hands off until it sands
+    Sand,     ///< batch: it sands, until sanded and dusted
+    Turn,     ///< strip the dam, turn the panel
+    Finish,   ///< step index of plan->finishing
+    HandOver, ///< test index
+    Done,
+    Parked,
+};
+template <> struct Codes<Station> {
+    static constexpr std::array<std::pair<Station, const char*>, 12> table{{
+        {Station::Assess, "assess"}, {Station::Decide, "decide"}, {Station::Prepare, "prepare"},
+        {Station::Mix, "mix"}, {Station::Spread, "spread"}, {Station::Wait, "wait"}, {Station::Sand, "sand"},
+        {Station::Turn, "turn"}, {Station::Finish, "finish"}, {Station::HandOver, "hand_over"},
+        {Station::Done, "done"}, {Station::Parked, "parked"},
+    }};
+};
+
+struct NextStep {
+    Station station = Station::Assess;
+    std::optional<Question> question;
+    int index = 0;
+    std::optional<BatchRef> batch;
+    bool operator==(const NextStep&) const = default;
+};
+
+/// The next step of a repair: where a restart, a tap on its card and a tap on its clock lead.
+/// A face laid in several batches is mixed and spread one after another; a lift is sanded before the next
+/// face or lift begins.
+[[nodiscard]] NextStep nextStep(const Repair& repair);
+
+/// The first question not answered yet that the answers so far ask for; empty when all are, or when an
+/// answer already refuses (a substrate that is never filled, a spot or stitch weld).
+[[nodiscard]] std::optional<Question> nextQuestion(const Assessment& assessment);
+
+} // namespace strandbench

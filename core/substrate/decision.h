@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Fill or stop, and with what: the decision table and the refusals, each with its reason.
+#pragma once
+
+#include "material/catalogue.h"
+#include "quantity/fault.h"
+#include "quantity/reason.h"
+#include "substrate/assessment.h"
+
+#include <map>
+
+namespace strandbench {
+
+/// One cell of "which filler where" with its reason (a code).
+struct TableCell {
+    Suitability suitability = Suitability::No;
+    QString reason;
+};
+
+/// The columns: five substrates and three damages that have a column of their own.
+/// Codes: frp, smc, steel, galvanised, aluminium, weld_seam, bond_seam, hole.
+class DecisionTable {
+public:
+    /// Reads the table from JSON: every class and column must be there, with a reason in every cell.
+    [[nodiscard]] static Checked<DecisionTable> read(const QByteArray& json);
+    /// The table that the program carries (resources/decision/table.json).
+    [[nodiscard]] static const DecisionTable& builtIn();
+
+    /// The cell of a fibre-reinforced class in a column; No with reason "no_cell" where there is none.
+    [[nodiscard]] TableCell cell(FillerClass filler, const QString& column) const;
+    [[nodiscard]] const QByteArray& source() const { return m_source; }
+    [[nodiscard]] const QByteArray& hash() const { return m_hash; } ///< SHA-256 of source
+
+private:
+    std::map<std::pair<FillerClass, QString>, TableCell> m_cells;
+    QByteArray m_source;
+    QByteArray m_hash;
+};
+
+/// Who may override a stop.
+enum class Override { Nobody, Supervisor };
+
+struct Stop {
+    Reason reason;
+    Override overridable = Override::Nobody;
+    QString instead; ///< code of what to do instead
+    QString parkTo;  ///< code of the place that can make it fillable ("welding_shop"), empty when none
+    bool operator==(const Stop&) const = default;
+};
+
+struct RejectedFiller {
+    FillerClass filler = FillerClass::ShortStrand;
+    Reason reason;
+    bool operator==(const RejectedFiller&) const = default;
+};
+
+struct Decision {
+    bool fill = false;
+    std::vector<Stop> stops;       ///< every one that holds, not only the first; empty when fill
+    std::optional<FillerClass> filler;
+    const ProductSheet* sheet = nullptr; ///< of the chosen class; null on a stop
+    Reasons reasons;               ///< for filling: why this filler, and cautions
+    std::vector<RejectedFiller> rejected; ///< every other class, with why not
+};
+
+/// Decides on an assessment. Unanswered questions stop with 'not_assessed'.
+[[nodiscard]] Decision decide(const Assessment& assessment, const DecisionTable& table, const Catalogue& catalogue);
+
+} // namespace strandbench
