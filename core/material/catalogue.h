@@ -24,8 +24,4 @@ private:
     std::vector<ProductSheet> m_sheets;
 };
 
-/// The demo sheets that the program carries (resources/sheets/*.json): invented values that say so.
-/// Throws std::logic_error when the built-in resource itself does not parse, which is a defect of the build.
-[[nodiscard]] const Catalogue& demoCatalogue();
-
 } // namespace strandbench

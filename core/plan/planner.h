@@ -4,6 +4,7 @@
 #include "plan/assumptions.h"
 #include "plan/cure_times.h"
 #include "plan/repair_plan.h"
+#include "plan/step_book.h"
 
 namespace strandbench {
 
@@ -11,6 +12,7 @@ namespace strandbench {
 struct PlanningSet {
     const DecisionTable& table;
     const Catalogue& catalogue;
+    const StepBook& steps;
     Assumptions assumptions;
     const CureTimes& times;
 };

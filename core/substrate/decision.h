@@ -21,18 +21,24 @@ struct TableCell {
 /// Codes: frp, smc, steel, galvanised, aluminium, weld_seam, bond_seam, hole.
 class DecisionTable {
 public:
-    /// Reads the table from JSON: every class and column must be there, with a reason in every cell.
-    [[nodiscard]] static Checked<DecisionTable> read(const QByteArray& json);
-    /// The table that the program carries (resources/decision/table.json).
-    [[nodiscard]] static const DecisionTable& builtIn();
+    using Cells = std::map<std::pair<FillerClass, QString>, TableCell>;
 
-    /// The cell of a fibre-reinforced class in a column; No with reason "no_cell" where there is none.
+    DecisionTable() = default;
+    /// source: the bytes that it was read from (exchange reads them), hashed and stored with every plan.
+    DecisionTable(Cells cells, QByteArray source, QByteArray hash)
+        : m_cells(std::move(cells)), m_source(std::move(source)), m_hash(std::move(hash)) {}
+
+    /// Every column's code, in the order of job.md.
+    [[nodiscard]] static const QStringList& columns();
+
+    /// The cell of a fibre-reinforced class in a column; No with reason "no_cell" where there is none:
+    /// nothing defaults to yes.
     [[nodiscard]] TableCell cell(FillerClass filler, const QString& column) const;
     [[nodiscard]] const QByteArray& source() const { return m_source; }
     [[nodiscard]] const QByteArray& hash() const { return m_hash; } ///< SHA-256 of source
 
 private:
-    std::map<std::pair<FillerClass, QString>, TableCell> m_cells;
+    Cells m_cells;
     QByteArray m_source;
     QByteArray m_hash;
 };

@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The record: events in one SQLite file, chained, append-only, with summaries beside them.
+#pragma once
+
+#include "repair/repair.h"
+
+#include <QString>
+
+#include <tl/expected.hpp>
+
+#include <memory>
+#include <vector>
+
+namespace strandbench {
+
+enum class LogTrouble {
+    CannotOpen,    ///< no such folder, no right to it
+    NotADatabase,  ///< the file is something else
+    NotALog,       ///< a database, but not of this program
+    NewerVersion,  ///< written by a newer program that this one must not touch
+    ReadOnly,      ///< may be read but not written
+    Locked,        ///< another program has it
+    DiskFull,
+    Damaged,       ///< the file or the chain does not hold
+    IoError,
+    AlreadyOpen,   ///< an open job with the same panel
+    DoesNotFollow, ///< the event cannot follow what is stored (see apply())
+};
+
+struct LogFailure {
+    LogTrouble trouble = LogTrouble::IoError;
+    QString detail; ///< SQLite's or the system's own words, for the small print
+    bool operator==(const LogFailure&) const = default;
+};
+
+template <class T> using Logged = tl::expected<T, LogFailure>;
+
+enum class LogMode { ReadWrite, ReadOnly };
+
+/// What the home rail and review need of a repair without folding it.
+struct RepairSummary {
+    QUuid repair;
+    QString job;
+    QString panel;
+    QString substrate;   ///< code; empty until answered
+    QString damageKind;  ///< code; empty until answered
+    QString station;     ///< code of the next step's station
+    QString person;
+    bool open = true;
+    qint64 firstUtcMs = 0;
+    qint64 lastUtcMs = 0;
+    qint64 lastSeq = 0;
+    bool operator==(const RepairSummary&) const = default;
+};
+
+struct ChainHead {
+    QString origin;
+    qint64 count = 0;
+    QByteArray hash; ///< SHA-256; 32 zero bytes for an empty chain
+    bool operator==(const ChainHead&) const = default;
+};
+
+/// One connection to a log. Lives in the thread that opened it.
+class RepairLog {
+public:
+    /// Opens or (ReadWrite, no file) creates a log. WAL, synchronous=FULL, foreign keys and the busy timeout
+    /// are set and read back; migrations run in order, each in one transaction with its version stamp.
+    [[nodiscard]] static Logged<std::unique_ptr<RepairLog>> open(const QString& path, LogMode mode);
+    ~RepairLog();
+    RepairLog(const RepairLog&) = delete;
+    RepairLog& operator=(const RepairLog&) = delete;
+
+    /// Writes one event, its blobs, its day and the repair's summary in one transaction (BEGIN IMMEDIATE).
+    /// On failure nothing is written.
+    [[nodiscard]] Logged<Event> append(const EventDraft& draft);
+
+    [[nodiscard]] Logged<std::vector<Event>> events(const QUuid& repair) const;
+    [[nodiscard]] Logged<std::vector<RepairSummary>> openRepairs() const;
+    [[nodiscard]] Logged<std::vector<RepairSummary>> repairsOfDay(const QString& localDay) const;
+    [[nodiscard]] Logged<QByteArray> blob(const QByteArray& hash) const;
+    [[nodiscard]] Logged<ChainHead> head() const; ///< of this bench's own chain
+
+private:
+    struct Connection;
+    explicit RepairLog(std::unique_ptr<Connection> connection);
+    std::unique_ptr<Connection> m_connection;
+};
+
+/// The first place where a log breaks.
+struct VerifyReport {
+    bool clean = false;
+    int schemaVersion = 0;
+    qint64 events = 0;
+    qint64 repairs = 0;
+    std::vector<ChainHead> heads;
+    QString breaksAt;   ///< code: integrity, schema, chain, event, summary, blob, expected_head; empty when clean
+    QString where;      ///< "origin 1f3a…, seq 12" and what was found
+};
+
+/// SQLite's own integrity check, the schema, the chain of every origin, every event readable and foldable,
+/// summaries and days against their events, blobs against their hashes. expectHead: hex, or empty.
+[[nodiscard]] Logged<VerifyReport> verifyLog(const QString& path, const QString& expectHead = {});
+
+/// A consistent copy while the program may be running (VACUUM INTO), verified after writing, put in place by
+/// rename. Refuses to overwrite an existing file.
+[[nodiscard]] Logged<VerifyReport> backupLog(const QString& path, const QString& to);
+
+} // namespace strandbench
