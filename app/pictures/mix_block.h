@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One running mix on the ribbon at the top: job, phase by shape and word, time to the next act, filled as it
+// runs down. A tap goes there.
+#pragma once
+
+#include "clock/batch_clock.h"
+#include "theme/theme.h"
+
+#include <QAbstractButton>
+
+namespace strandbench {
+
+struct MixBlockText {
+    QString job;    ///< "4421 skirt panel"; elided only in the middle of the panel's name
+    QString phase;  ///< "Spread"
+    QString time;   ///< "02:05"
+};
+
+class MixBlock final : public QAbstractButton {
+    Q_OBJECT
+public:
+    MixBlock(const Theme& theme, const QString& name, QWidget* parent = nullptr);
+    void setShown(const ClockFace& face, const MixBlockText& text);
+    [[nodiscard]] bool textFits() const;
+    [[nodiscard]] double smallestTextMm() const;
+    [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QSize minimumSizeHint() const override;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    const Theme& m_theme;
+    ClockFace m_face;
+    MixBlockText m_text;
+};
+
+} // namespace strandbench

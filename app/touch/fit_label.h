@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Text that fits its place: drawn at its role's preferred size, wrapped and shrunk down to the least size.
+#pragma once
+
+#include "theme/theme.h"
+
+#include <QWidget>
+
+namespace strandbench {
+
+class FitLabel : public QWidget {
+    Q_OBJECT
+    Q_PROPERTY(QString text READ text WRITE setText)
+public:
+    FitLabel(const Theme& theme, const QString& name, TextRole role, QWidget* parent = nullptr);
+
+    void setText(const QString& text); ///< also the accessible name
+    [[nodiscard]] QString text() const { return m_text; }
+    void setRole(Role ink) { m_ink = ink; update(); }
+    void setBold(bool bold) { m_bold = bold; update(); }
+    void setAlignment(Qt::Alignment alignment) { m_alignment = alignment; update(); }
+    void setLines(int atMost); ///< default: as many as fit; 1 never wraps
+    [[nodiscard]] TextRole textRole() const { return m_textRole; }
+    [[nodiscard]] bool textFits() const;
+    [[nodiscard]] double smallestTextMm() const;
+
+    [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QSize minimumSizeHint() const override;
+    [[nodiscard]] bool hasHeightForWidth() const override { return true; }
+    [[nodiscard]] int heightForWidth(int width) const override;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    const Theme& m_theme;
+    TextRole m_textRole;
+    QString m_text;
+    Role m_ink = Role::Ink;
+    bool m_bold = false;
+    Qt::Alignment m_alignment = Qt::AlignLeft | Qt::AlignVCenter;
+    int m_lines = 99;
+};
+
+} // namespace strandbench
