@@ -9,6 +9,8 @@
 #include <QPainter>
 #include <QRectF>
 
+#include <vector>
+
 namespace strandbench {
 
 enum class Pictogram {
@@ -19,11 +21,23 @@ enum class Pictogram {
     Tick,        ///< green disc with a tick
     Spreader, Knead, Mix, ClearEdges, HandsOff, SandingBlock, Harder, Turn, Finish, Inspect, HandOver, Assess,
     Prepare, Decide, Question, Thermometer, SetUp, Lamp, Scale, Card, Back, Minus, Plus, Wait, Parked, Board, Panel,
+    // The steps of preparing, finishing and handing over.
+    Gear, Wash, Cloth, StripPaint, CutToSound, Magnifier, Drill, Dry, ProveDry, Bevel, BevelBack, AbradeBack,
+    Backing, Dam, CoarsePaper, Dust, Wipe, FlashOff, Brush, OwnTools, DewDrop, GuideCoat, Paper, FinePaper,
+    AirGun, RakingLight, Pinhole, CureClock, Straightedge, PinholeNone, Nail, TapCoin, NoEdge, GuideCoatGone,
 };
+
+/// Every sign but None, in the order of the enumeration.
+[[nodiscard]] std::vector<Pictogram> allPictograms();
 
 /// Draws the sign centred in the rectangle, as large as fits, with the theme's colours. `ink` is used for
 /// the signs that have no colour of their own.
 void paintPictogram(QPainter& painter, const QRectF& rect, Pictogram sign, const Theme& theme, const QColor& ink);
+
+/// Draws the sign in `ink` upon a disc of `ground`, as on a job card; StopHand, Caution and Tick have a
+/// ground of their own and are drawn without the disc.
+void paintSignOnDisc(QPainter& painter, const QRectF& rect, Pictogram sign, const Theme& theme, const QColor& ground,
+                     const QColor& ink);
 
 /// The sign of a phase of a batch.
 [[nodiscard]] Pictogram signOf(Phase phase);
