@@ -2,7 +2,7 @@
 // Our assumptions, with no source: one table, shown as assumptions and editable in bench set-up.
 #pragma once
 
-#include "air/gate.h"
+#include "substrate/decision.h"
 #include "quantity/quantity.h"
 
 namespace strandbench {
@@ -20,9 +20,11 @@ struct Assumptions {
     Length backingLap = millimetres(50);
     Length holeBothFaces = millimetres(50);    ///< up to this across, both faces filled, no backing
     Length holeNoRearAccess = millimetres(25); ///< over this without rear access: a bonded backing first
-    Length holeGreatest = millimetres(75);     ///< over this: stop
     Duration beforePrimer = minutes(60);       ///< after the last sanding, at 20 degC
-    FillingLimits limits;
+    Duration layPuddle = seconds(90);          ///< laying puddle and bead, before the hardener goes in
+    Duration sandLift = minutes(5);            ///< sanding and dusting off one lift
+    Duration turnPanel = minutes(5);           ///< stripping the dam, sanding its residue, turning
+    DecisionLimits decision;
 };
 
 } // namespace strandbench

@@ -2,6 +2,7 @@
 // Fill or stop, and with what: the decision table and the refusals, each with its reason.
 #pragma once
 
+#include "air/gate.h"
 #include "material/catalogue.h"
 #include "quantity/fault.h"
 #include "quantity/reason.h"
@@ -69,7 +70,31 @@ struct Decision {
     std::vector<RejectedFiller> rejected; ///< every other class, with why not
 };
 
-/// Decides on an assessment. Unanswered questions stop with 'not_assessed'.
-[[nodiscard]] Decision decide(const Assessment& assessment, const DecisionTable& table, const Catalogue& catalogue);
+/// The limits of deciding (job.md, 'Facts of the trade' and 'Assumptions': common practice, no source).
+struct DecisionLimits {
+    FillingLimits filling;
+    Length holeGreatest = millimetres(75);  ///< over this: laminate or section repair
+    Length dentDeepest = millimetres(6);    ///< in metal; over this: metal-work first
+    Length dentAim = millimetres(3);        ///< in metal; over this: a caution
+    Length denseHole = millimetres(12);     ///< the greatest hole of a 'to 12 mm' cell
+};
+
+/// Decides on an assessment. Unanswered questions stop with 'not_assessed'. Every stop that holds is given.
+/// The substrate's and the damage's cell combine to the worse of the two; among the fillers that remain,
+/// 'best' for the damage goes first, then 'best' for the substrate, then the table's order. A sheet's own
+/// cell wins over the table's.
+[[nodiscard]] Decision decide(const Assessment& assessment, const DecisionTable& table, const Catalogue& catalogue,
+                              const DecisionLimits& limits = {});
+
+/// A stop with what goes with its code: who may override, what to do instead, where to park it.
+[[nodiscard]] Stop stopOf(Reason reason);
+/// Every code that stopOf() knows.
+[[nodiscard]] std::vector<QString> knownStopCodes();
+
+/// The filling limits with a sheet's own where they are narrower.
+[[nodiscard]] FillingLimits narrowed(const FillingLimits& limits, const ProductSheet& sheet);
+
+/// What is across of a hole: the greater of its length and width.
+[[nodiscard]] Length across(const Damage& damage);
 
 } // namespace strandbench
