@@ -1,0 +1,106 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# Shared by tests/run and demo/run; sourced, never run. The caller has set `root` to the repository's folder.
+
+packages_file=$root/tests/packages.txt
+
+say() { printf '%s\n' "$*"; }
+die() { printf '%s\n' "$*" >&2; exit 1; }
+
+# packages_of GROUP...: the packages of those groups of tests/packages.txt, one a line.
+packages_of() {
+  local line group='' wanted
+  while IFS= read -r line || [[ -n $line ]]; do
+    case $line in
+      '' | '#'*) ;;
+      '['*']') group=${line:1:-1} ;;
+      *) for wanted in "$@"; do [[ $group == "$wanted" ]] && printf '%s\n' "$line"; done ;;
+    esac
+  done < "$packages_file"
+  return 0
+}
+
+is_installed() {
+  [[ $(dpkg-query -W -f '${db:Status-Status}' "$1" 2> /dev/null) == installed ]]
+}
+
+# as_root COMMAND...: the command itself for root, through sudo for anybody else.
+as_root() {
+  if ((EUID == 0)); then
+    "$@"
+  elif [[ -t 0 ]]; then
+    sudo "$@"
+  else
+    sudo -n "$@" # nobody is there to type a password: fail instead of waiting
+  fi
+}
+
+apt() {
+  as_root env DEBIAN_FRONTEND=noninteractive LC_ALL=C.UTF-8 \
+    apt-get -q -o DPkg::Lock::Timeout=300 -o Acquire::Retries=3 "$@" < /dev/null
+}
+
+# install_missing GROUP...: says what is missing of those groups and installs that, and only that.
+install_missing() {
+  command -v apt-get > /dev/null && command -v dpkg-query > /dev/null ||
+    die "This script installs from the packages of Debian 12, and here is no apt-get. Install what stands in" \
+      "$packages_file by hand, then build with: cmake -B build && cmake --build build"
+  local package missing=()
+  for package in $(packages_of "$@"); do
+    is_installed "$package" || missing+=("$package")
+  done
+  if ((${#missing[@]} == 0)); then
+    say "Packages: everything needed is installed."
+    return
+  fi
+  say "Packages to install from the system's own sources (${#missing[@]}, and what they depend on):"
+  printf '  %s\n' "${missing[@]}"
+  if ((EUID != 0)) && ! command -v sudo > /dev/null; then
+    die "Installing needs root, and sudo is not there. As root, run: apt-get install --no-install-recommends" \
+      "${missing[*]}"
+  fi
+  ((EUID == 0)) || say "Only this step runs as root, through sudo."
+  apt update || say "The package lists could not all be refreshed; going on with the lists that are there." >&2
+  apt install -y --no-install-recommends "${missing[@]}" ||
+    die "Installing failed; the lines above say why. Nothing was built."
+  hash -r
+}
+
+# leave_root SCRIPT ARGUMENT...: started as `sudo SCRIPT` in a folder that belongs to the person behind sudo,
+# go on as that person once the packages are there, so that nothing in the folder becomes root's.
+leave_root() {
+  ((EUID == 0)) || return 0
+  local uid=${SUDO_UID:-0}
+  ((uid != 0)) && [[ $(stat -c %u "$root") == "$uid" ]] || return 0
+  local home
+  home=$(getent passwd "$uid" | cut -d: -f6)
+  say "Going on as $SUDO_USER: the packages are there, and nothing else needs root."
+  exec setpriv --reuid "$uid" --regid "$SUDO_GID" --init-groups env HOME="$home" USER="$SUDO_USER" "$@"
+}
+
+# clean_environment: the same surroundings on every machine; also on one that has no locale and no session.
+clean_environment() {
+  local name
+  for name in "${!QT_@}" LANGUAGE; do unset "$name"; done
+  export LC_ALL=C.UTF-8
+  scratch=$(mktemp -d)
+  trap 'rm -rf -- "$scratch"' EXIT
+  mkdir -m 700 "$scratch/runtime"
+  export XDG_RUNTIME_DIR=$scratch/runtime
+}
+
+# configure FOLDER ARGUMENT...: configures into FOLDER; starts afresh if the folder came with a moved copy.
+configure() {
+  local folder=$1 fresh=()
+  shift
+  if [[ -f $folder/CMakeCache.txt ]] && ! grep -qxF "CMAKE_HOME_DIRECTORY:INTERNAL=$root" "$folder/CMakeCache.txt"; then
+    fresh=(--fresh)
+  fi
+  (cd "$root" && cmake "${fresh[@]}" -B "$folder" "$@")
+}
+
+# build FOLDER [TARGET...]: with all cores.
+build() {
+  local folder=$1
+  shift
+  cmake --build "$folder" --parallel "$(nproc)" ${1:+--target "$@"}
+}
