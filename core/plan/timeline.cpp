@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plan/planning.h"
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench::planning {
+namespace {
+
+/// Lays entries end to end.
+class Line {
+public:
+    explicit Line(std::vector<TimelineEntry>& entries) : m_entries(entries) {}
+
+    void add(const QString& code, Duration length, bool handsOn)
+    {
+        if (length.value() <= 0.0)
+            return;
+        m_entries.push_back({code, m_end, length, handsOn});
+        m_end += length;
+    }
+    void addSteps(const QString& code, const std::vector<Step>& steps)
+    {
+        Duration handsOn = seconds(0);
+        Duration waiting = seconds(0);
+        for (const Step& each : steps) {
+            handsOn += each.handsOn;
+            waiting += each.waiting;
+        }
+        add(code, handsOn, true);
+        add(code + u"_waiting"_s, waiting, false);
+    }
+    [[nodiscard]] Duration end() const { return m_end; }
+
+private:
+    std::vector<TimelineEntry>& m_entries;
+    Duration m_end = seconds(0);
+};
+
+/// Mixing and spreading one batch; the hands are bound until its edges are clear at gel.
+void addBatch(Line& line, const Batch& batch, const Assumptions& assumptions)
+{
+    line.add(u"mix"_s, assumptions.layPuddle + assumptions.kneading, true);
+    line.add(u"spread"_s, std::max(batch.mix.filler / assumptions.spreading,
+                                   Duration(batch.times.gel - assumptions.kneading)), true);
+}
+
+void addSanding(Line& line, const Batch& last, const Assumptions& assumptions)
+{
+    line.add(u"wait"_s, last.times.sand - last.times.gel, false);
+    line.add(u"sand"_s, assumptions.sandLift, true);
+}
+
+void addFinishingSteps(Line& line, std::vector<Step> steps)
+{
+    // What only waits for the primer comes last and is named apart.
+    Duration primer = seconds(0);
+    if (!steps.empty() && steps.back().code == u"cure_before_primer"_s) {
+        primer = steps.back().waiting;
+        steps.pop_back();
+    }
+    line.addSteps(u"finish"_s, steps);
+    line.add(u"before_primer"_s, primer, false);
+}
+
+} // namespace
+
+void planTimeline(RepairPlan& plan, const Job& job)
+{
+    const Assumptions& assumptions = job.set.assumptions;
+    Line line(plan.timeline);
+    line.addSteps(u"prepare"_s, plan.prep);
+    for (std::size_t i = 0; i < plan.batches.size(); ++i) {
+        const Batch& batch = plan.batches[i];
+        addBatch(line, batch, assumptions);
+        const bool lastOfLift = i + 1 == plan.batches.size() || plan.batches[i + 1].lift != batch.lift;
+        if (!lastOfLift)
+            continue;
+        addSanding(line, batch, assumptions);
+        const auto lift = static_cast<std::size_t>(batch.lift);
+        if (lift + 1 < plan.lifts.size() && plan.lifts[lift + 1].face != plan.lifts[lift].face)
+            line.add(u"turn"_s, assumptions.turnPanel, true);
+    }
+    for (const Batch& coat : plan.finish.batches) {
+        addBatch(line, coat, assumptions);
+        addSanding(line, coat, assumptions);
+    }
+    addFinishingSteps(line, plan.finishing);
+    plan.readyForPrimer = line.end();
+}
+
+} // namespace strandbench::planning
