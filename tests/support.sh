@@ -36,7 +36,7 @@ as_root() {
 
 apt() {
   as_root env DEBIAN_FRONTEND=noninteractive LC_ALL=C.UTF-8 \
-    apt-get -q -o DPkg::Lock::Timeout=300 -o Acquire::Retries=3 "$@" < /dev/null
+    apt-get -q -o Dpkg::Use-Pty=0 -o DPkg::Lock::Timeout=300 -o Acquire::Retries=3 "$@" < /dev/null
 }
 
 # install_missing GROUP...: says what is missing of those groups and installs that, and only that.

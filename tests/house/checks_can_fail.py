@@ -68,7 +68,7 @@ class Sources(Tree):
         self.assertEqual(self.found(check_words), [])
         for number, line in enumerate([
                 "// TO" "DO later", 'open("/ho' 'me/me/x")', "see is" "sue 12", "http" "s://mirror.example/x",
-                "QScroller::Touch" "Gesture", "SIG" "NAL(clicked())", "Q_" "ASSERT(x);", "#include <QSqlQuery>",
+                "QScroller::Touch" "Gesture", "SIG" "NAL(clicked())", "Q_" "ASSERT(x);", "#include <" "QSqlQuery>",
                 "process" "Events();", "std::for" "mat(x)"]):
             self.write(f"core/air/word{number}.cpp", line + "\n")
         self.assertEqual(len(self.found(check_words)), 10)
