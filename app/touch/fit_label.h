@@ -3,12 +3,15 @@
 #pragma once
 
 #include "theme/theme.h"
+#include "touch/shown_text.h"
 
 #include <QWidget>
 
 namespace strandbench {
 
-class FitLabel : public QWidget {
+struct FittedText;
+
+class FitLabel : public QWidget, public ShowsText {
     Q_OBJECT
     Q_PROPERTY(QString text READ text WRITE setText)
 public:
@@ -17,12 +20,13 @@ public:
     void setText(const QString& text); ///< also the accessible name
     [[nodiscard]] QString text() const { return m_text; }
     void setRole(Role ink) { m_ink = ink; update(); }
-    void setBold(bool bold) { m_bold = bold; update(); }
+    void setBold(bool bold);
     void setAlignment(Qt::Alignment alignment) { m_alignment = alignment; update(); }
     void setLines(int atMost); ///< default: as many as fit; 1 never wraps
     [[nodiscard]] TextRole textRole() const { return m_textRole; }
     [[nodiscard]] bool textFits() const;
     [[nodiscard]] double smallestTextMm() const;
+    [[nodiscard]] std::vector<ShownText> shownTexts() const override;
 
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
@@ -33,6 +37,9 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    [[nodiscard]] FittedText fitted() const;
+    void remeasure();
+
     const Theme& m_theme;
     TextRole m_textRole;
     QString m_text;
@@ -40,6 +47,8 @@ private:
     bool m_bold = false;
     Qt::Alignment m_alignment = Qt::AlignLeft | Qt::AlignVCenter;
     int m_lines = 99;
+    QSize m_hint;
+    QSize m_leastHint;
 };
 
 } // namespace strandbench

@@ -27,6 +27,8 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
     void keyReleaseEvent(QKeyEvent* event) override;
     void hideEvent(QHideEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+    void changeEvent(QEvent* event) override; ///< being disabled lets go
     void paintProgress(QPainter& painter, const QRectF& rect) override;
 
 private:

@@ -6,6 +6,8 @@
 
 #include <QString>
 
+#include <vector>
+
 namespace strandbench {
 
 class KeyPad final : public QWidget {
@@ -13,7 +15,8 @@ class KeyPad final : public QWidget {
 public:
     /// columns: 6 on a wide glass; 4 or 3 on an upright one. Keys are named key_0 … key_9, key_point, key_clear.
     KeyPad(const Theme& theme, int columns, QWidget* parent = nullptr);
-    void setText(const QString& text);
+    /// Shown text without a signal; a key goes on from here. At most as long as allowed, else refused as false.
+    bool setText(const QString& text);
     [[nodiscard]] QString text() const { return m_text; }
     void setPointAllowed(bool allowed);
     void setLongest(int characters);
@@ -23,13 +26,22 @@ public:
 Q_SIGNALS:
     void textChanged(const QString& text);
 
+protected:
+    void keyPressEvent(QKeyEvent* event) override; ///< digits, '.', ',', Backspace and Delete of a keyboard
+
 private:
+    TapButton* addKey(const QString& name, const QString& title, QChar key);
     void tapped(QChar key);
+    void change(const QString& text);
+    void enableKeys();
+
     const Theme& m_theme;
     QString m_text;
     int m_longest = 8;
     bool m_pointAllowed = true;
     TapButton* m_point = nullptr;
+    TapButton* m_clear = nullptr;
+    std::vector<TapButton*> m_digits;
 };
 
 } // namespace strandbench
