@@ -20,6 +20,8 @@ RULES = [
     (r"\bQ_" r"ASSERT\b", "core/", (), "gone in a release; throw, or return a fault"),
     (r"#include <Q(Sql\w*|tSql\b)", "", ("core/repairlog/", "tests/core/repairlog/", "tests/crash/"),
      "only core/repairlog knows SQL"),
+    (r"\b(job|headless|look-and-touch|cure-model|reference-values|craft|architecture)[.]md\b", "", (),
+     "a document that is not in the tree"),
     (r"\bstd::(format|expected|ranges|views)\b", "", (), "not in Debian 12's compilers, or not in its clang"),
 ]
 
