@@ -13,6 +13,7 @@ namespace strandbench {
 
 /// Reads a repair description. Left out and therefore 'not assessed' (no fault): surface, zone, moisture,
 /// weld, adhesive_cured, rear_access. A depth_mm of a hole other than the panel's thickness is a fault.
+/// weld and adhesive_cured stand in "damage" or at the root, not in both.
 [[nodiscard]] Checked<Assessment> readAssessment(const QByteArray& json);
 
 /// Renders a reason's text; passed in, since words are not core's business.

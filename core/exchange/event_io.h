@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A writer and a reader of stored values with the same members, so that one list of fields a type
+// (event_fields.h) serves both ways and the two cannot drift apart.
+#pragma once
+
+#include "exchange/event_grid.h"
+#include "exchange/strict_json.h"
+#include "quantity/reason.h"
+
+#include <concepts>
+#include <type_traits>
+
+namespace strandbench {
+
+/// V is T or const T: fields are listed once for both.
+template <class V, class T> concept Is = std::same_as<std::remove_const_t<V>, T>;
+
+class EventWriter {
+public:
+    static constexpr bool reads = false;
+
+    void length(const QString& key, Length q) { quantity(key, grid::micrometres(q)); }
+    void filler(const QString& key, Mass q) { quantity(key, grid::milligrams(q)); }
+    void hardener(const QString& key, Mass q) { quantity(key, grid::micrograms(q)); }
+    void volume(const QString& key, Volume q) { quantity(key, grid::microlitres(q)); }
+    void duration(const QString& key, Duration q) { quantity(key, grid::milliseconds(q)); }
+    void temperature(const QString& key, Temperature q) { quantity(key, grid::millikelvin(q)); }
+    void share(const QString& key, Fraction q) { quantity(key, grid::millionths(q)); }
+    void thousandths(const QString& key, double v) { quantity(key, grid::whole(v * 1e3)); }
+    void count(const QString& key, int v) { quantity(key, v); }
+    void text(const QString& key, const QString& v) { m_json[key] = v; }
+    void flag(const QString& key, bool v) { m_json[key] = v; }
+    void hash(const QString& key, const QByteArray& v) { m_json[key] = QString::fromLatin1(v.toHex()); }
+    void texts(const QString& key, const std::vector<QString>& v);
+    void arguments(const QString& key, const std::vector<Argument>& v);
+
+    template <class E> void code(const QString& key, E v) { m_json[key] = codeOf(v); }
+    template <class E> void maybeCode(const QString& key, const std::optional<E>& v)
+    {
+        if (v)
+            code(key, *v);
+    }
+    void maybeFlag(const QString& key, const std::optional<bool>& v)
+    {
+        if (v)
+            flag(key, *v);
+    }
+    void maybeTemperature(const QString& key, const std::optional<Temperature>& v)
+    {
+        if (v)
+            temperature(key, *v);
+    }
+    /// An event's place in its chain, from 1.
+    void maybeSeq(const QString& key, const std::optional<qint64>& v);
+
+    template <class T> void part(const QString& key, const T& v) { m_json[key] = written(v); }
+    template <class T> void maybePart(const QString& key, const std::optional<T>& v)
+    {
+        if (v)
+            part(key, *v);
+    }
+    template <class T> void each(const QString& key, const std::vector<T>& v)
+    {
+        QJsonArray list;
+        for (const T& item : v)
+            list << written(item);
+        m_json[key] = list;
+    }
+
+    template <class T> [[nodiscard]] static QJsonObject written(const T& v)
+    {
+        EventWriter writer;
+        fields(writer, v);
+        return writer.m_json;
+    }
+
+private:
+    /// Throws std::logic_error for a number below 0, which the reader would refuse.
+    void quantity(const QString& key, qint64 n);
+
+    QJsonObject m_json;
+};
+
+class EventReader {
+public:
+    static constexpr bool reads = true;
+
+    EventReader(const QJsonObject& json, const QString& path, Faults& faults)
+        : m_json(json, path, faults), m_faults(faults) {}
+
+    void length(const QString& key, Length& q) { q = grid::fromMicrometres(quantity(key, u"um")); }
+    void filler(const QString& key, Mass& q) { q = grid::fromMilligrams(quantity(key, u"mg")); }
+    void hardener(const QString& key, Mass& q) { q = grid::fromMicrograms(quantity(key, u"ug")); }
+    void volume(const QString& key, Volume& q) { q = grid::fromMicrolitres(quantity(key, u"ul")); }
+    void duration(const QString& key, Duration& q) { q = grid::fromMilliseconds(quantity(key, u"ms")); }
+    void temperature(const QString& key, Temperature& q) { q = grid::fromMillikelvin(quantity(key, u"mK")); }
+    void share(const QString& key, Fraction& q) { q = grid::fromMillionths(quantity(key, u"ppm")); }
+    void thousandths(const QString& key, double& v) { v = static_cast<double>(quantity(key, u"")) / 1e3; }
+    void count(const QString& key, int& v);
+    void text(const QString& key, QString& v) { v = m_json.textOrEmpty(key); }
+    void flag(const QString& key, bool& v) { v = m_json.boolean(key); }
+    void hash(const QString& key, QByteArray& v);
+    void texts(const QString& key, std::vector<QString>& v);
+    void arguments(const QString& key, std::vector<Argument>& v);
+
+    template <class E> void code(const QString& key, E& v) { v = m_json.oneOf<E>(key); }
+    template <class E> void maybeCode(const QString& key, std::optional<E>& v) { v = m_json.optionalOneOf<E>(key); }
+    void maybeFlag(const QString& key, std::optional<bool>& v) { v = m_json.optionalBoolean(key); }
+    void maybeTemperature(const QString& key, std::optional<Temperature>& v);
+    void maybeSeq(const QString& key, std::optional<qint64>& v);
+
+    template <class T> void part(const QString& key, T& v)
+    {
+        const std::size_t before = m_faults.size();
+        const QJsonObject json = m_json.object(key);
+        if (m_faults.size() == before)
+            readInto(v, json, m_json.pathOf(key), m_faults);
+    }
+    template <class T> void maybePart(const QString& key, std::optional<T>& v)
+    {
+        m_json.known(key);
+        if (m_json.has(key))
+            part(key, v.emplace());
+    }
+    template <class T> void each(const QString& key, std::vector<T>& v)
+    {
+        for (const auto& [path, json] : m_json.objects(key))
+            readInto(v.emplace_back(), json, path, m_faults);
+    }
+
+    template <class T> static void readInto(T& v, const QJsonObject& json, const QString& path, Faults& faults)
+    {
+        EventReader reader(json, path, faults);
+        fields(reader, v);
+        reader.m_json.finish();
+    }
+
+private:
+    qint64 quantity(const QString& key, const char16_t* unit);
+
+    StrictObject m_json;
+    Faults& m_faults;
+};
+
+} // namespace strandbench

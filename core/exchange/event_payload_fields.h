@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The fields of every payload, as events store them (see event_fields.h).
+#pragma once
+
+#include "exchange/event_fields.h"
+
+namespace strandbench {
+
+template <class Io, Is<DamageSize> V> void fields(Io& io, V& v)
+{
+    io.length(u"length_um"_s, v.length);
+    io.length(u"width_um"_s, v.width);
+    io.length(u"depth_um"_s, v.depth);
+    io.length(u"panel_thickness_um"_s, v.panelThickness);
+    io.thousandths(u"bevel_ratio_thousandths"_s, v.bevelRatio);
+}
+
+template <class Io, Is<BatchRef> V> void fields(Io& io, V& v)
+{
+    io.flag(u"finishing"_s, v.finishing);
+    io.count(u"index"_s, v.index);
+}
+
+template <class Io, Is<TakenIn> V> void fields(Io& io, V& v)
+{
+    io.text(u"job"_s, v.job);
+    io.text(u"panel"_s, v.panel);
+}
+
+/// An answer as the type T, which its question asks for. Writing an answer of another type throws
+/// std::bad_variant_access: nothing may be stored that does not read back.
+template <class T, class Io, class V> void answerAs(Io& io, V& value)
+{
+    const QString key = u"value"_s;
+    if constexpr (Io::reads)
+        value.template emplace<T>();
+    auto& held = std::get<T>(value);
+    if constexpr (std::is_enum_v<T>)
+        io.code(key, held);
+    else if constexpr (std::is_same_v<T, bool>)
+        io.flag(key, held);
+    else
+        io.part(key, held);
+}
+
+template <class Io, Is<Answered> V> void fields(Io& io, V& v)
+{
+    io.code(u"question"_s, v.question);
+    io.maybeSeq(u"corrects_seq"_s, v.corrects);
+    switch (v.question) {
+    case Question::Substrate: return answerAs<Substrate>(io, v.value);
+    case Question::DamageKind: return answerAs<DamageKind>(io, v.value);
+    case Question::Weld: return answerAs<WeldKind>(io, v.value);
+    case Question::AdhesiveCured:
+    case Question::RearAccess: return answerAs<bool>(io, v.value);
+    case Question::Size: return answerAs<DamageSize>(io, v.value);
+    case Question::Surface: return answerAs<SurfaceState>(io, v.value);
+    case Question::Zone: return answerAs<Zone>(io, v.value);
+    case Question::Moisture: return answerAs<Moisture>(io, v.value);
+    case Question::Core: return answerAs<CoreMaterial>(io, v.value);
+    case Question::Reading: return answerAs<Reading>(io, v.value);
+    }
+}
+
+template <class Io, Is<PlanAccepted> V> void fields(Io& io, V& v)
+{
+    io.part(u"assessment"_s, v.assessment);
+    io.part(u"plan"_s, v.plan);
+}
+
+template <class Io, Is<StepDone> V> void fields(Io& io, V& v)
+{
+    io.code(u"stage"_s, v.stage);
+    io.count(u"index"_s, v.index);
+    io.text(u"code"_s, v.code);
+}
+
+template <class Io, Is<ReadingTaken> V> void fields(Io& io, V& v)
+{
+    io.part(u"reading"_s, v.reading);
+}
+
+template <class Io, Is<HardenerIn> V> void fields(Io& io, V& v)
+{
+    io.part(u"batch"_s, v.batch);
+    io.filler(u"filler_mg"_s, v.filler);
+    io.hardener(u"hardener_ug"_s, v.hardener);
+    io.text(u"sheet_id"_s, v.sheetId);
+    io.text(u"lot"_s, v.lot);
+    io.part(u"times"_s, v.times);
+}
+
+template <class Io, class V>
+    requires(Is<V, EdgesClear> || Is<V, Sands> || Is<V, Sanded>)
+void fields(Io& io, V& v)
+{
+    io.part(u"batch"_s, v.batch);
+}
+
+template <class Io, Is<Gelled> V> void fields(Io& io, V& v)
+{
+    io.part(u"batch"_s, v.batch);
+    io.code(u"place"_s, v.place);
+}
+
+template <class Io, Is<Parked> V> void fields(Io& io, V& v)
+{
+    io.text(u"to"_s, v.to);
+    io.texts(u"because"_s, v.because);
+}
+
+/// What happened is the kind itself: an empty object.
+template <class Io, class V>
+    requires(Is<V, Turned> || Is<V, AssessAgain> || Is<V, TakenUpAgain> || Is<V, HandedOver>)
+void fields(Io&, V&)
+{
+}
+
+} // namespace strandbench
