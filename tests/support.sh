@@ -1,4 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
+# shellcheck shell=bash disable=SC2154
 # Shared by tests/run and demo/run; sourced, never run. The caller has set `root` to the repository's folder.
 
 packages_file=$root/tests/packages.txt
@@ -23,15 +24,12 @@ is_installed() {
   [[ $(dpkg-query -W -f '${db:Status-Status}' "$1" 2> /dev/null) == installed ]]
 }
 
+# With nobody there to type a password, sudo is to fail instead of waiting.
+if [[ -t 0 ]]; then sudo=(sudo); else sudo=(sudo -n); fi
+
 # as_root COMMAND...: the command itself for root, through sudo for anybody else.
 as_root() {
-  if ((EUID == 0)); then
-    "$@"
-  elif [[ -t 0 ]]; then
-    sudo "$@"
-  else
-    sudo -n "$@" # nobody is there to type a password: fail instead of waiting
-  fi
+  if ((EUID == 0)); then "$@"; else "${sudo[@]}" "$@"; fi
 }
 
 apt() {
@@ -54,9 +52,10 @@ install_missing() {
   fi
   say "Packages to install from the system's own sources (${#missing[@]}, and what they depend on):"
   printf '  %s\n' "${missing[@]}"
-  if ((EUID != 0)) && ! command -v sudo > /dev/null; then
-    die "Installing needs root, and sudo is not there. As root, run: apt-get install --no-install-recommends" \
-      "${missing[*]}"
+  local by_hand="As root, run: apt-get install --no-install-recommends ${missing[*]}"
+  if ((EUID != 0)); then
+    command -v sudo > /dev/null || die "Installing needs root, and sudo is not there. $by_hand"
+    as_root true || die "Installing needs root, and sudo does not let this person. $by_hand"
   fi
   ((EUID == 0)) || say "Only this step runs as root, through sudo."
   apt update || say "The package lists could not all be refreshed; going on with the lists that are there." >&2
@@ -88,13 +87,16 @@ clean_environment() {
   export XDG_RUNTIME_DIR=$scratch/runtime
 }
 
-# configure FOLDER ARGUMENT...: configures into FOLDER; starts afresh if the folder came with a moved copy.
+# is_configured FOLDER: it holds a configuration of this tree, not one that came along with a moved copy.
+is_configured() {
+  [[ -f $1/CMakeCache.txt ]] && grep -qxF "CMAKE_HOME_DIRECTORY:INTERNAL=$root" "$1/CMakeCache.txt"
+}
+
+# configure FOLDER ARGUMENT...: configures into FOLDER, afresh if what is there is not this tree's.
 configure() {
   local folder=$1 fresh=()
   shift
-  if [[ -f $folder/CMakeCache.txt ]] && ! grep -qxF "CMAKE_HOME_DIRECTORY:INTERNAL=$root" "$folder/CMakeCache.txt"; then
-    fresh=(--fresh)
-  fi
+  is_configured "$folder" || fresh=(--fresh)
   (cd "$root" && cmake "${fresh[@]}" -B "$folder" "$@")
 }
 
