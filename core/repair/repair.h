@@ -37,6 +37,7 @@ struct Repair {
     std::optional<Instant> turnedAt;
     int finishingDone = 0;
     int handOverDone = 0;
+    std::optional<Reading> lastReading;     ///< the newest, as answered or as taken since
     std::optional<Parked> parked;
     std::optional<Instant> handedOverAt;
     Instant lastAt;                         ///< of the newest event
@@ -50,6 +51,15 @@ struct Repair {
 
 /// Folds one more event into the repair. The fault names the event when it cannot follow what came before
 /// (a batch that the plan does not have, a step out of order); the repair is then as it was.
+///
+/// Events come by rising seq; the first takes in, nothing follows the handing over. A step, a batch's
+/// hardener, a sanding, the turning and the handing over must be the one that nextStep() gives. Edges, gels
+/// and 'it sands' belong to a batch that has its hardener, once each, and go on while the repair is parked.
+/// - A question is answered once; a correction names the seq that answered it before. Both only before the
+///   plan is accepted. Which answers a correction drops: see putAnswer() in answer.h.
+/// - A plan is accepted for the very assessment on record, and only once all is answered.
+/// - Parked for no refusal, a repair is taken up again where it was. Assessing again leads out of either; it
+///   clears all answers and the plan, unless a batch has been mixed: then the plan and its answers stand.
 [[nodiscard]] std::optional<Fault> apply(Repair& repair, const Event& event);
 /// Folds all events of one repair, oldest first.
 [[nodiscard]] Checked<Repair> foldRepair(const std::vector<Event>& events);
@@ -67,7 +77,7 @@ enum class Station {
     Sand,     ///< batch: it sands, until sanded and dusted
     Turn,     ///< strip the dam, turn the panel
     Finish,   ///< step index of plan->finishing
-    HandOver, ///< test index
+    HandOver, ///< test index; all tests done: the handing over itself
     Done,
     Parked,
 };
@@ -93,8 +103,13 @@ struct NextStep {
 /// face or lift begins.
 [[nodiscard]] NextStep nextStep(const Repair& repair);
 
+/// True when the answers so far make a question apply: the weld of a weld seam, the reach behind a hole, the
+/// core of a laminate, the size of a damage that has a kind.
+[[nodiscard]] bool asksFor(const Assessment& assessment, Question question);
+
 /// The first question not answered yet that the answers so far ask for; empty when all are, or when an
-/// answer already refuses (a substrate that is never filled, a spot or stitch weld).
-[[nodiscard]] std::optional<Question> nextQuestion(const Assessment& assessment);
+/// answer already refuses: a substrate that is never filled, a spot or stitch weld, a rust hole, a crack or a
+/// hole in metal. Takes the repair, since only the record knows whether the core was answered.
+[[nodiscard]] std::optional<Question> nextQuestion(const Repair& repair);
 
 } // namespace strandbench

@@ -1,0 +1,323 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Folding: one handler a kind of event. Each checks first and changes only then.
+#include "repair/repair.h"
+
+#include "repair/answer.h"
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+namespace {
+
+using Outcome = std::optional<Fault>;
+
+QString described(const NextStep& step)
+{
+    QString text = codeOf(step.station);
+    if (step.question)
+        text += u' ' + codeOf(*step.question);
+    else if (step.batch)
+        text += u' ' + QString::number(step.batch->index) + (step.batch->finishing ? u" finishing"_s : QString());
+    else
+        text += u' ' + QString::number(step.index);
+    return text;
+}
+
+QString described(BatchRef batch)
+{
+    return (batch.finishing ? u"finishing "_s : QString()) + QString::number(batch.index);
+}
+
+class Folder {
+public:
+    Folder(Repair& repair, const Event& event) : m_repair(repair), m_event(event) {}
+
+    Outcome operator()(const TakenIn& taken)
+    {
+        if (m_repair.lastSeq != 0)
+            return conflict(taken.panel, u"taken_in_seq"_s, QString::number(m_repair.lastSeq));
+        for (const auto& [field, text] : {std::pair{u"job"_s, taken.job}, std::pair{u"panel"_s, taken.panel}})
+            if (text.trimmed().isEmpty())
+                return Fault{field, text, FaultKind::Empty, {}};
+        m_repair.id = m_event.repair;
+        m_repair.job = m_repair.assessment.job = taken.job;
+        m_repair.panel = m_repair.assessment.panel = taken.panel;
+        m_repair.takenInBy = m_event.person;
+        m_repair.takenInAt = m_event.at;
+        return {};
+    }
+
+    Outcome operator()(const Answered& answered)
+    {
+        if (m_repair.parked || m_repair.plan)
+            return outOfOrder(codeOf(answered.question));
+        return putAnswer(m_repair, answered, m_event.seq);
+    }
+
+    Outcome operator()(const PlanAccepted& accepted)
+    {
+        if (due().station != Station::Decide)
+            return outOfOrder(QString());
+        if (auto fault = planFault(accepted))
+            return fault;
+        m_repair.plan = accepted.plan;
+        m_repair.planAcceptedAt = m_event.at;
+        return {};
+    }
+
+    Outcome operator()(const StepDone& done)
+    {
+        const NextStep next = due();
+        const QString said = codeOf(done.stage) + u' ' + QString::number(done.index) + u' ' + done.code;
+        int* counter = counterOf(done.stage, next.station);
+        if (!counter || next.index != done.index || codeAt(next) != done.code)
+            return outOfOrder(said);
+        ++*counter;
+        return {};
+    }
+
+    Outcome operator()(const ReadingTaken& taken)
+    {
+        if (m_repair.parked)
+            return outOfOrder(QString());
+        m_repair.lastReading = taken.reading;
+        return {};
+    }
+
+    Outcome operator()(const HardenerIn& mixed)
+    {
+        if (due() != NextStep{Station::Mix, {}, 0, mixed.batch})
+            return outOfOrder(described(mixed.batch));
+        BatchRun run;
+        run.batch = mixed.batch;
+        run.mixed = mixed;
+        run.hardenerIn = m_event.at;
+        m_repair.runs.push_back(run);
+        return {};
+    }
+
+    Outcome operator()(const EdgesClear& clear)
+    {
+        BatchRun* run = runOf(clear.batch);
+        if (!run || run->edgesClear || run->sands)
+            return outOfOrder(described(clear.batch));
+        run->edgesClear = m_event.at;
+        return {};
+    }
+
+    Outcome operator()(const Gelled& gelled)
+    {
+        BatchRun* run = runOf(gelled.batch);
+        if (!run || run->sands)
+            return outOfOrder(described(gelled.batch));
+        std::optional<Instant>& at = gelled.place == GelPlace::Board ? run->boardGelled : run->panelGelled;
+        if (at)
+            return conflict(described(gelled.batch), u"gelled"_s, codeOf(gelled.place));
+        at = m_event.at;
+        return {};
+    }
+
+    Outcome operator()(const Sands& sands)
+    {
+        BatchRun* run = runOf(sands.batch);
+        if (!run || run->sands)
+            return outOfOrder(described(sands.batch));
+        run->sands = m_event.at;
+        return {};
+    }
+
+    Outcome operator()(const Sanded& sanded)
+    {
+        if (due() != NextStep{Station::Sand, {}, 0, sanded.batch})
+            return outOfOrder(described(sanded.batch));
+        const int lift = batchOf(sanded.batch).lift;
+        for (BatchRun& run : m_repair.runs) // a lift is sanded as one: its earlier batches with it
+            if (run.batch.finishing == sanded.batch.finishing && batchOf(run.batch).lift == lift)
+                run.sanded = m_event.at;
+        return {};
+    }
+
+    Outcome operator()(const Turned&)
+    {
+        if (due().station != Station::Turn)
+            return outOfOrder(QString());
+        m_repair.turnedAt = m_event.at;
+        return {};
+    }
+
+    Outcome operator()(const Parked& parked)
+    {
+        if (m_repair.parked)
+            return outOfOrder(parked.to);
+        m_repair.parked = parked;
+        return {};
+    }
+
+    Outcome operator()(const AssessAgain&)
+    {
+        if (!m_repair.parked && m_repair.plan)
+            return outOfOrder(QString());
+        m_repair.parked.reset();
+        if (m_repair.runs.empty())
+            askAllAgain();
+        return {};
+    }
+
+    Outcome operator()(const TakenUpAgain&)
+    {
+        if (!m_repair.parked)
+            return outOfOrder(QString());
+        if (!m_repair.parked->because.empty())
+            return conflict(QString(), u"parked.because"_s, m_repair.parked->because.front());
+        m_repair.parked.reset();
+        return {};
+    }
+
+    Outcome operator()(const HandedOver&)
+    {
+        if (due() != NextStep{Station::HandOver, {}, int(handOverTests().size()), {}})
+            return outOfOrder(QString());
+        m_repair.handedOverAt = m_event.at;
+        return {};
+    }
+
+    [[nodiscard]] Fault conflict(const QString& value, const QString& field, const QString& held) const
+    {
+        return {kindOf(m_event.payload), value, FaultKind::Conflicts, {field, held}};
+    }
+
+private:
+    [[nodiscard]] NextStep due() const { return nextStep(m_repair); }
+    [[nodiscard]] Fault outOfOrder(const QString& value) const
+    {
+        return conflict(value, u"next_step"_s, described(due()));
+    }
+
+    BatchRun* runOf(BatchRef batch)
+    {
+        const auto found = std::ranges::find(m_repair.runs, batch, &BatchRun::batch);
+        return found == m_repair.runs.end() ? nullptr : &*found;
+    }
+
+    [[nodiscard]] const Batch& batchOf(BatchRef ref) const
+    {
+        const auto& batches = ref.finishing ? m_repair.plan->finish.batches : m_repair.plan->batches;
+        return batches[std::size_t(ref.index)];
+    }
+
+    /// The count that a step of this stage moves on; null when another station is due.
+    int* counterOf(Stage stage, Station station)
+    {
+        if (stage == Stage::Prepare && station == Station::Prepare)
+            return &m_repair.prepDone;
+        if (stage == Stage::Finish && station == Station::Finish)
+            return &m_repair.finishingDone;
+        if (stage == Stage::HandOver && station == Station::HandOver)
+            return &m_repair.handOverDone;
+        return nullptr;
+    }
+
+    /// The code of the step that is due; empty when every test of the hand-over is done.
+    [[nodiscard]] QString codeAt(const NextStep& next) const
+    {
+        const auto index = std::size_t(next.index);
+        if (next.station == Station::Prepare)
+            return m_repair.plan->prep[index].code;
+        if (next.station == Station::Finish)
+            return m_repair.plan->finishing[index].code;
+        return index < handOverTests().size() ? handOverTests()[index] : QString();
+    }
+
+    [[nodiscard]] Outcome planFault(const PlanAccepted& accepted) const
+    {
+        const RepairPlan& plan = accepted.plan;
+        if (!plan.fill)
+            return conflict(u"stop"_s, u"plan.fill"_s, u"false"_s);
+        if (accepted.assessment != m_repair.assessment)
+            return conflict(QString(), u"assessment"_s, u"other answers than the record's"_s);
+        if (auto fault = layerFault(plan.batches, int(plan.lifts.size()), u"plan.batches"_s))
+            return fault;
+        return layerFault(plan.finish.batches, std::max(plan.finish.coats, 0), u"plan.finish.batches"_s);
+    }
+
+    /// Batches must name layers that exist, in the order of the layers.
+    [[nodiscard]] Outcome layerFault(const std::vector<Batch>& batches, int layers, const QString& field) const
+    {
+        int before = 0;
+        for (const Batch& batch : batches) {
+            if (batch.lift < before || batch.lift >= layers)
+                return conflict(QString::number(batch.lift), field, QString::number(layers));
+            before = batch.lift;
+        }
+        return {};
+    }
+
+    void askAllAgain()
+    {
+        Assessment fresh;
+        fresh.job = m_repair.job;
+        fresh.panel = m_repair.panel;
+        m_repair.assessment = fresh;
+        m_repair.answeredBy.clear();
+        m_repair.lastReading.reset();
+        m_repair.plan.reset();
+        m_repair.planAcceptedAt.reset();
+        m_repair.prepDone = 0;
+    }
+
+    Repair& m_repair;
+    const Event& m_event;
+};
+
+/// What no event may do, whatever its kind.
+Outcome commonFault(const Repair& repair, const Event& event, const Folder& folder)
+{
+    if (event.seq <= repair.lastSeq)
+        return Fault{u"seq"_s, QString::number(event.seq), FaultKind::Conflicts,
+                     {u"last_seq"_s, QString::number(repair.lastSeq)}};
+    if (repair.lastSeq == 0)
+        return std::holds_alternative<TakenIn>(event.payload)
+                   ? Outcome{}
+                   : folder.conflict(QString(), u"first_event"_s, u"taken_in"_s);
+    if (event.repair != repair.id)
+        return Fault{u"repair"_s, event.repair.toString(QUuid::WithoutBraces), FaultKind::Conflicts,
+                     {u"repair"_s, repair.id.toString(QUuid::WithoutBraces)}};
+    if (repair.handedOverAt)
+        return folder.conflict(QString(), u"next_step"_s, codeOf(Station::Done));
+    return {};
+}
+
+} // namespace
+
+const BatchRun* Repair::run(BatchRef batch) const
+{
+    const auto found = std::ranges::find(runs, batch, &BatchRun::batch);
+    return found == runs.end() ? nullptr : &*found;
+}
+
+std::optional<Fault> apply(Repair& repair, const Event& event)
+{
+    Folder folder(repair, event);
+    if (auto fault = commonFault(repair, event, folder))
+        return fault;
+    if (auto fault = std::visit(folder, event.payload))
+        return fault;
+    repair.lastAt = event.at;
+    repair.lastSeq = event.seq;
+    return std::nullopt;
+}
+
+Checked<Repair> foldRepair(const std::vector<Event>& events)
+{
+    if (events.empty())
+        return tl::unexpected(Faults{{u"events"_s, QString(), FaultKind::Missing, {u"taken_in"_s}}});
+    Repair repair;
+    for (const Event& event : events)
+        if (auto fault = apply(repair, event))
+            return tl::unexpected(Faults{*fault});
+    return repair;
+}
+
+} // namespace strandbench
