@@ -10,6 +10,7 @@ import check_layout
 import check_lengths
 import check_licence_lines
 import check_order
+import check_spoken
 import check_translations
 import check_words
 
@@ -81,6 +82,12 @@ class Sources(Tree):
         self.write("core/air/gate.cpp", '#include "words/words.h"\n')
         self.write("app/theme/theme.cpp", '#include "screens/home.h"\n')
         self.assertEqual(len(self.found(check_order)), 3)
+
+    def test_a_sentence_that_is_not_marked(self):
+        self.write("app/screens/home.cpp", 'tr("Take in a panel"); setObjectName(u"log writer"_s); u"%1 %2"_s;\n')
+        self.assertEqual(self.found(check_spoken), [])
+        self.write("app/screens/mix.cpp", 'setTitle(u"Hardener in"_s);\nsetTitle("Edges are clear"_L1);\n')
+        self.assertEqual(len(self.found(check_spoken)), 2)
 
 
 class Translations(Tree):
