@@ -9,6 +9,7 @@ import catalogue
 import check_layout
 import check_lengths
 import check_licence_lines
+import check_links
 import check_order
 import check_spoken
 import check_translations
@@ -88,6 +89,13 @@ class Sources(Tree):
         self.assertEqual(self.found(check_spoken), [])
         self.write("app/screens/mix.cpp", 'setTitle(u"Hardener in"_s);\nsetTitle("Edges are clear"_L1);\n')
         self.assertEqual(len(self.found(check_spoken)), 2)
+
+    def test_a_document_that_points_nowhere(self):
+        self.write("demo/home.png", "")
+        self.write("README.md", "![Home](demo/home.png) [Q](https://www.gnu.org) `demo/home.png` `build/x`\n")
+        self.assertEqual(self.found(check_links), [])
+        self.write("DEVELOPERS.md", "[L](LICENSE)\n`core/air/gone.h`\n")
+        self.assertEqual(len(self.found(check_links)), 2)
 
 
 class Translations(Tree):
