@@ -72,7 +72,7 @@ public:
         const NextStep next = due();
         const QString said = codeOf(done.stage) + u' ' + QString::number(done.index) + u' ' + done.code;
         int* counter = counterOf(done.stage, next.station);
-        if (!counter || next.index != done.index || codeAt(next) != done.code)
+        if (!counter || next.index != done.index || !codeAt(next) || *codeAt(next) != done.code)
             return outOfOrder(said);
         ++*counter;
         return {};
@@ -219,15 +219,17 @@ private:
         return nullptr;
     }
 
-    /// The code of the step that is due; empty when every test of the hand-over is done.
-    [[nodiscard]] QString codeAt(const NextStep& next) const
+    /// The code of the step that is due; none when every test of the hand-over is done.
+    [[nodiscard]] std::optional<QString> codeAt(const NextStep& next) const
     {
         const auto index = std::size_t(next.index);
         if (next.station == Station::Prepare)
             return m_repair.plan->prep[index].code;
         if (next.station == Station::Finish)
             return m_repair.plan->finishing[index].code;
-        return index < handOverTests().size() ? handOverTests()[index] : QString();
+        if (index < handOverTests().size())
+            return handOverTests()[index];
+        return std::nullopt;
     }
 
     [[nodiscard]] Outcome planFault(const PlanAccepted& accepted) const

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "repair/event.h"
+
+#include <QSet>
+
+#include <gtest/gtest.h>
+
+using namespace Qt::StringLiterals;
+using namespace strandbench;
+
+namespace {
+
+/// The codes as stored: written out again here, since a change would orphan every log.
+const std::vector<std::pair<Payload, QString>>& everyKind()
+{
+    static const std::vector<std::pair<Payload, QString>> all{
+        {TakenIn{}, u"taken_in"_s},         {Answered{}, u"answered"_s},       {PlanAccepted{}, u"plan_accepted"_s},
+        {StepDone{}, u"step_done"_s},       {ReadingTaken{}, u"reading_taken"_s}, {HardenerIn{}, u"hardener_in"_s},
+        {EdgesClear{}, u"edges_clear"_s},   {Gelled{}, u"gelled"_s},           {Sands{}, u"sands"_s},
+        {Sanded{}, u"sanded"_s},            {Turned{}, u"turned"_s},           {Parked{}, u"parked"_s},
+        {AssessAgain{}, u"assess_again"_s}, {TakenUpAgain{}, u"taken_up_again"_s}, {HandedOver{}, u"handed_over"_s},
+    };
+    return all;
+}
+
+TEST(EventKind, HasItsStoredCodeAndVersion)
+{
+    QSet<QString> codes;
+    for (const auto& [payload, code] : everyKind()) {
+        EXPECT_EQ(kindOf(payload), code) << qPrintable(code);
+        EXPECT_EQ(kindVersionOf(payload), 1) << qPrintable(code);
+        codes << code;
+    }
+    EXPECT_EQ(codes.size(), qsizetype(std::variant_size_v<Payload>)) << "every alternative stands in the table once";
+}
+
+TEST(EventKind, ActsAgainstTheClockAreFour)
+{
+    QStringList found;
+    for (const auto& [payload, code] : everyKind())
+        if (isAgainstTheClock(payload))
+            found << code;
+    EXPECT_EQ(found, QStringList({u"hardener_in"_s, u"edges_clear"_s, u"gelled"_s, u"sands"_s}));
+}
+
+} // namespace
