@@ -13,8 +13,8 @@
 
 namespace strandbench::grid {
 
-/// No stored integer lies beyond: a double, and so any reader of JSON, holds it exactly.
-inline constexpr qint64 greatest = 9'007'199'254'740'991; // 2^53 - 1
+/// No stored integer lies beyond: up to 15 digits go through a double and back unchanged.
+inline constexpr qint64 greatest = 999'999'999'999'999;
 
 /// The nearest whole number; throws std::logic_error for one that is not finite or beyond the grid.
 [[nodiscard]] qint64 whole(double value);

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "clock/batch_clock.h"
+
+#include <algorithm>
+
+namespace strandbench {
+namespace {
+
+/// How much of 'harder' the ribbon draws, as a share of everything before it.
+constexpr double harderShare = 0.15;
+
+} // namespace
+
+std::vector<PhaseSpan> phasesOf(const BatchTimes& times, const Assumptions& assumptions)
+{
+    const Duration edges = times.gel * assumptions.edgesAtGel.value();
+    const Duration easyUntil = times.sand + times.easySanding;
+    std::vector<PhaseSpan> spans;
+    Duration at = seconds(0);
+    const auto until = [&](Phase phase, Duration end) {
+        if (end <= at)
+            return;
+        spans.push_back({phase, at, end});
+        at = end;
+    };
+    until(Phase::Knead, std::min(assumptions.kneading, edges));
+    until(Phase::Spread, edges);
+    until(Phase::ClearEdges, times.gel);
+    until(Phase::HandsOff, times.sand);
+    until(Phase::Sand, easyUntil);
+    until(Phase::Harder, easyUntil * (1.0 + harderShare));
+    return spans;
+}
+
+ClockFace readClock(const BatchTimes& times, const Assumptions& assumptions, Duration sinceHardener)
+{
+    const std::vector<PhaseSpan> spans = phasesOf(times, assumptions);
+    ClockFace face;
+    face.sinceHardener = sinceHardener;
+    face.boardSetsIn = std::max(Duration(times.boardGel - sinceHardener), seconds(0));
+    face.phase = Phase::Harder;
+    face.toNextPhase = seconds(0);
+    face.phaseGone = Fraction::ofOne(1);
+    for (const PhaseSpan& each : spans) {
+        if (each.phase == Phase::Harder || sinceHardener >= each.to)
+            continue;
+        face.phase = each.phase;
+        face.toNextPhase = each.to - sinceHardener;
+        face.phaseGone = Fraction::ofOne((sinceHardener - each.from).value() / (each.to - each.from).value());
+        break;
+    }
+    return face;
+}
+
+} // namespace strandbench
