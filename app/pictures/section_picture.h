@@ -31,12 +31,19 @@ struct SectionDrawing {
     int faces = 1;
     Length faceHeight;
     Length openingLength;
+    Length openingWidth;
     Length floorLength;
     std::vector<Lift> lifts;
     Length finish;
     Length leftLow;
     Length skimBeyond;
     SectionProgress progress;
+    bool panelOnly = false;   ///< the damage is not known yet
+    bool substrateKnown = true;
+    bool measured = true;     ///< false: drawn at a usual size, so nothing in it may be dimensioned
+    /// The opening that the section shows, after the bevel: along a hole or a dent, across a crack, a gouge
+    /// or a seam. The dimension's label should state this one.
+    [[nodiscard]] Length drawnOpening() const;
     [[nodiscard]] static SectionDrawing of(const Assessment& assessment, const RepairPlan& plan, const Assumptions& assumptions);
     [[nodiscard]] static SectionDrawing of(const Assessment& assessment);
 };
@@ -55,6 +62,7 @@ public:
     SectionPicture(const Theme& theme, const QString& name, QWidget* parent = nullptr);
     void setDrawing(const SectionDrawing& drawing, const SectionLabels& labels);
     void setSmall(bool small); ///< on a job card: no labels
+    [[nodiscard]] const SectionDrawing& drawing() const { return m_drawing; }
     [[nodiscard]] double depthExaggeration() const; ///< whole or half, computed from the room there is
     [[nodiscard]] bool textFits() const;
     [[nodiscard]] double smallestTextMm() const;
@@ -70,7 +78,7 @@ private:
     bool m_small = false;
 };
 
-/// Draws a section without a widget (job cards, answers). Returns the depth exaggeration used.
+/// Draws a section without a widget (job cards, answers), without labels. Returns the depth exaggeration used.
 double paintSection(QPainter& painter, const QRectF& rect, const SectionDrawing& drawing, const Theme& theme);
 
 /// Draws a piece of a substrate as in an answer: laminate with cloth at its broken edge, SMC with flecks and

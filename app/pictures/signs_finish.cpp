@@ -125,11 +125,11 @@ void nail(const Signwriter& w)
 
 void tapCoin(const Signwriter& w)
 {
-    w.ring({8.4, 9.4}, 6);
-    w.dot({8.4, 9.4}, 2.2);
-    w.line({1.5, 20.6}, {22.5, 20.6});
-    w.arc({12, 17}, 5, 8, 62, 1.8);
-    w.arc({12, 17}, 9, 8, 62, 1.8);
+    w.ring({8, 12.2}, 6.4);
+    w.ring({8, 12.2}, 2.4, 1.6);
+    w.line({1.5, 21.4}, {22.5, 21.4});
+    w.arc({8, 18.6}, 10.6, 8, 44, 1.8);
+    w.arc({8, 18.6}, 14.6, 8, 44, 1.8);
 }
 
 void noEdge(const Signwriter& w)

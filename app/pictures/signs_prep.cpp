@@ -101,25 +101,25 @@ void proveDry(const Signwriter& w)
     w.polyline({{8.6, 15.2}, {11.2, 17.8}, {15.6, 12.2}}, 2.2);
 }
 
-void bevelShape(const Signwriter& w, double surface, double floor)
+void mirrored(const Signwriter& w, const QPolygonF& left)
 {
-    w.polyline({{1.5, surface}, {4, surface}, {10, floor}});
-    w.polyline({{22.5, surface}, {20, surface}, {14, floor}});
+    QPolygonF right;
+    for (const QPointF& each : left)
+        right << QPointF(Signwriter::side - each.x(), each.y());
+    w.polygon(left, true, 1.2);
+    w.polygon(right, true, 1.2);
 }
 
 void bevel(const Signwriter& w)
 {
-    bevelShape(w, 8, 19);
-    w.dashes({4, 8}, {20, 8}, 2.4, 1.6, 1.4);
-    w.arc({4, 8}, 5.4, -61, 61, 1.6);
-    w.line({1.5, 21.5}, {10, 21.5});
-    w.line({14, 21.5}, {22.5, 21.5});
+    mirrored(w, {{1.6, 9}, {3.4, 9}, {9.4, 19.4}, {1.6, 19.4}});
+    w.arrow({16.6, 1.8}, {13.4, 8}, 2.8, 1.8);
+    w.arrow({7.4, 1.8}, {10.6, 8}, 2.8, 1.8);
 }
 
 void bevelBack(const Signwriter& w)
 {
-    bevelShape(w, 3.5, 12);
-    bevelShape(w, 20.5, 12);
+    mirrored(w, {{1.6, 4}, {4, 4}, {10, 12}, {4, 20}, {1.6, 20}});
 }
 
 void abradeBack(const Signwriter& w)

@@ -26,8 +26,15 @@ void knead(const Signwriter& w)
 
 void mix(const Signwriter& w)
 {
-    w.ring({12, 12}, 10);
-    w.box({5.6, 10, 12.8, 4}, 1.4, true);
+    QPainterPath puddle(QPointF(2, 21.5));
+    puddle.cubicTo(2, 16.4, 5, 15.4, 12, 15.4);
+    puddle.cubicTo(19, 15.4, 22, 16.4, 22, 21.5);
+    puddle.closeSubpath();
+    w.fill(puddle);
+    w.stroke(puddle, 1.0);
+    w.polygon({{14, 3}, {20, 9}, {14.6, 10.4}, {12.6, 8.4}}, false);
+    w.line({12.2, 10.8}, {10, 13}, 2.6);
+    w.line({17, 3}, {20, 6}, 2.6);
 }
 
 void filledBevel(const Signwriter& w, double top)

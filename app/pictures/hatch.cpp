@@ -1,0 +1,175 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pictures/hatch.h"
+
+#include <QLineF>
+#include <QVector>
+
+#include <cmath>
+
+namespace strandbench {
+namespace {
+
+QVector<QLineF> slanted(const QRectF& box, double pitch, bool rising)
+{
+    QVector<QLineF> lines;
+    const double height = box.height();
+    const double across = pitch * std::sqrt(2.0);
+    for (double x = box.left() - height; x < box.right(); x += across)
+        lines << (rising ? QLineF(x, box.bottom(), x + height, box.top())
+                         : QLineF(x, box.top(), x + height, box.bottom()));
+    return lines;
+}
+
+/// Short strokes on a staggered grid, tilted one way and the other.
+QVector<QLineF> strokes(const QRectF& box, double pitch, double length, double slope)
+{
+    QVector<QLineF> lines;
+    int row = 0;
+    for (double y = box.top() + pitch * 0.5; y < box.bottom() + pitch; y += pitch * 0.62, ++row) {
+        int column = row % 2;
+        for (double x = box.left() - pitch + (row % 2) * pitch * 0.5; x < box.right() + pitch; x += pitch, ++column) {
+            const double rise = (column % 2 == 0 ? slope : -slope) * length;
+            lines << QLineF(x, y - rise / 2, x + length, y + rise / 2);
+        }
+    }
+    return lines;
+}
+
+QVector<QLineF> rows(const QRectF& box, double pitch)
+{
+    QVector<QLineF> lines;
+    const int count = std::max(1, static_cast<int>(box.height() / pitch));
+    for (int i = 0; i < count; ++i) {
+        const double y = box.top() + box.height() * (i + 0.5) / count;
+        lines << QLineF(box.left(), y, box.right(), y);
+    }
+    return lines;
+}
+
+QVector<QLineF> uprights(const QRectF& box, double pitch)
+{
+    QVector<QLineF> lines;
+    for (double x = box.left() + pitch / 2; x < box.right(); x += pitch)
+        lines << QLineF(x, box.top(), x, box.bottom());
+    return lines;
+}
+
+void drawFlecks(QPainter& painter, const QRectF& box, Material material, const Theme& theme, double mm)
+{
+    const QColor hatch = material == Material::Laminate ? theme.color(Role::LaminateHatch)
+        : material == Material::Smc                    ? theme.color(Role::SmcFleck)
+        : material == Material::Filler || material == Material::FillerLater ? theme.color(Role::FillerFleck)
+                                                                            : theme.color(Role::MetalHatch);
+    painter.setPen(QPen(hatch, std::max(1.0, mm * 0.22), Qt::SolidLine, Qt::FlatCap));
+    switch (material) {
+    case Material::Laminate:
+    case Material::Carbon:
+        painter.drawLines(slanted(box, mm * 2.1, true));
+        painter.drawLines(slanted(box, mm * 2.1, false));
+        break;
+    case Material::Smc:
+        painter.setPen(QPen(hatch, std::max(1.2, mm * 0.3), Qt::SolidLine, Qt::RoundCap));
+        painter.drawLines(strokes(box, mm * 3.4, mm * 1.5, 0.5));
+        break;
+    case Material::Steel:
+    case Material::Galvanised:
+        painter.drawLines(slanted(box, mm * 1.8, true));
+        break;
+    case Material::Aluminium:
+        painter.setPen(QPen(hatch, std::max(1.0, mm * 0.2), Qt::CustomDashLine, Qt::FlatCap));
+        {
+            QPen dashed = painter.pen();
+            dashed.setDashPattern({7, 5});
+            painter.setPen(dashed);
+        }
+        painter.drawLines(rows(box, mm * 3.0));
+        break;
+    case Material::Plastic:
+        painter.setPen(QPen(hatch, std::max(1.6, mm * 0.45), Qt::SolidLine, Qt::RoundCap));
+        painter.drawLines(strokes(box, mm * 2.6, 0.01, 0));
+        break;
+    case Material::Filler:
+        painter.drawLines(strokes(box, mm * 2.0, mm * 1.15, 0.55));
+        break;
+    case Material::FillerLater:
+        painter.drawLines(strokes(box, mm * 4.2, mm * 1.15, 0.55));
+        break;
+    case Material::Adhesive:
+        painter.drawLines(uprights(box, mm * 1.2));
+        break;
+    default:
+        break;
+    }
+}
+
+} // namespace
+
+Material materialOf(Substrate substrate)
+{
+    switch (substrate) {
+    case Substrate::Laminate: return Material::Laminate;
+    case Substrate::Smc: return Material::Smc;
+    case Substrate::Steel: return Material::Steel;
+    case Substrate::Galvanised: return Material::Galvanised;
+    case Substrate::Aluminium: return Material::Aluminium;
+    case Substrate::Magnesium: return Material::Aluminium;
+    case Substrate::Carbon: return Material::Carbon;
+    case Substrate::Thermoplastic:
+    case Substrate::FlexiblePolyurethane:
+    case Substrate::CastThermoset:
+    case Substrate::Unknown: return Material::Plastic;
+    }
+    Q_UNREACHABLE();
+}
+
+QColor groundOf(Material material, const Theme& theme)
+{
+    switch (material) {
+    case Material::Laminate: return theme.color(Role::LaminateFill);
+    case Material::Smc: return theme.color(Role::SmcFill);
+    case Material::Steel:
+    case Material::Galvanised: return theme.color(Role::MetalFill);
+    case Material::Aluminium:
+    case Material::Plastic: return theme.color(Role::ZincFill);
+    case Material::Carbon: return theme.color(Role::MetalHatch).darker(190);
+    case Material::Filler: return theme.color(Role::FillerFill);
+    case Material::FillerLater: return theme.color(Role::FillerSecond);
+    case Material::Finish: return theme.color(Role::FinishFill);
+    case Material::Hardener: return theme.color(Role::HardenerFill);
+    case Material::Adhesive: return theme.color(Role::ZincFill);
+    case Material::Weld: return theme.color(Role::MetalHatch);
+    case Material::Paint: return theme.color(Role::Action);
+    case Material::Tape: return theme.color(Role::Caution);
+    }
+    Q_UNREACHABLE();
+}
+
+QPen outlinePen(const Theme& theme, double widthMm)
+{
+    return QPen(theme.color(Role::Ink), std::max(1.0, theme.metrics().pixelsPerMillimetre() * widthMm), Qt::SolidLine,
+                Qt::RoundCap, Qt::RoundJoin);
+}
+
+void paintMaterial(QPainter& painter, const QPainterPath& area, Material material, const Theme& theme, double scale)
+{
+    if (area.isEmpty())
+        return;
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.fillPath(area, groundOf(material, theme));
+    painter.setClipPath(area, Qt::IntersectClip);
+    drawFlecks(painter, area.boundingRect(), material, theme, theme.metrics().pixelsPerMillimetre() * scale);
+    painter.restore();
+}
+
+void paintPiece(QPainter& painter, const QPainterPath& area, Material material, const Theme& theme, double scale,
+                double widthMm)
+{
+    paintMaterial(painter, area, material, theme, scale);
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.strokePath(area, outlinePen(theme, widthMm));
+    painter.restore();
+}
+
+} // namespace strandbench

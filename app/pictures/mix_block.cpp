@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pictures/mix_block.h"
+
+#include "pictures/phase_look.h"
+#include "pictures/pictogram.h"
+#include "pictures/picture_access.h"
+#include "pictures/picture_text.h"
+#include "theme/sizes.h"
+
+#include <QFontMetricsF>
+#include <QPainter>
+#include <QPainterPath>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+namespace {
+
+struct BlockLayout {
+    QRectF sign;
+    PictureText job;
+    PictureText phase;
+    PictureText time;
+    TextReport report;
+};
+
+/// The job's number stays whole; the panel's name gives way in its middle.
+QString jobFor(const Theme& theme, const QString& job, double width)
+{
+    const QFontMetricsF metrics(theme.font(Theme::size(TextRole::Small).leastMm));
+    const qsizetype gap = job.indexOf(u' ');
+    if (gap < 0 || metrics.horizontalAdvance(job) + 1 <= width)
+        return job;
+    const QString number = job.left(gap + 1);
+    const double left = width - metrics.horizontalAdvance(number) - 1;
+    // A rest of two letters says nothing: the number alone is the job's name then.
+    const QString panel = metrics.elidedText(job.mid(gap + 1), Qt::ElideMiddle, left);
+    return panel.size() > 4 ? number + panel : number.trimmed();
+}
+
+BlockLayout layOut(const QRectF& room, const ClockFace&, const MixBlockText& text, const Theme& theme)
+{
+    BlockLayout layout;
+    const QRectF inner = room.adjusted(theme.px(2.5), theme.px(1.5), -theme.px(2.5), -theme.px(1.5));
+    const double side = std::min(theme.px(9) * 1.0, inner.height());
+    layout.sign = QRectF(inner.left(), inner.center().y() - side / 2, side, side);
+    const double textLeft = layout.sign.right() + theme.px(2.5);
+    const double rest = inner.right() - textLeft;
+    // The time takes what it needs at a size that reads across the bench, but never more than half of the rest.
+    const double wanted = lineSize(theme, text.time, 8.0, true).width();
+    const double least = lineSize(theme, text.time, Theme::size(TextRole::BigFigure).leastMm, true).width();
+    const double timeWidth = std::clamp(wanted, least, std::max(least, 0.5 * rest));
+    layout.time = fitLine(theme, text.time, QRectF(inner.right() - timeWidth, inner.top(), timeWidth, inner.height()),
+                          TextRole::BigFigure, true, Qt::AlignRight | Qt::AlignVCenter);
+    const QRectF words(textLeft, inner.top(), rest - timeWidth - theme.px(2), inner.height());
+    const double half = words.height() / 2;
+    layout.job = fitLine(theme, jobFor(theme, text.job, words.width()), QRectF(words.topLeft(), QSizeF(words.width(), half)),
+                         TextRole::Small, false, Qt::AlignLeft | Qt::AlignVCenter);
+    layout.phase = fitLine(theme, text.phase, QRectF(words.left(), words.top() + half, words.width(), half),
+                           TextRole::Body, true, Qt::AlignLeft | Qt::AlignVCenter);
+    layout.report.add(layout.job);
+    layout.report.add(layout.phase);
+    layout.report.add(layout.time);
+    return layout;
+}
+
+void paintWords(QPainter& painter, const BlockLayout& layout, Phase phase, const Theme& theme, const QColor& ink)
+{
+    paintPictogram(painter, layout.sign, signOf(phase), theme, ink);
+    drawText(painter, layout.job, ink);
+    drawText(painter, layout.phase, ink);
+    drawText(painter, layout.time, ink);
+}
+
+} // namespace
+
+MixBlock::MixBlock(const Theme& theme, const QString& name, QWidget* parent) : QAbstractButton(parent), m_theme(theme)
+{
+    setObjectName(name);
+    installPictureAccess();
+}
+
+void MixBlock::setShown(const ClockFace& face, const MixBlockText& text)
+{
+    m_face = face;
+    m_text = text;
+    // The name changes with job and phase only: a reader is not to be told every second.
+    const QString spoken = text.job + u", "_s + text.phase;
+    if (accessibleName() != spoken)
+        setAccessibleName(spoken);
+    setToolTip(text.job);
+    update();
+}
+
+bool MixBlock::textFits() const
+{
+    return layOut(rect(), m_face, m_text, m_theme).report.fits;
+}
+
+double MixBlock::smallestTextMm() const
+{
+    return layOut(rect(), m_face, m_text, m_theme).report.smallestMm;
+}
+
+QSize MixBlock::sizeHint() const
+{
+    return {m_theme.px(68), m_theme.px(sizes::ribbon)};
+}
+
+QSize MixBlock::minimumSizeHint() const
+{
+    return {m_theme.px(54), m_theme.px(sizes::ribbon)};
+}
+
+void MixBlock::paintEvent(QPaintEvent*)
+{
+    const BlockLayout layout = layOut(rect(), m_face, m_text, m_theme);
+    const PhaseLook look = lookOf(m_face.phase, m_theme);
+    const double left = std::clamp(1.0 - m_face.phaseGone.value(), 0.0, 1.0);
+    const QRectF room(rect());
+    const QRectF filled(room.left(), room.top(), room.width() * left, room.height());
+    const double radius = m_theme.px(sizes::radius);
+    QPainterPath block;
+    block.addRoundedRect(room, radius, radius);
+
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setClipPath(block);
+    painter.fillRect(room, m_theme.color(Role::RibbonBlock));
+    painter.fillRect(filled, look.ground);
+    // Two inks, each where its ground is: the words read whole while the fill runs through them.
+    painter.setClipRect(QRectF(filled.topRight(), room.bottomRight()), Qt::IntersectClip);
+    paintWords(painter, layout, m_face.phase, m_theme, m_theme.color(Role::OnRibbon));
+    painter.setClipPath(block);
+    painter.setClipRect(filled, Qt::IntersectClip);
+    paintWords(painter, layout, m_face.phase, m_theme, look.ink);
+    painter.setClipPath(block);
+    if (isDown())
+        painter.fillRect(room, m_theme.color(Role::Pressed));
+    if (hasFocus() || isDown()) {
+        painter.setBrush(Qt::NoBrush);
+        painter.setPen(QPen(m_theme.color(Role::OnRibbon), m_theme.px(1.0)));
+        painter.drawRoundedRect(room.adjusted(1, 1, -1, -1), radius, radius);
+    }
+}
+
+} // namespace strandbench

@@ -1,0 +1,179 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pictures/section_layout.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace strandbench {
+namespace {
+
+constexpr double rowMm = 5.6;   // a row of text beside the drawing
+constexpr double spineMm = 4.0; // between the leaders of two callouts
+
+/// Scale by width; depth as many times as the room allows, in halves; less width when even once is too deep.
+void setScale(SectionLayout& layout, const QRectF& room)
+{
+    const SectionShape& shape = layout.shape;
+    const double width = 2 * shape.reach;
+    const double depth = std::max(0.1, shape.bottom - shape.top);
+    double across = room.width() / width;
+    layout.exaggeration = std::floor(2 * room.height() / (depth * across)) / 2;
+    layout.exaggeration = std::clamp(layout.exaggeration, 1.0, greatestExaggeration);
+    across = std::min(across, room.height() / (depth * layout.exaggeration));
+    const double down = across * layout.exaggeration;
+    QTransform place;
+    place.translate(room.center().x(), room.center().y());
+    place.scale(across, layout.turned ? -down : down);
+    place.translate(0, -(shape.top + shape.bottom) / 2);
+    layout.toPixels = place;
+}
+
+/// The widest rectangle of a text's height in the middle of a slab.
+QRectF roomIn(const QPainterPath& slab, double height)
+{
+    const QRectF box = slab.boundingRect();
+    QPainterPath band;
+    band.addRect(QRectF(box.left(), box.center().y() - height / 2, box.width(), height));
+    const QPainterPath cut = slab.intersected(band);
+    double left = box.left();
+    double right = box.right();
+    for (int i = 0; i < cut.elementCount(); ++i) {
+        const QPainterPath::Element& at = cut.elementAt(i);
+        if (at.x < box.center().x())
+            left = std::max(left, at.x);
+        else
+            right = std::min(right, at.x);
+    }
+    return {QPointF(left, box.center().y() - height / 2), QPointF(right, box.center().y() + height / 2)};
+}
+
+QString labelOf(const SectionSlab& slab, const SectionLabels& labels)
+{
+    if (slab.lift < 0)
+        return labels.finish;
+    return slab.lift < labels.lifts.size() ? labels.lifts.at(slab.lift) : QString();
+}
+
+/// Labels that fit their slab go into it; returns the slabs whose labels must stand outside.
+std::vector<int> placeInside(SectionLayout& layout, const SectionLabels& labels, const Theme& theme)
+{
+    std::vector<int> outside;
+    layout.inside.clear();
+    const double leastEm = Theme::size(TextRole::Body).leastMm;
+    for (std::size_t i = 0; i < layout.shape.slabs.size(); ++i) {
+        const SectionSlab& slab = layout.shape.slabs[i];
+        const QString label = labelOf(slab, labels);
+        if (label.isEmpty() || slab.area.isEmpty())
+            continue;
+        const QPainterPath drawn = layout.toPixels.map(slab.area);
+        const QSizeF least = lineSize(theme, label, leastEm, true);
+        const double height = std::min(drawn.boundingRect().height(), least.height() * 1.3);
+        const QRectF room = roomIn(drawn, height).adjusted(theme.px(1.5), 0, -theme.px(1.5), 0);
+        const PictureText text = fitLine(theme, label, room, TextRole::Body, true);
+        if (text.fits && slab.lift >= 0)
+            layout.inside.push_back({text, static_cast<int>(i)});
+        else
+            outside.push_back(static_cast<int>(i));
+    }
+    return outside;
+}
+
+/// Rows above the drawing, the top one's leader furthest left, so that no leader crosses another's text.
+void placeCallouts(SectionLayout& layout, const std::vector<int>& slabs, const SectionLabels& labels,
+                   const QRectF& room, const Theme& theme)
+{
+    layout.callouts.clear();
+    const double row = theme.px(rowMm);
+    const double spine = theme.px(spineMm);
+    std::vector<int> order = slabs; // the finish first, then from the surface down: shallow slabs are wide
+    std::sort(order.begin(), order.end(), [&](int a, int b) {
+        const auto depth = [&](int i) { return layout.toPixels.map(layout.shape.slabs[static_cast<std::size_t>(i)].area).boundingRect().center().y(); };
+        return depth(a) < depth(b);
+    });
+    const double middle = layout.toPixels.map(QPointF(0, 0)).x();
+    const double count = static_cast<double>(order.size());
+    for (std::size_t k = 0; k < order.size(); ++k) {
+        const SectionSlab& slab = layout.shape.slabs[static_cast<std::size_t>(order[k])];
+        const QRectF box = layout.toPixels.map(slab.area).boundingRect();
+        const double x = std::clamp(middle - spine * (count - 1 - static_cast<double>(k)), box.left(), box.right());
+        const QRectF place(x + theme.px(2), room.top() + row * static_cast<double>(k), room.right() - x - theme.px(2), row);
+        SectionCallout callout;
+        callout.text = fitLine(theme, labelOf(slab, labels), place, TextRole::Body, false,
+                               Qt::AlignLeft | Qt::AlignVCenter);
+        callout.from = QPointF(place.left() - theme.px(0.6), place.center().y());
+        callout.elbow = QPointF(x, place.center().y());
+        callout.to = QPointF(x, box.center().y());
+        layout.callouts.push_back(callout);
+    }
+}
+
+void placeOpening(SectionLayout& layout, const SectionLabels& labels, const QRectF& row, const Theme& theme)
+{
+    const SectionShape& shape = layout.shape;
+    const QPointF left = layout.toPixels.map(QPointF(-shape.opening / 2, shape.openingAt));
+    const QPointF right = layout.toPixels.map(QPointF(shape.opening / 2, shape.openingAt));
+    const double y = row.top() + theme.px(3);
+    layout.openingLine = QLineF(left.x(), y, right.x(), y);
+    layout.extensionFrom = left.y();
+    layout.opening = fitLine(theme, labels.opening, QRectF(row.left(), y + theme.px(0.6), row.width(), theme.px(rowMm)),
+                             TextRole::Body);
+}
+
+} // namespace
+
+TextReport SectionLayout::report() const
+{
+    TextReport report;
+    for (const SectionInside& each : inside)
+        report.add(each.text);
+    for (const SectionCallout& each : callouts)
+        report.add(each.text);
+    report.add(opening);
+    report.add(note);
+    return report;
+}
+
+SectionLayout layOutSection(const QRectF& room, const SectionDrawing& drawing, const Theme& theme)
+{
+    SectionLayout layout;
+    layout.shape = shapeOf(drawing);
+    layout.turned = drawing.progress.turned;
+    const double border = std::max(1.0, theme.metrics().pixelsPerMillimetre() * 0.4);
+    setScale(layout, room.adjusted(border, border, -border, -border));
+    return layout;
+}
+
+SectionLayout layOutSection(const QRectF& room, const SectionDrawing& drawing, const SectionLabels& labels,
+                            const Theme& theme)
+{
+    SectionLayout layout;
+    layout.shape = shapeOf(drawing);
+    layout.turned = drawing.progress.turned;
+    const double row = theme.px(rowMm);
+    const bool dimensioned = drawing.measured && !drawing.panelOnly && !labels.opening.isEmpty();
+    QRectF rest = room.adjusted(theme.px(3), theme.px(1.5), -theme.px(3), -theme.px(1.5));
+    const QRectF noteRow(rest.left(), rest.bottom() - row, rest.width(), row);
+    if (labels.exaggeration)
+        rest.setBottom(noteRow.top() - theme.px(0.5));
+    const double dimensionHeight = dimensioned ? row + theme.px(5) : 0;
+    std::vector<int> outside;
+    // Fewer rows outside give a deeper drawing, which may take more labels in; rows only ever grow, so it ends.
+    for (std::size_t rows = 0; rows <= layout.shape.slabs.size(); ++rows) {
+        const double above = rows > 0 ? row * static_cast<double>(rows) + theme.px(2) : 0;
+        setScale(layout, rest.adjusted(0, above, 0, -dimensionHeight));
+        outside = placeInside(layout, labels, theme);
+        if (outside.size() <= rows)
+            break;
+    }
+    placeCallouts(layout, outside, labels, rest, theme);
+    if (dimensioned) {
+        const double bottom = layout.toPixels.mapRect(QRectF(0, layout.shape.top, 1, layout.shape.bottom - layout.shape.top)).bottom();
+        placeOpening(layout, labels, QRectF(rest.left(), bottom + theme.px(0.5), rest.width(), dimensionHeight), theme);
+    }
+    if (labels.exaggeration)
+        layout.note = fitLine(theme, labels.exaggeration(layout.exaggeration), noteRow, TextRole::Small, false,
+                              Qt::AlignLeft | Qt::AlignVCenter);
+    return layout;
+}
+
+} // namespace strandbench

@@ -1,0 +1,181 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Scenes: gear, washing, degreasing, drying, dust, readings.
+#include "pictures/signwriter.h"
+#include "pictures/step_stage.h"
+
+#include <map>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+namespace {
+
+void blueDisc(const StepStage& s, QPointF c)
+{
+    QPainterPath disc;
+    disc.addEllipse(c, 29, 29);
+    s.fill(disc, Role::Action);
+}
+
+void gearOn(const StepStage& s)
+{
+    // Blue disc: this must be worn (the mandatory sign's shape and colour in ISO 3864-1).
+    s.disc(Pictogram::Gear, {7, 21, 58, 58});
+    blueDisc(s, {100, 50});
+    QTransform hand;
+    hand.translate(100 - 21.5, 50 - 22);
+    hand.scale(1.8, 1.8);
+    QPainterPath glove = hand.map(flatHand(0.94));
+    s.fill(glove, Role::OnAction);
+    s.line({91, 62}, {110, 62}, Role::Action, 0.6);
+    blueDisc(s, {164, 50});
+    QPainterPath mask(QPointF(146, 44));
+    mask.cubicTo(154, 40, 160, 34, 164, 34);
+    mask.cubicTo(168, 34, 174, 40, 182, 44);
+    mask.cubicTo(182, 58, 176, 66, 164, 66);
+    mask.cubicTo(152, 66, 146, 58, 146, 44);
+    s.fill(mask, Role::OnAction);
+    QPainterPath filters;
+    filters.addEllipse(QPointF(155, 56), 4.4, 4.4);
+    filters.addEllipse(QPointF(173, 56), 4.4, 4.4);
+    s.outline(filters, Role::Action, 0.6);
+    s.line({146, 45}, {139, 41}, Role::OnAction, 0.7);
+    s.line({182, 45}, {189, 41}, Role::OnAction, 0.7);
+}
+
+void wash(const StepStage& s)
+{
+    s.panelFromAbove();
+    s.drawDamage();
+    QPainterPath keepOff; // water stays off open fibre
+    keepOff.addEllipse(QPointF(100, 50), 42, 30);
+    s.outline(keepOff, Role::Stop, 0.7, true);
+    s.cloth({40, 56}, 22, true);
+    s.drops({{22, 14}, {38, 18}, {54, 13}}, 12);
+    s.arrow({60, 84}, {20, 84});
+    s.arrow({140, 84}, {180, 84});
+}
+
+void degreaseWith(const StepStage& s, bool fast)
+{
+    s.panelFromAbove();
+    s.drawDamage();
+    s.cloth({34, 50}, 20, true);
+    s.drops({{34, 10}}, 14);
+    s.cloth({168, 50}, 20, false);
+    s.arrow({58, 82}, {142, 82});
+    if (fast) // once across and dry at once: a second head
+        s.arrow({58, 82}, {132, 82});
+    else
+        s.arrow({58, 20}, {142, 20});
+}
+
+void degrease(const StepStage& s) { degreaseWith(s, false); }
+void degreaseFast(const StepStage& s) { degreaseWith(s, true); }
+
+void solventWipeMetal(const StepStage& s)
+{
+    s.panelFromAbove();
+    s.drawDamage();
+    s.cloth({38, 50}, 22, true);
+    s.arrow({64, 24}, {172, 24}, Role::Action, 1.4);
+    s.arrow({64, 76}, {172, 76}, Role::Action, 1.4);
+}
+
+void heatAbove(const StepStage& s)
+{
+    s.sign(Pictogram::Lamp, {78, 2, 44, 44});
+}
+
+void dry(const StepStage& s)
+{
+    const double surface = s.section({10, 60, 180, 34}, s.asFound());
+    heatAbove(s);
+    s.drops({{34, surface - 18}, {154, surface - 18}}, 12);
+    s.arrow({40, surface - 22}, {40, 14});
+    s.arrow({160, surface - 22}, {160, 14});
+}
+
+void proveDry(const StepStage& s)
+{
+    const double surface = s.section({10, 62, 180, 32}, s.asFound());
+    QPainterPath meter;
+    meter.addRoundedRect(QRectF(24, 6, 44, 34), 4, 4);
+    s.fill(meter, Role::Card);
+    s.outline(meter, Role::Ink, 0.8);
+    QPainterPath scale;
+    scale.addRect(QRectF(30, 12, 32, 12));
+    s.outline(scale, Role::Ink, 0.4);
+    s.line({34, 21}, {34, 15}, Role::Go, 1.4); // the needle at the dry end
+    s.line({36, 40}, {36, surface}, Role::Ink, 0.8);
+    s.line({56, 40}, {56, surface}, Role::Ink, 0.8);
+    s.outline(dropAt({140, 8}, 34), Role::Ink, 0.9);
+    s.sign(Pictogram::Tick, {152, 24, 22, 22});
+}
+
+void dustOff(const StepStage& s)
+{
+    s.panelFromAbove();
+    s.drawDamage();
+    QPainterPath nozzle;
+    nozzle.addPolygon(QPolygonF{{40, 26}, {52, 62}, {26, 82}, {12, 46}});
+    nozzle.closeSubpath();
+    s.fill(nozzle, Role::Ink);
+    s.line({20, 62}, {4, 72}, Role::Ink, 3.6);
+    s.dots({{62, 40}, {70, 56}, {78, 34}, {86, 70}, {96, 26}, {108, 76}, {120, 28}, {134, 66}, {146, 40}}, 1.7, Role::FillerFleck);
+    s.arrow({76, 48}, {58, 48});
+    s.arrow({90, 60}, {60, 60});
+}
+
+void flashOff(const StepStage& s)
+{
+    const double surface = s.section({10, 60, 180, 34}, s.prepared());
+    for (const double x : {40.0, 70.0, 130.0, 160.0}) {
+        QPainterPath vapour(QPointF(x, surface - 5));
+        vapour.cubicTo(x - 9, surface - 18, x + 9, surface - 28, x, surface - 40);
+        s.outline(vapour, Role::Action, 0.9);
+    }
+    s.sign(Pictogram::CureClock, {82, 6, 36, 36});
+}
+
+void readPanel(const StepStage& s)
+{
+    const double surface = s.section({10, 66, 180, 28}, s.prepared());
+    s.sign(Pictogram::Thermometer, {20, surface - 58, 58, 58});
+    s.fill(dropAt({128, 8}, 30), Role::Action);
+    s.outline(dropAt({128, 8}, 30), Role::Ink, 0.4);
+    // The margin: panel above dew point.
+    s.line({84, 23}, {150, 23}, Role::Ink, 0.5, true);
+    s.line({84, surface - 2}, {176, surface - 2}, Role::Ink, 0.5, true);
+    s.bothWays({164, 23}, {164, surface - 3});
+}
+
+const std::map<QString, Scene>& scenes()
+{
+    static const std::map<QString, Scene> all{
+        {u"gear_on"_s, gearOn},           {u"wash"_s, wash},
+        {u"degrease"_s, degrease},        {u"degrease_fast"_s, degreaseFast},
+        {u"solvent_wipe_metal"_s, solventWipeMetal}, {u"dry"_s, dry},
+        {u"prove_dry"_s, proveDry},       {u"dust_off"_s, dustOff},
+        {u"flash_off"_s, flashOff},       {u"read_panel"_s, readPanel},
+    };
+    return all;
+}
+
+} // namespace
+
+Scene cleaningScene(const QString& code)
+{
+    const auto found = scenes().find(code);
+    return found == scenes().end() ? nullptr : found->second;
+}
+
+QStringList cleaningCodes()
+{
+    QStringList codes;
+    for (const auto& each : scenes())
+        codes << each.first;
+    return codes;
+}
+
+} // namespace strandbench

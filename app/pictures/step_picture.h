@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The large picture of a prep, finish or hand-over step: this repair's panel, in its material, with the act
+// shown on it. Drawn as on a workshop drawing, without words; only a grit's figure stands in it.
+#pragma once
+
+#include "pictures/section_picture.h"
+
+namespace strandbench {
+
+/// Draws the picture of a step. A code without a picture of its own shows the section and the step's sign.
+void paintStepPicture(QPainter& painter, const QRectF& rect, const QString& stepCode, const SectionDrawing& drawing,
+                      const Theme& theme);
+/// The codes that have a picture of their own.
+[[nodiscard]] QStringList stepsWithPicture();
+
+/// The same as a widget; its accessible name is the step's sentence, set by the screen.
+class StepPicture final : public QWidget {
+    Q_OBJECT
+public:
+    StepPicture(const Theme& theme, const QString& name, QWidget* parent = nullptr);
+    void setStep(const QString& code, const SectionDrawing& drawing);
+    [[nodiscard]] const QString& step() const { return m_code; }
+    [[nodiscard]] QSize minimumSizeHint() const override;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    const Theme& m_theme;
+    QString m_code;
+    SectionDrawing m_drawing;
+};
+
+} // namespace strandbench

@@ -1,0 +1,207 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Scenes: stripping paint, cutting, cracks, bevelling, backing, dam, keying.
+#include "pictures/step_stage.h"
+
+#include <map>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+namespace {
+
+void stripPaint(const StepStage& s)
+{
+    s.panelFromAbove(true);
+    QPainterPath bare;
+    bare.addRoundedRect(QRectF(42, 16, 116, 68), 24, 24);
+    s.piece(bare, s.material());
+    s.drawDamage();
+    const QRectF damage = s.damageFromAbove().boundingRect().intersected(QRectF(42, 16, 116, 68));
+    const double right = damage.right() < 150 ? damage.right() : 130;
+    s.bothWays({right + 1, 50}, {157, 50}, Role::Stop);
+    s.discSander({52, 26}, 15);
+}
+
+void cutToSound(const StepStage& s)
+{
+    s.panelFromAbove();
+    s.drawDamage();
+    QPainterPath sound;
+    sound.addRoundedRect(s.damageFromAbove().boundingRect().adjusted(-9, -9, 9, 9).intersected(QRectF(14, 12, 172, 76)), 12, 12);
+    s.outline(sound, Role::Stop, 1.0, true);
+    // A blade along the line.
+    const QPointF at = sound.boundingRect().topRight() + QPointF(-14, 0);
+    QPainterPath blade;
+    blade.addPolygon(QPolygonF{at, at + QPointF(10, -14), at + QPointF(52, -2), at + QPointF(48, 10), at + QPointF(12, 6)});
+    blade.closeSubpath();
+    s.fill(blade, Role::Card);
+    s.outline(blade, Role::Ink, 0.6);
+    QPainterPath handle;
+    handle.addPolygon(QPolygonF{at + QPointF(28, -9), at + QPointF(52, -2), at + QPointF(48, 10), at + QPointF(26, 7)});
+    handle.closeSubpath();
+    s.fill(handle, Role::Ink);
+}
+
+struct Cracks {
+    QPainterPath lines;
+    std::vector<std::pair<QPointF, QPointF>> tips; ///< end of what is seen, and where the hole goes
+};
+
+/// Cracks that run from the damage: the crack itself, or three that radiate from a hole or a gouge.
+Cracks cracksOf(const StepStage& s)
+{
+    Cracks cracks;
+    const auto run = [&](std::initializer_list<QPointF> points, QPointF drill) {
+        auto at = points.begin();
+        cracks.lines.moveTo(*at);
+        QPointF last = *at;
+        for (++at; at != points.end(); ++at) {
+            cracks.lines.lineTo(*at);
+            last = *at;
+        }
+        cracks.tips.emplace_back(last, drill);
+    };
+    if (s.drawing().damage.kind == DamageKind::Crack) {
+        cracks.lines = s.damageFromAbove();
+        cracks.tips = {{{54, 56}, {36, 60}}, {{140, 46}, {160, 42}}};
+        run({{86, 54}, {96, 70}, {112, 76}}, {128, 81});
+        return cracks;
+    }
+    run({{76, 52}, {62, 58}, {46, 55}}, {30, 60});
+    run({{126, 48}, {140, 40}, {150, 43}}, {168, 36});
+    run({{99, 66}, {106, 74}, {118, 77}}, {136, 82});
+    return cracks;
+}
+
+void findCracks(const StepStage& s)
+{
+    s.panelFromAbove();
+    const Cracks cracks = cracksOf(s);
+    if (s.drawing().damage.kind != DamageKind::Crack)
+        s.drawDamage();
+    s.outline(cracks.lines, Role::Ink, 0.8);
+    // Light from the side, and a glass over a tip, where the crack shows larger.
+    s.sign(Pictogram::Magnifier, {130, 16, 58, 58}, Role::Ink);
+    for (const double y : {18.0, 30.0, 42.0})
+        s.arrow({8, y - 6}, {40, y + 2}, Role::Caution, 1.2);
+    for (const auto& tip : cracks.tips) {
+        QPainterPath ring;
+        ring.addEllipse(tip.first, 6, 6);
+        s.outline(ring, Role::Stop, 0.8, true);
+    }
+}
+
+void stopDrill(const StepStage& s)
+{
+    s.panelFromAbove();
+    const Cracks cracks = cracksOf(s);
+    if (s.drawing().damage.kind != DamageKind::Crack)
+        s.drawDamage();
+    s.outline(cracks.lines, Role::Ink, 1.0);
+    for (const auto& [tip, drill] : cracks.tips) {
+        s.line(tip, drill, Role::Ink, 0.4, true);
+        QPainterPath hole;
+        hole.addEllipse(drill, 3.6, 3.6);
+        s.fill(hole, Role::Card);
+        s.outline(hole, Role::Stop, 0.9);
+    }
+}
+
+/// The angle of a bevel, marked at the left edge of this repair's own opening.
+void bevelWith(const StepStage& s, bool turned)
+{
+    SectionProgress progress = s.prepared();
+    progress.turned = turned;
+    const double surface = s.section({10, 44, 180, 50}, progress);
+    s.discSander({60, surface - 20}, 13);
+    s.arrow({40, surface - 12}, {56, surface + 8}, Role::Action, 1.0);
+    if (turned)
+        s.sign(Pictogram::Turn, {150, 4, 30, 30}, Role::Action);
+}
+
+void bevel(const StepStage& s) { bevelWith(s, false); }
+void bevelBack(const StepStage& s) { bevelWith(s, true); }
+
+void abradeBack(const StepStage& s)
+{
+    SectionProgress progress = s.prepared();
+    progress.turned = true;
+    const double surface = s.section({10, 56, 180, 38}, progress);
+    s.block({18, surface - 23}, 46, u"80"_s);
+    s.bothWays({70, surface - 10}, {112, surface - 10});
+    s.sign(Pictogram::Turn, {150, 4, 30, 30}, Role::Action);
+}
+
+void bondedBacking(const StepStage& s)
+{
+    s.section({10, 16, 180, 50}, s.prepared());
+    const QRectF cloth(30, 70, 140, 9);
+    s.piece(cloth, Material::Laminate);
+    s.piece(QRectF(24, 80, 152, 9), Material::Laminate);
+    s.arrow({40, 98}, {40, 91}, Role::Action, 1.0);
+    s.arrow({100, 98}, {100, 91}, Role::Action, 1.0);
+    s.arrow({160, 98}, {160, 91}, Role::Action, 1.0);
+}
+
+void dam(const StepStage& s)
+{
+    s.section({10, 18, 180, 52}, s.prepared());
+    s.piece(QRectF(28, 73, 144, 4), Material::Tape);
+    s.arrow({70, 96}, {70, 80}, Role::Action, 1.0);
+    s.arrow({130, 96}, {130, 80}, Role::Action, 1.0);
+}
+
+void abrade80(const StepStage& s)
+{
+    const double surface = s.section({10, 54, 180, 40}, s.prepared());
+    s.block({28, surface - 26}, 52, u"80"_s);
+    s.bothWays({90, surface - 12}, {140, surface - 12});
+}
+
+void epoxyFirst(const StepStage& s)
+{
+    const double surface = s.section({10, 58, 180, 36}, s.prepared());
+    s.line({12, surface - 1}, {188, surface - 1}, Role::Go, 1.6);
+    s.sign(Pictogram::Brush, {70, surface - 52, 50, 50});
+}
+
+void ownTools(const StepStage& s)
+{
+    s.sign(Pictogram::OwnTools, {12, 14, 72, 72}, Role::Ink);
+    s.piece(QRectF(104, 24, 84, 14), Material::Aluminium);
+    s.sign(Pictogram::Tick, {138, 19, 24, 24});
+    s.piece(QRectF(104, 66, 84, 12), Material::Steel);
+    s.line({116, 84}, {176, 60}, Role::Stop, 1.6);
+    s.line({116, 60}, {176, 84}, Role::Stop, 1.6);
+}
+
+const std::map<QString, Scene>& scenes()
+{
+    static const std::map<QString, Scene> all{
+        {u"strip_paint"_s, stripPaint}, {u"cut_to_sound"_s, cutToSound},
+        {u"find_cracks"_s, findCracks}, {u"stop_drill"_s, stopDrill},
+        {u"bevel"_s, bevel},            {u"bevel_back"_s, bevelBack},
+        {u"abrade_back"_s, abradeBack}, {u"bonded_backing"_s, bondedBacking},
+        {u"dam"_s, dam},                {u"abrade_80"_s, abrade80},
+        {u"epoxy_first"_s, epoxyFirst}, {u"own_tools"_s, ownTools},
+    };
+    return all;
+}
+
+} // namespace
+
+Scene shapingScene(const QString& code)
+{
+    const auto found = scenes().find(code);
+    return found == scenes().end() ? nullptr : found->second;
+}
+
+QStringList shapingCodes()
+{
+    QStringList codes;
+    for (const auto& each : scenes())
+        codes << each.first;
+    return codes;
+}
+
+} // namespace strandbench
