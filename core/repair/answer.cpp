@@ -10,17 +10,27 @@ namespace {
 bool fits(Question question, const AnswerValue& value)
 {
     switch (question) {
-    case Question::Substrate: return std::holds_alternative<Substrate>(value);
-    case Question::DamageKind: return std::holds_alternative<DamageKind>(value);
-    case Question::Weld: return std::holds_alternative<WeldKind>(value);
+    case Question::Substrate:
+        return std::holds_alternative<Substrate>(value);
+    case Question::DamageKind:
+        return std::holds_alternative<DamageKind>(value);
+    case Question::Weld:
+        return std::holds_alternative<WeldKind>(value);
     case Question::AdhesiveCured:
-    case Question::RearAccess: return std::holds_alternative<bool>(value);
-    case Question::Size: return std::holds_alternative<DamageSize>(value);
-    case Question::Surface: return std::holds_alternative<SurfaceState>(value);
-    case Question::Zone: return std::holds_alternative<Zone>(value);
-    case Question::Moisture: return std::holds_alternative<Moisture>(value);
-    case Question::Core: return std::holds_alternative<CoreMaterial>(value);
-    case Question::Reading: return std::holds_alternative<Reading>(value);
+    case Question::RearAccess:
+        return std::holds_alternative<bool>(value);
+    case Question::Size:
+        return std::holds_alternative<DamageSize>(value);
+    case Question::Surface:
+        return std::holds_alternative<SurfaceState>(value);
+    case Question::Zone:
+        return std::holds_alternative<Zone>(value);
+    case Question::Moisture:
+        return std::holds_alternative<Moisture>(value);
+    case Question::Core:
+        return std::holds_alternative<CoreMaterial>(value);
+    case Question::Reading:
+        return std::holds_alternative<Reading>(value);
     }
     Q_UNREACHABLE();
 }
@@ -31,7 +41,9 @@ std::optional<Fault> sizeFault(const AnswerValue& value)
     const auto* size = std::get_if<DamageSize>(&value);
     if (!size || size->length.value() > 0.0)
         return std::nullopt;
-    return Fault{u"answered.size.length"_s, QString::number(inMillimetres(size->length)), FaultKind::OutOfRange,
+    return Fault{u"answered.size.length"_s,
+                 QString::number(inMillimetres(size->length)),
+                 FaultKind::OutOfRange,
                  {u"above 0"_s, QString(), u"mm"_s}};
 }
 
@@ -42,11 +54,14 @@ std::optional<Fault> orderFault(const Repair& repair, const Answered& answered)
     if (!answered.corrects) {
         if (before == repair.answeredBy.end())
             return std::nullopt;
-        return Fault{u"answered"_s, question, FaultKind::Conflicts, {u"answered_by"_s, QString::number(before->second)}};
+        return Fault{
+            u"answered"_s, question, FaultKind::Conflicts, {u"answered_by"_s, QString::number(before->second)}};
     }
     if (before != repair.answeredBy.end() && before->second == *answered.corrects)
         return std::nullopt;
-    return Fault{u"answered.corrects"_s, QString::number(*answered.corrects), FaultKind::Conflicts,
+    return Fault{u"answered.corrects"_s,
+                 QString::number(*answered.corrects),
+                 FaultKind::Conflicts,
                  {u"answered_by"_s, before == repair.answeredBy.end() ? QString() : QString::number(before->second)}};
 }
 
@@ -85,16 +100,36 @@ void put(Repair& repair, const Answered& answered)
     Assessment& assessment = repair.assessment;
     const AnswerValue& value = answered.value;
     switch (answered.question) {
-    case Question::Substrate: putSubstrate(repair, std::get<Substrate>(value)); break;
-    case Question::DamageKind: putDamageKind(repair, std::get<DamageKind>(value)); break;
-    case Question::Weld: assessment.damage->weld = std::get<WeldKind>(value); break;
-    case Question::AdhesiveCured: assessment.damage->adhesiveCured = std::get<bool>(value); break;
-    case Question::Size: putSize(*assessment.damage, std::get<DamageSize>(value)); break;
-    case Question::RearAccess: assessment.rearAccess = std::get<bool>(value); break;
-    case Question::Surface: assessment.surface = std::get<SurfaceState>(value); break;
-    case Question::Zone: assessment.zone = std::get<Zone>(value); break;
-    case Question::Moisture: assessment.moisture = std::get<Moisture>(value); break;
-    case Question::Core: assessment.core = std::get<CoreMaterial>(value); break;
+    case Question::Substrate:
+        putSubstrate(repair, std::get<Substrate>(value));
+        break;
+    case Question::DamageKind:
+        putDamageKind(repair, std::get<DamageKind>(value));
+        break;
+    case Question::Weld:
+        assessment.damage->weld = std::get<WeldKind>(value);
+        break;
+    case Question::AdhesiveCured:
+        assessment.damage->adhesiveCured = std::get<bool>(value);
+        break;
+    case Question::Size:
+        putSize(*assessment.damage, std::get<DamageSize>(value));
+        break;
+    case Question::RearAccess:
+        assessment.rearAccess = std::get<bool>(value);
+        break;
+    case Question::Surface:
+        assessment.surface = std::get<SurfaceState>(value);
+        break;
+    case Question::Zone:
+        assessment.zone = std::get<Zone>(value);
+        break;
+    case Question::Moisture:
+        assessment.moisture = std::get<Moisture>(value);
+        break;
+    case Question::Core:
+        assessment.core = std::get<CoreMaterial>(value);
+        break;
     case Question::Reading:
         assessment.reading = std::get<Reading>(value);
         repair.lastReading = assessment.reading;

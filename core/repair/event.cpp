@@ -8,17 +8,14 @@ namespace {
 
 /// In the order of the alternatives of Payload. The codes are stored: never change one.
 constexpr std::array<const char*, 15> kinds{
-    "taken_in", "answered", "plan_accepted", "step_done", "reading_taken", "hardener_in", "edges_clear", "gelled",
-    "sands", "sanded", "turned", "parked", "assess_again", "taken_up_again", "handed_over",
+    "taken_in", "answered", "plan_accepted", "step_done", "reading_taken", "hardener_in",    "edges_clear", "gelled",
+    "sands",    "sanded",   "turned",        "parked",    "assess_again",  "taken_up_again", "handed_over",
 };
 static_assert(kinds.size() == std::variant_size_v<Payload>);
 
 } // namespace
 
-QString kindOf(const Payload& payload)
-{
-    return QString::fromLatin1(kinds[payload.index()]);
-}
+QString kindOf(const Payload& payload) { return QString::fromLatin1(kinds[payload.index()]); }
 
 int kindVersionOf(const Payload&)
 {

@@ -15,14 +15,31 @@ namespace strandbench {
 
 /// The questions of an assessment, in the order asked.
 enum class Question {
-    Substrate, DamageKind, Weld, AdhesiveCured, Size, RearAccess, Surface, Zone, Moisture, Core, Reading,
+    Substrate,
+    DamageKind,
+    Weld,
+    AdhesiveCured,
+    Size,
+    RearAccess,
+    Surface,
+    Zone,
+    Moisture,
+    Core,
+    Reading,
 };
 template <> struct Codes<Question> {
     static constexpr std::array<std::pair<Question, const char*>, 11> table{{
-        {Question::Substrate, "substrate"}, {Question::DamageKind, "damage_kind"}, {Question::Weld, "weld"},
-        {Question::AdhesiveCured, "adhesive_cured"}, {Question::Size, "size"},
-        {Question::RearAccess, "rear_access"}, {Question::Surface, "surface"}, {Question::Zone, "zone"},
-        {Question::Moisture, "moisture"}, {Question::Core, "core"}, {Question::Reading, "reading"},
+        {Question::Substrate, "substrate"},
+        {Question::DamageKind, "damage_kind"},
+        {Question::Weld, "weld"},
+        {Question::AdhesiveCured, "adhesive_cured"},
+        {Question::Size, "size"},
+        {Question::RearAccess, "rear_access"},
+        {Question::Surface, "surface"},
+        {Question::Zone, "zone"},
+        {Question::Moisture, "moisture"},
+        {Question::Core, "core"},
+        {Question::Reading, "reading"},
     }};
 };
 
@@ -48,28 +65,44 @@ struct BatchRef {
 
 enum class Stage { Prepare, Finish, HandOver };
 template <> struct Codes<Stage> {
-    static constexpr std::array<std::pair<Stage, const char*>, 3> table{{
-        {Stage::Prepare, "prepare"}, {Stage::Finish, "finish"}, {Stage::HandOver, "hand_over"}}};
+    static constexpr std::array<std::pair<Stage, const char*>, 3> table{
+        {{Stage::Prepare, "prepare"}, {Stage::Finish, "finish"}, {Stage::HandOver, "hand_over"}}};
 };
 
 enum class GelPlace { Board, Panel };
 template <> struct Codes<GelPlace> {
-    static constexpr std::array<std::pair<GelPlace, const char*>, 2> table{{
-        {GelPlace::Board, "board"}, {GelPlace::Panel, "panel"}}};
+    static constexpr std::array<std::pair<GelPlace, const char*>, 2> table{
+        {{GelPlace::Board, "board"}, {GelPlace::Panel, "panel"}}};
 };
 
 // The payloads, one a kind of event. The comment gives the kind's code.
-struct TakenIn { QString job; QString panel; bool operator==(const TakenIn&) const = default; };          // taken_in
-struct Answered {                                                                                        // answered
+struct TakenIn {
+    QString job;
+    QString panel;
+    bool operator==(const TakenIn&) const = default;
+};                // taken_in
+struct Answered { // answered
     Question question = Question::Substrate;
     AnswerValue value = Substrate::Unknown;
     std::optional<qint64> corrects; ///< seq of the event that this one corrects
     bool operator==(const Answered&) const = default;
 };
-struct PlanAccepted { Assessment assessment; RepairPlan plan; bool operator==(const PlanAccepted&) const = default; }; // plan_accepted
-struct StepDone { Stage stage = Stage::Prepare; int index = 0; QString code; bool operator==(const StepDone&) const = default; }; // step_done
-struct ReadingTaken { Reading reading; bool operator==(const ReadingTaken&) const = default; };           // reading_taken
-struct HardenerIn {                                                                                      // hardener_in
+struct PlanAccepted {
+    Assessment assessment;
+    RepairPlan plan;
+    bool operator==(const PlanAccepted&) const = default;
+}; // plan_accepted
+struct StepDone {
+    Stage stage = Stage::Prepare;
+    int index = 0;
+    QString code;
+    bool operator==(const StepDone&) const = default;
+}; // step_done
+struct ReadingTaken {
+    Reading reading;
+    bool operator==(const ReadingTaken&) const = default;
+};                  // reading_taken
+struct HardenerIn { // hardener_in
     BatchRef batch;
     Mass filler;
     Mass hardener;
@@ -78,17 +111,42 @@ struct HardenerIn {                                                             
     BatchTimes times;
     bool operator==(const HardenerIn&) const = default;
 };
-struct EdgesClear { BatchRef batch; bool operator==(const EdgesClear&) const = default; };                // edges_clear
-struct Gelled { BatchRef batch; GelPlace place = GelPlace::Panel; bool operator==(const Gelled&) const = default; }; // gelled
+struct EdgesClear {
+    BatchRef batch;
+    bool operator==(const EdgesClear&) const = default;
+}; // edges_clear
+struct Gelled {
+    BatchRef batch;
+    GelPlace place = GelPlace::Panel;
+    bool operator==(const Gelled&) const = default;
+}; // gelled
 /// Nail and paper test passed: it sands.
-struct Sands { BatchRef batch; bool operator==(const Sands&) const = default; };                          // sands
-struct Sanded { BatchRef batch; bool operator==(const Sanded&) const = default; };                        // sanded
+struct Sands {
+    BatchRef batch;
+    bool operator==(const Sands&) const = default;
+}; // sands
+struct Sanded {
+    BatchRef batch;
+    bool operator==(const Sanded&) const = default;
+}; // sanded
 /// The dam is off, its residue gone, the panel turned to its other face.
-struct Turned { bool operator==(const Turned&) const = default; };                                        // turned
-struct Parked { QString to; std::vector<QString> because; bool operator==(const Parked&) const = default; }; // parked
-struct AssessAgain { bool operator==(const AssessAgain&) const = default; };                              // assess_again
-struct TakenUpAgain { bool operator==(const TakenUpAgain&) const = default; };                            // taken_up_again
-struct HandedOver { bool operator==(const HandedOver&) const = default; };                                // handed_over
+struct Turned {
+    bool operator==(const Turned&) const = default;
+}; // turned
+struct Parked {
+    QString to;
+    std::vector<QString> because;
+    bool operator==(const Parked&) const = default;
+}; // parked
+struct AssessAgain {
+    bool operator==(const AssessAgain&) const = default;
+}; // assess_again
+struct TakenUpAgain {
+    bool operator==(const TakenUpAgain&) const = default;
+}; // taken_up_again
+struct HandedOver {
+    bool operator==(const HandedOver&) const = default;
+}; // handed_over
 
 using Payload = std::variant<TakenIn, Answered, PlanAccepted, StepDone, ReadingTaken, HardenerIn, EdgesClear, Gelled,
                              Sands, Sanded, Turned, Parked, AssessAgain, TakenUpAgain, HandedOver>;
@@ -105,8 +163,8 @@ struct EventDraft {
     QUuid repair;
     QString person;
     Payload payload;
-    Instant at;                      ///< the moment of the tap
-    std::vector<QByteArray> blobs;   ///< stored by content in the same transaction: sheets, table
+    Instant at;                    ///< the moment of the tap
+    std::vector<QByteArray> blobs; ///< stored by content in the same transaction: sheets, table
 };
 
 struct Event {

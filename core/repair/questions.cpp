@@ -10,7 +10,7 @@ bool isKind(const Assessment& assessment, DamageKind kind)
     return assessment.damage && assessment.damage->kind == kind;
 }
 
-/// A weld that stays a joint, or a hole or a crack that metal-work must close first (job.md, 'Refused':
+/// A weld that stays a joint, or a hole or a crack that metal-work must close first (the trade's refusals:
 /// common practice, no source).
 bool damageRefuses(const Assessment& assessment)
 {
@@ -37,12 +37,18 @@ bool asksFor(const Assessment& assessment, Question question)
     case Question::Surface:
     case Question::Zone:
     case Question::Moisture:
-    case Question::Reading: return true;
-    case Question::Size: return assessment.damage.has_value();
-    case Question::Weld: return isKind(assessment, DamageKind::WeldSeam);
-    case Question::AdhesiveCured: return isKind(assessment, DamageKind::BondSeam);
-    case Question::RearAccess: return isKind(assessment, DamageKind::Hole);
-    case Question::Core: return assessment.substrate == Substrate::Laminate;
+    case Question::Reading:
+        return true;
+    case Question::Size:
+        return assessment.damage.has_value();
+    case Question::Weld:
+        return isKind(assessment, DamageKind::WeldSeam);
+    case Question::AdhesiveCured:
+        return isKind(assessment, DamageKind::BondSeam);
+    case Question::RearAccess:
+        return isKind(assessment, DamageKind::Hole);
+    case Question::Core:
+        return assessment.substrate == Substrate::Laminate;
     }
     Q_UNREACHABLE();
 }

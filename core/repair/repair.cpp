@@ -277,14 +277,18 @@ private:
 Outcome commonFault(const Repair& repair, const Event& event, const Folder& folder)
 {
     if (event.seq <= repair.lastSeq)
-        return Fault{u"seq"_s, QString::number(event.seq), FaultKind::Conflicts,
+        return Fault{u"seq"_s,
+                     QString::number(event.seq),
+                     FaultKind::Conflicts,
                      {u"last_seq"_s, QString::number(repair.lastSeq)}};
     if (repair.lastSeq == 0)
         return std::holds_alternative<TakenIn>(event.payload)
                    ? Outcome{}
                    : folder.conflict(QString(), u"first_event"_s, u"taken_in"_s);
     if (event.repair != repair.id)
-        return Fault{u"repair"_s, event.repair.toString(QUuid::WithoutBraces), FaultKind::Conflicts,
+        return Fault{u"repair"_s,
+                     event.repair.toString(QUuid::WithoutBraces),
+                     FaultKind::Conflicts,
                      {u"repair"_s, repair.id.toString(QUuid::WithoutBraces)}};
     if (repair.handedOverAt)
         return folder.conflict(QString(), u"next_step"_s, codeOf(Station::Done));

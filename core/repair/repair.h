@@ -29,18 +29,18 @@ struct Repair {
     QString takenInBy;
     Instant takenInAt;
     Assessment assessment;
-    std::map<Question, qint64> answeredBy;  ///< seq of the event that answered
+    std::map<Question, qint64> answeredBy; ///< seq of the event that answered
     std::optional<RepairPlan> plan;
     std::optional<Instant> planAcceptedAt;
-    int prepDone = 0;                       ///< steps of plan->prep confirmed, in order
-    std::vector<BatchRun> runs;             ///< in the order the hardener went in
+    int prepDone = 0;           ///< steps of plan->prep confirmed, in order
+    std::vector<BatchRun> runs; ///< in the order the hardener went in
     std::optional<Instant> turnedAt;
     int finishingDone = 0;
     int handOverDone = 0;
-    std::optional<Reading> lastReading;     ///< the newest, as answered or as taken since
+    std::optional<Reading> lastReading; ///< the newest, as answered or as taken since
     std::optional<Parked> parked;
     std::optional<Instant> handedOverAt;
-    Instant lastAt;                         ///< of the newest event
+    Instant lastAt; ///< of the newest event
     qint64 lastSeq = 0;
     bool operator==(const Repair&) const = default;
 
@@ -83,10 +83,18 @@ enum class Station {
 };
 template <> struct Codes<Station> {
     static constexpr std::array<std::pair<Station, const char*>, 12> table{{
-        {Station::Assess, "assess"}, {Station::Decide, "decide"}, {Station::Prepare, "prepare"},
-        {Station::Mix, "mix"}, {Station::Spread, "spread"}, {Station::Wait, "wait"}, {Station::Sand, "sand"},
-        {Station::Turn, "turn"}, {Station::Finish, "finish"}, {Station::HandOver, "hand_over"},
-        {Station::Done, "done"}, {Station::Parked, "parked"},
+        {Station::Assess, "assess"},
+        {Station::Decide, "decide"},
+        {Station::Prepare, "prepare"},
+        {Station::Mix, "mix"},
+        {Station::Spread, "spread"},
+        {Station::Wait, "wait"},
+        {Station::Sand, "sand"},
+        {Station::Turn, "turn"},
+        {Station::Finish, "finish"},
+        {Station::HandOver, "hand_over"},
+        {Station::Done, "done"},
+        {Station::Parked, "parked"},
     }};
 };
 

@@ -72,7 +72,9 @@ TEST_F(Answers, SecondAnswerMustSayThatItCorrects)
     const Repair before = script.repair();
     const auto fault = script.put(Answered{Question::Zone, Zone::Structural, {}});
     ASSERT_TRUE(fault);
-    EXPECT_EQ(*fault, (Fault{u"answered"_s, u"zone"_s, FaultKind::Conflicts,
+    EXPECT_EQ(*fault, (Fault{u"answered"_s,
+                             u"zone"_s,
+                             FaultKind::Conflicts,
                              {u"answered_by"_s, QString::number(before.answeredBy.at(Question::Zone))}}));
     EXPECT_EQ(script.repair(), before);
 }
@@ -89,10 +91,7 @@ TEST_F(Answers, CorrectionNamesTheSeqThatAnsweredLast)
     EXPECT_EQ(script.repair().assessment.zone, Zone::Cosmetic);
 }
 
-TEST_F(Answers, NothingToCorrectIsAFault)
-{
-    EXPECT_TRUE(script.put(Answered{Question::Zone, Zone::Cosmetic, 1}));
-}
+TEST_F(Answers, NothingToCorrectIsAFault) { EXPECT_TRUE(script.put(Answered{Question::Zone, Zone::Cosmetic, 1})); }
 
 TEST_F(Answers, NoAnswerAndNoCorrectionOnceThePlanIsAccepted)
 {

@@ -14,11 +14,21 @@ namespace {
 const std::vector<std::pair<Payload, QString>>& everyKind()
 {
     static const std::vector<std::pair<Payload, QString>> all{
-        {TakenIn{}, u"taken_in"_s},         {Answered{}, u"answered"_s},       {PlanAccepted{}, u"plan_accepted"_s},
-        {StepDone{}, u"step_done"_s},       {ReadingTaken{}, u"reading_taken"_s}, {HardenerIn{}, u"hardener_in"_s},
-        {EdgesClear{}, u"edges_clear"_s},   {Gelled{}, u"gelled"_s},           {Sands{}, u"sands"_s},
-        {Sanded{}, u"sanded"_s},            {Turned{}, u"turned"_s},           {Parked{}, u"parked"_s},
-        {AssessAgain{}, u"assess_again"_s}, {TakenUpAgain{}, u"taken_up_again"_s}, {HandedOver{}, u"handed_over"_s},
+        {TakenIn{}, u"taken_in"_s},
+        {Answered{}, u"answered"_s},
+        {PlanAccepted{}, u"plan_accepted"_s},
+        {StepDone{}, u"step_done"_s},
+        {ReadingTaken{}, u"reading_taken"_s},
+        {HardenerIn{}, u"hardener_in"_s},
+        {EdgesClear{}, u"edges_clear"_s},
+        {Gelled{}, u"gelled"_s},
+        {Sands{}, u"sands"_s},
+        {Sanded{}, u"sanded"_s},
+        {Turned{}, u"turned"_s},
+        {Parked{}, u"parked"_s},
+        {AssessAgain{}, u"assess_again"_s},
+        {TakenUpAgain{}, u"taken_up_again"_s},
+        {HandedOver{}, u"handed_over"_s},
     };
     return all;
 }

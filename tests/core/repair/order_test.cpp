@@ -15,15 +15,19 @@ std::vector<Payload> everythingOnABatch(BatchRef batch)
 {
     HardenerIn mixed;
     mixed.batch = batch;
-    return {mixed, EdgesClear{batch}, Gelled{batch, GelPlace::Board}, Gelled{batch, GelPlace::Panel}, Sands{batch},
-            Sanded{batch}};
+    return {mixed,        EdgesClear{batch}, Gelled{batch, GelPlace::Board}, Gelled{batch, GelPlace::Panel},
+            Sands{batch}, Sanded{batch}};
 }
 
 /// All that can be said from preparing on, with batches and steps that the plan does not have among it.
 std::vector<Payload> everything(const Assessment& assessment)
 {
-    std::vector<Payload> all{TakenIn{u"4421"_s, u"another"_s}, PlanAccepted{assessment, samplePlan()}, Turned{},
-                             TakenUpAgain{}, AssessAgain{}, HandedOver{},
+    std::vector<Payload> all{TakenIn{u"4421"_s, u"another"_s},
+                             PlanAccepted{assessment, samplePlan()},
+                             Turned{},
+                             TakenUpAgain{},
+                             AssessAgain{},
+                             HandedOver{},
                              Answered{Question::Zone, Zone::Cosmetic, {}}};
     for (int i = -1; i <= 4; ++i)
         for (bool finishing : {false, true})
@@ -105,8 +109,8 @@ TEST(Order, AFaultNamesTheEventAndWhatIsDue)
     script.toPlan();
     const auto fault = script.put(StepDone{Stage::Prepare, 2, u"read_air"_s});
     ASSERT_TRUE(fault);
-    EXPECT_EQ(*fault, (Fault{u"step_done"_s, u"prepare 2 read_air"_s, FaultKind::Conflicts,
-                             {u"next_step"_s, u"prepare 0"_s}}));
+    EXPECT_EQ(*fault,
+              (Fault{u"step_done"_s, u"prepare 2 read_air"_s, FaultKind::Conflicts, {u"next_step"_s, u"prepare 0"_s}}));
 }
 
 TEST(Order, AStepMustCarryItsOwnCode)

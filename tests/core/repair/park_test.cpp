@@ -106,7 +106,11 @@ TEST(Park, NothingElseGoesOn)
     const Payload due = actAt(script.repair());
     ASSERT_FALSE(script.put(byChoice));
     const Repair before = script.repair();
-    const std::vector<Payload> others{due, ReadingTaken{}, Sanded{{false, 0}}, Turned{}, HandedOver{},
+    const std::vector<Payload> others{due,
+                                      ReadingTaken{},
+                                      Sanded{{false, 0}},
+                                      Turned{},
+                                      HandedOver{},
                                       StepDone{Stage::Finish, 0, u"guide_coat"_s},
                                       PlanAccepted{before.assessment, samplePlan()},
                                       Answered{Question::Zone, Zone::Sensor, before.answeredBy.at(Question::Zone)}};

@@ -54,27 +54,35 @@ const QString second = u"damage_kind"_s;
 
 class Questions : public ::testing::TestWithParam<Panel> {};
 
-TEST_P(Questions, AreAskedInOrderAndNoFurtherThanNeeded)
-{
-    EXPECT_EQ(askedOf(GetParam()), GetParam().asked);
-}
+TEST_P(Questions, AreAskedInOrderAndNoFurtherThanNeeded) { EXPECT_EQ(askedOf(GetParam()), GetParam().asked); }
 
 INSTANTIATE_TEST_SUITE_P(
     Panels, Questions,
     ::testing::Values(
-        Panel{"SmcHole", Substrate::Smc, DamageKind::Hole, {},
+        Panel{"SmcHole",
+              Substrate::Smc,
+              DamageKind::Hole,
+              {},
               QStringList{first, second, u"size"_s, u"rear_access"_s} + common + QStringList{u"reading"_s}},
-        Panel{"LaminateCrack", Substrate::Laminate, DamageKind::Crack, {},
+        Panel{"LaminateCrack",
+              Substrate::Laminate,
+              DamageKind::Crack,
+              {},
               QStringList{first, second, u"size"_s} + common + QStringList{u"core"_s, u"reading"_s}},
-        Panel{"SteelDent", Substrate::Steel, DamageKind::Dent, {},
+        Panel{"SteelDent",
+              Substrate::Steel,
+              DamageKind::Dent,
+              {},
               QStringList{first, second, u"size"_s} + common + QStringList{u"reading"_s}},
         Panel{"SolidWeld", Substrate::Steel, DamageKind::WeldSeam, WeldKind::Solid,
               QStringList{first, second, u"weld"_s, u"size"_s} + common + QStringList{u"reading"_s}},
-        Panel{"BondSeam", Substrate::Aluminium, DamageKind::BondSeam, {},
+        Panel{"BondSeam",
+              Substrate::Aluminium,
+              DamageKind::BondSeam,
+              {},
               QStringList{first, second, u"adhesive_cured"_s, u"size"_s} + common + QStringList{u"reading"_s}},
         Panel{"SpotWeld", Substrate::Steel, DamageKind::WeldSeam, WeldKind::Spot, {first, second, u"weld"_s}},
-        Panel{"StitchWeld", Substrate::Galvanised, DamageKind::WeldSeam, WeldKind::Stitch,
-              {first, second, u"weld"_s}},
+        Panel{"StitchWeld", Substrate::Galvanised, DamageKind::WeldSeam, WeldKind::Stitch, {first, second, u"weld"_s}},
         Panel{"RustHole", Substrate::Steel, DamageKind::RustHole, {}, {first, second}},
         Panel{"MetalHole", Substrate::Aluminium, DamageKind::Hole, {}, {first, second}},
         Panel{"MetalCrack", Substrate::Galvanised, DamageKind::Crack, {}, {first, second}},

@@ -56,10 +56,14 @@ std::vector<Answered> sampleAnswers()
 {
     const DamageSize size{millimetres(60), millimetres(40), millimetres(3.5), millimetres(3.5), 4.0};
     const Reading reading{celsius(18.5), celsius(17), Fraction::ofHundred(52)};
-    return {{Question::Substrate, Substrate::Smc, {}}, {Question::DamageKind, DamageKind::Hole, {}},
-            {Question::Size, size, {}},                {Question::RearAccess, true, {}},
-            {Question::Surface, SurfaceState::Bare, {}}, {Question::Zone, Zone::Cosmetic, {}},
-            {Question::Moisture, Moisture::Dry, {}},   {Question::Reading, reading, {}}};
+    return {{Question::Substrate, Substrate::Smc, {}},
+            {Question::DamageKind, DamageKind::Hole, {}},
+            {Question::Size, size, {}},
+            {Question::RearAccess, true, {}},
+            {Question::Surface, SurfaceState::Bare, {}},
+            {Question::Zone, Zone::Cosmetic, {}},
+            {Question::Moisture, Moisture::Dry, {}},
+            {Question::Reading, reading, {}}};
 }
 
 Payload actAt(const Repair& repair)
@@ -72,8 +76,10 @@ Payload actAt(const Repair& repair)
             if (answer.question == next.question)
                 return answer;
         break;
-    case Station::Decide: return PlanAccepted{repair.assessment, samplePlan()};
-    case Station::Prepare: return StepDone{Stage::Prepare, next.index, repair.plan->prep[index].code};
+    case Station::Decide:
+        return PlanAccepted{repair.assessment, samplePlan()};
+    case Station::Prepare:
+        return StepDone{Stage::Prepare, next.index, repair.plan->prep[index].code};
     case Station::Mix: {
         HardenerIn mixed;
         mixed.batch = *next.batch;
@@ -83,17 +89,23 @@ Payload actAt(const Repair& repair)
         mixed.times = {seconds(240), seconds(280), seconds(480), seconds(600)};
         return mixed;
     }
-    case Station::Spread: return EdgesClear{*next.batch};
-    case Station::Wait: return Sands{*next.batch};
-    case Station::Sand: return Sanded{*next.batch};
-    case Station::Turn: return Turned{};
-    case Station::Finish: return StepDone{Stage::Finish, next.index, repair.plan->finishing[index].code};
+    case Station::Spread:
+        return EdgesClear{*next.batch};
+    case Station::Wait:
+        return Sands{*next.batch};
+    case Station::Sand:
+        return Sanded{*next.batch};
+    case Station::Turn:
+        return Turned{};
+    case Station::Finish:
+        return StepDone{Stage::Finish, next.index, repair.plan->finishing[index].code};
     case Station::HandOver:
         if (index == handOverTests().size())
             return HandedOver{};
         return StepDone{Stage::HandOver, next.index, handOverTests()[index]};
     case Station::Done:
-    case Station::Parked: break;
+    case Station::Parked:
+        break;
     }
     throw std::logic_error("no act is due");
 }
@@ -131,10 +143,7 @@ std::optional<Fault> RepairScript::put(const Payload& payload)
     return std::nullopt;
 }
 
-void RepairScript::toPlan()
-{
-    walkTo(Station::Prepare);
-}
+void RepairScript::toPlan() { walkTo(Station::Prepare); }
 
 void RepairScript::walkTo(Station station)
 {

@@ -39,20 +39,16 @@ TEST(Walk, PassesEveryStationOfTheSampleInOrder)
 {
     RepairScript script;
     const QStringList expected{
-        u"assess substrate"_s, u"assess damage_kind"_s, u"assess size"_s, u"assess rear_access"_s,
-        u"assess surface"_s, u"assess zone"_s, u"assess moisture"_s, u"assess reading"_s, u"decide"_s,
-        u"prepare 0"_s, u"prepare 1"_s, u"prepare 2"_s,
+        u"assess substrate"_s, u"assess damage_kind"_s, u"assess size"_s, u"assess rear_access"_s, u"assess surface"_s,
+        u"assess zone"_s, u"assess moisture"_s, u"assess reading"_s, u"decide"_s, u"prepare 0"_s, u"prepare 1"_s,
+        u"prepare 2"_s,
         // the first lift in two batches: the second is mixed when the first's edges are clear
         u"mix batch 0"_s, u"spread batch 0"_s, u"mix batch 1"_s, u"spread batch 1"_s, u"wait batch 1"_s,
-        u"sand batch 1"_s,
-        u"mix batch 2"_s, u"spread batch 2"_s, u"wait batch 2"_s, u"sand batch 2"_s,
-        u"turn"_s,
-        u"mix batch 3"_s, u"spread batch 3"_s, u"wait batch 3"_s, u"sand batch 3"_s,
-        u"mix coat 0"_s, u"spread coat 0"_s, u"wait coat 0"_s, u"sand coat 0"_s,
-        u"mix coat 1"_s, u"spread coat 1"_s, u"wait coat 1"_s, u"sand coat 1"_s,
-        u"finish 0"_s, u"finish 1"_s,
-        u"hand_over 0"_s, u"hand_over 1"_s, u"hand_over 2"_s, u"hand_over 3"_s, u"hand_over 4"_s, u"hand_over 5"_s,
-        u"hand_over 6"_s, u"done"_s};
+        u"sand batch 1"_s, u"mix batch 2"_s, u"spread batch 2"_s, u"wait batch 2"_s, u"sand batch 2"_s, u"turn"_s,
+        u"mix batch 3"_s, u"spread batch 3"_s, u"wait batch 3"_s, u"sand batch 3"_s, u"mix coat 0"_s,
+        u"spread coat 0"_s, u"wait coat 0"_s, u"sand coat 0"_s, u"mix coat 1"_s, u"spread coat 1"_s, u"wait coat 1"_s,
+        u"sand coat 1"_s, u"finish 0"_s, u"finish 1"_s, u"hand_over 0"_s, u"hand_over 1"_s, u"hand_over 2"_s,
+        u"hand_over 3"_s, u"hand_over 4"_s, u"hand_over 5"_s, u"hand_over 6"_s, u"done"_s};
     EXPECT_EQ(walked(script).join(u'\n').toStdString(), expected.join(u'\n').toStdString());
     EXPECT_FALSE(script.repair().open());
 }
