@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "headless/headless.h"
+
+#include "headless/command_line.h"
+#include "languages.h"
+
+#include <QCoreApplication>
+#include <QJsonDocument>
+#include <QLatin1StringView>
+#include <QTranslator>
+
+#include <algorithm>
+#include <cstdio>
+#include <exception>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench::headless {
+namespace {
+
+/// True when every byte reached the stream; a full disk shows only when it is flushed.
+bool write(std::FILE* stream, const QString& text)
+{
+    const QByteArray bytes = text.toUtf8();
+    const bool written = std::fwrite(bytes.constData(), 1, static_cast<std::size_t>(bytes.size()), stream) ==
+                         static_cast<std::size_t>(bytes.size());
+    return std::fflush(stream) == 0 && written;
+}
+
+/// Prints a command's outcome and gives the exit status.
+Status print(const Outcome& outcome)
+{
+    for (const QString& each : outcome.messages)
+        write(stderr, each + u'\n'); // nobody is left to tell when this one fails
+    if (!outcome.json)
+        return outcome.status;
+    if (write(stdout, QString::fromUtf8(QJsonDocument(*outcome.json).toJson(QJsonDocument::Indented))))
+        return outcome.status;
+    write(stderr, say(QT_TRANSLATE_NOOP("Headless", "standard output cannot be written")) + u'\n');
+    return Status::Trouble;
+}
+
+Outcome printed(const QString& text)
+{
+    if (write(stdout, text))
+        return {};
+    return ended(Status::Trouble, say(QT_TRANSLATE_NOOP("Headless", "standard output cannot be written")));
+}
+
+/// Installs the language; a refusal when the program does not carry it.
+std::optional<Outcome> speak(const QString& asked, QTranslator& translator, const Words& words)
+{
+    const QString language = asked.isEmpty() ? u"en"_s : asked;
+    const QStringList carried = carriedLanguages();
+    if (!asked.isEmpty() && !carried.contains(asked))
+        return refused({{u"--lang"_s, asked, FaultKind::NotOneOf, carried}}, words);
+    if (translator.load(u":/i18n/strandbench_%1.qm"_s.arg(language)))
+        QCoreApplication::installTranslator(&translator);
+    return std::nullopt;
+}
+
+Outcome answer(Ask ask, const Command* command)
+{
+    return printed(ask == Ask::Help ? helpOf(command) : u"strandbench "_s + QCoreApplication::applicationVersion() + u'\n');
+}
+
+Outcome noCommand(const QString& word)
+{
+    QStringList names;
+    for (const Command& each : commands())
+        names << QString::fromLatin1(each.name);
+    return ended(Status::Refused, say(QT_TRANSLATE_NOOP("Headless", "'%1': no such command; there is: %2"),
+                                      {word, names.join(u", "_s)}));
+}
+
+Outcome runArguments(QStringList arguments, const Words& words)
+{
+    const Command* command = nullptr;
+    if (!arguments.isEmpty() && !arguments.constFirst().startsWith(u'-')) {
+        command = commandNamed(arguments.constFirst());
+        if (!command)
+            return noCommand(arguments.constFirst());
+        arguments.removeFirst();
+    }
+    const Parsed parsed = parse(command, arguments);
+    if (const auto* ask = std::get_if<Ask>(&parsed))
+        return answer(*ask, command);
+    if (const auto* messages = std::get_if<QStringList>(&parsed))
+        return {Status::Refused, std::nullopt, *messages};
+    if (!command)
+        return printed(helpOf(nullptr));
+    return command->run(std::get<Arguments>(parsed), words);
+}
+
+} // namespace
+
+bool wanted(int argc, char** argv)
+{
+    if (argc < 2)
+        return false;
+    if (argv[1][0] != '-')
+        return true;
+    return std::any_of(argv + 1, argv + argc, [](const char* argument) {
+        const QLatin1StringView word(argument);
+        return word == "--help"_L1 || word == "-h"_L1 || word == "--version"_L1 || word == "-v"_L1;
+    });
+}
+
+int run(int argc, char** argv)
+{
+    // Qt speaks up on standard error in a locale that is not UTF-8, and there is nothing here for a locale
+    // to change: numbers have a decimal point, and --lang sets the language.
+    qputenv("LC_ALL", "C.UTF-8");
+    QCoreApplication application(argc, argv);
+    QCoreApplication::setApplicationName(u"strandbench"_s);
+    QCoreApplication::setApplicationVersion(QStringLiteral(STRANDBENCH_VERSION));
+    const Words words(UnitSystem::Metric, QLocale::c());
+    const QStringList arguments = QCoreApplication::arguments().mid(1);
+    QTranslator translator;
+    if (const auto refusal = speak(languageAsked(arguments), translator, words))
+        return print(*refusal);
+    try {
+        return print(runArguments(arguments, words));
+    } catch (const std::exception& trouble) {
+        return print(ended(Status::Trouble, say(QT_TRANSLATE_NOOP("Headless", "A defect of the program: %1"),
+                                                {QString::fromUtf8(trouble.what())})));
+    }
+}
+
+} // namespace strandbench::headless
