@@ -98,9 +98,6 @@ Area Cavity::opening() const
     return box;
 }
 
-Length Cavity::floorWidth() const
-{
-    return m_damage.kind == DamageKind::Hole ? m_damage.length : millimetres(0);
-}
+Length Cavity::floorWidth() const { return m_damage.kind == DamageKind::Hole ? m_damage.length : millimetres(0); }
 
 } // namespace strandbench

@@ -51,15 +51,9 @@ Length beadForPuddle(Length puddle)
     return inches(through(inInches(puddle), &TradePoint::puddle, &TradePoint::bead));
 }
 
-Length puddleForBead(Length bead)
-{
-    return inches(through(inInches(bead), &TradePoint::bead, &TradePoint::puddle));
-}
+Length puddleForBead(Length bead) { return inches(through(inInches(bead), &TradePoint::bead, &TradePoint::puddle)); }
 
-Mix mixForPuddle(Length puddle, const ProductSheet& sheet)
-{
-    return mixFor(puddle, beadForPuddle(puddle), sheet);
-}
+Mix mixForPuddle(Length puddle, const ProductSheet& sheet) { return mixFor(puddle, beadForPuddle(puddle), sheet); }
 
 Mix mixForFiller(Mass filler, const ProductSheet& sheet)
 {
@@ -69,10 +63,7 @@ Mix mixForFiller(Mass filler, const ProductSheet& sheet)
     return mix;
 }
 
-Mass smallestBeadMix(const ProductSheet& sheet)
-{
-    return mixForPuddle(inches(2), sheet).filler;
-}
+Mass smallestBeadMix(const ProductSheet& sheet) { return mixForPuddle(inches(2), sheet).filler; }
 
 Reasons mixAdvice(const Mix& mix, const ProductSheet& sheet, Length board)
 {

@@ -27,13 +27,24 @@ struct UnitWord {
 
 // Scales are exact, NIST SP 811 (2008), appendix B.8. The first of each meaning is the one that is shown.
 constexpr UnitWord lengths[] = {
-    {u"mm", 1.0},  {u"cm", 10.0}, {u"m", 1000.0}, {u"in", 25.4, 0.0, true}, {u"\"", 25.4, 0.0, true},
-    {u"″", 25.4, 0.0, true}, {u"ft", 304.8}, {u"'", 304.8}, {u"′", 304.8},
+    {u"mm", 1.0},
+    {u"cm", 10.0},
+    {u"m", 1000.0},
+    {u"in", 25.4, 0.0, true},
+    {u"\"", 25.4, 0.0, true},
+    {u"″", 25.4, 0.0, true},
+    {u"ft", 304.8},
+    {u"'", 304.8},
+    {u"′", 304.8},
 };
 constexpr UnitWord masses[] = {{u"g", 1.0}, {u"kg", 1000.0}, {u"oz", 28.349523125}, {u"lb", 453.59237}};
 constexpr UnitWord temperatures[] = {
-    {u"°C", 1.0}, {u"C", 1.0}, {u"°F", 1.0 / 1.8, 32.0}, {u"F", 1.0 / 1.8, 32.0},
+    {u"°C", 1.0},
+    {u"C", 1.0},
+    {u"°F", 1.0 / 1.8, 32.0},
+    {u"F", 1.0 / 1.8, 32.0},
 };
+constexpr UnitWord bare[] = {{u"", 1.0}};
 constexpr UnitWord percents[] = {{u"%", 1.0}};
 constexpr UnitWord times[] = {{u"min", 60.0}, {u"s", 1.0}, {u"h", 3600.0}};
 
@@ -109,9 +120,9 @@ Checked<double> inRange(double base, const UnitWord& unit, const Reader& reader,
 {
     const double slack = roundingSlack * (reader.highest - reader.lowest);
     if (base < reader.lowest - slack || base > reader.highest + slack)
-        return fault(FaultKind::OutOfRange, field, text,
-                     {shownLimit(reader.lowest, unit, true), shownLimit(reader.highest, unit, false),
-                      unit.word.toString()});
+        return fault(
+            FaultKind::OutOfRange, field, text,
+            {shownLimit(reader.lowest, unit, true), shownLimit(reader.highest, unit, false), unit.word.toString()});
     return std::clamp(base, reader.lowest, reader.highest);
 }
 
@@ -166,6 +177,11 @@ bool isMetric(UnitSystem system) { return system == UnitSystem::Metric; }
 
 } // namespace
 
+Checked<double> parseNumber(const QString& text, const QString& field, const Range<double>& allowed)
+{
+    return read(text, field, {bare, u"", allowed.lowest, allowed.highest, u"2.5"_s});
+}
+
 Checked<Length> parseLength(const QString& text, UnitSystem system, const QString& field, const Range<Length>& allowed)
 {
     return read(text, field,
@@ -186,8 +202,8 @@ Checked<Temperature> parseTemperature(const QString& text, UnitSystem system, co
                                       const Range<Temperature>& allowed)
 {
     return read(text, field,
-                {temperatures, isMetric(system) ? u"°C" : u"°F", inCelsius(allowed.lowest),
-                 inCelsius(allowed.highest), isMetric(system) ? u"18.5 °C"_s : u"65 °F"_s})
+                {temperatures, isMetric(system) ? u"°C" : u"°F", inCelsius(allowed.lowest), inCelsius(allowed.highest),
+                 isMetric(system) ? u"18.5 °C"_s : u"65 °F"_s})
         .map(celsius);
 }
 

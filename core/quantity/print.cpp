@@ -42,21 +42,27 @@ QString asFraction(qint64 parts, qint64 partsInInch)
     return whole == 0 ? fraction : QString::number(whole) + u' ' + fraction;
 }
 
+/// To so many decimals; what rounds to nothing is a bare "0".
+QString decimalOrZero(double value, double step, int decimals, const QLocale& locale)
+{
+    return stepsOf(value, step) == 0.0 ? u"0"_s : toStep(value, step, decimals, locale);
+}
+
 /// To 1/partsInInch in; what would vanish is given in hundredths instead.
 QString inInchParts(Length length, int partsInInch, const QLocale& locale)
 {
     const double value = inInches(length);
     const double parts = stepsOf(value, 1.0 / partsInInch);
     if (parts == 0.0)
-        return stepsOf(value, 0.01) == 0.0 ? u"0"_s : toStep(value, 0.01, 2, locale);
+        return decimalOrZero(value, 0.01, 2, locale);
     const QString figure = asFraction(static_cast<qint64>(std::abs(parts)), partsInInch);
     return parts < 0.0 ? locale.negativeSign() + figure : figure;
 }
 
-QString inTenthsOfMillimetre(Length length, const QLocale& locale)
+Printed degrees(Temperature temperature, UnitSystem system, double step, const QLocale& locale)
 {
-    const double value = inMillimetres(length);
-    return stepsOf(value, 0.1) == 0.0 ? u"0"_s : toStep(value, 0.1, 1, locale);
+    const double value = system == UnitSystem::Metric ? inCelsius(temperature) : inFahrenheit(temperature);
+    return {tenths(stepsOf(value, step) * step, locale), temperatureUnit(system)};
 }
 
 } // namespace
@@ -70,33 +76,36 @@ QString printNumber(double value, int decimals, const QLocale& locale)
     return value < 0.0 && stepsOf(value, std::pow(10.0, -decimals)) == 0.0 ? plain.toString(0.0, 'f', decimals) : text;
 }
 
-QString joined(const Printed& printed)
+QString Printed::joined() const
 {
     constexpr QChar noBreak(QChar::Nbsp);
-    QString figure = printed.figure;
-    figure.replace(u' ', noBreak);
-    return printed.unit.isEmpty() ? figure : figure + noBreak + printed.unit;
+    QString text = figure;
+    text.replace(u' ', noBreak);
+    return unit.isEmpty() ? text : text + noBreak + unit;
 }
 
-Printed printLength(Length length, UnitSystem system, const QLocale& locale, Fineness fineness)
+Printed printLength(Length length, UnitSystem system, const QLocale& locale)
 {
-    const bool fine = fineness == Fineness::Fine;
-    if (system == UnitSystem::UsCustomary) {
-        const double value = inInches(length);
-        if (!fine)
-            return {inInchParts(length, 16, locale), lengthUnit(system)};
-        return {stepsOf(value, 0.01) == 0.0 ? u"0"_s : toStep(value, 0.01, 2, locale), lengthUnit(system)};
-    }
+    if (system == UnitSystem::UsCustomary)
+        return {inInchParts(length, 16, locale), lengthUnit(system)};
     const double value = inMillimetres(length);
     // Judged on what is printed: 9.96 mm reads 10, not 10.0.
     const bool small = std::abs(stepsOf(value, 0.1)) < 100.0;
-    return {fine || small ? inTenthsOfMillimetre(length, locale) : toStep(value, 1.0, 0, locale), lengthUnit(system)};
+    return {small ? decimalOrZero(value, 0.1, 1, locale) : toStep(value, 1.0, 0, locale), lengthUnit(system)};
 }
 
-Printed printDrill(Length diameter, UnitSystem system, const QLocale& locale)
+Printed printFineLength(Length length, UnitSystem system, const QLocale& locale)
 {
-    const bool inch = system == UnitSystem::UsCustomary;
-    return {inch ? inInchParts(diameter, 32, locale) : inTenthsOfMillimetre(diameter, locale), lengthUnit(system)};
+    if (system == UnitSystem::UsCustomary)
+        return {inInchParts(length, 32, locale), lengthUnit(system)};
+    return {decimalOrZero(inMillimetres(length), 0.1, 1, locale), lengthUnit(system)};
+}
+
+Printed printThickness(Length length, UnitSystem system, const QLocale& locale)
+{
+    if (system == UnitSystem::UsCustomary)
+        return {decimalOrZero(inInches(length), 0.01, 2, locale), lengthUnit(system)};
+    return printFineLength(length, system, locale);
 }
 
 Printed printMass(Mass mass, UnitSystem system, const QLocale& locale)
@@ -119,12 +128,14 @@ Printed printHardener(Mass mass, UnitSystem system, const QLocale& locale)
     return {toStep(inGrams(mass), step, 2, locale), massUnit(system)};
 }
 
-Printed printTemperature(Temperature temperature, UnitSystem system, const QLocale& locale, Fineness fineness)
+Printed printTemperature(Temperature temperature, UnitSystem system, const QLocale& locale)
 {
-    const bool metric = system == UnitSystem::Metric;
-    const double value = metric ? inCelsius(temperature) : inFahrenheit(temperature);
-    const double step = fineness == Fineness::Fine ? 0.1 : metric ? 0.5 : 1.0;
-    return {tenths(stepsOf(value, step) * step, locale), temperatureUnit(system)};
+    return degrees(temperature, system, system == UnitSystem::Metric ? 0.5 : 1.0, locale);
+}
+
+Printed printFineTemperature(Temperature temperature, UnitSystem system, const QLocale& locale)
+{
+    return degrees(temperature, system, 0.1, locale);
 }
 
 Printed printTemperatureStep(TemperatureStep step, UnitSystem system, const QLocale& locale)

@@ -15,7 +15,8 @@ namespace strandbench {
 enum class UnitSystem { Metric, UsCustomary };
 template <> struct Codes<UnitSystem> {
     static constexpr std::array<std::pair<UnitSystem, const char*>, 2> table{{
-        {UnitSystem::Metric, "metric"}, {UnitSystem::UsCustomary, "us"},
+        {UnitSystem::Metric, "metric"},
+        {UnitSystem::UsCustomary, "us"},
     }};
 };
 
@@ -38,6 +39,7 @@ template <class Q> struct Range {
 };
 
 // What is readable at all, when the caller knows nothing narrower.
+[[nodiscard]] inline Range<double> anyNumber() { return {-1e9, 1e9}; }
 [[nodiscard]] inline Range<Length> anyLength() { return {millimetres(0), metres(100)}; }
 [[nodiscard]] inline Range<Mass> anyMass() { return {grams(0), grams(1e6)}; }
 [[nodiscard]] inline Range<Temperature> anyTemperature() { return {celsius(-100), celsius(500)}; }
@@ -48,6 +50,9 @@ template <class Q> struct Range {
 // little over one). A unit may follow. Faults: Empty, TooLong (over 40 characters), NotReadable (allowed: an
 // example), OutOfRange. Letters of a unit may be small or large.
 
+/// A bare number, a ratio for one: no unit. May be negative.
+[[nodiscard]] Checked<double> parseNumber(const QString& text, const QString& field,
+                                          const Range<double>& allowed = anyNumber());
 /// Units mm, cm, m, in, ", ft, '; without one: mm or in. In inches fractions too: "2 5/16", "5/16", "2-5/16".
 [[nodiscard]] Checked<Length> parseLength(const QString& text, UnitSystem system, const QString& field,
                                           const Range<Length>& allowed = anyLength());
@@ -69,30 +74,30 @@ struct Printed {
     QString figure;
     QString unit;
     bool operator==(const Printed&) const = default;
+    /// Figure and unit with a no-break space between them, and within a mixed fraction.
+    [[nodiscard]] QString joined() const;
 };
 
-/// Figure and unit with a no-break space between them, and within a mixed fraction.
-[[nodiscard]] QString joined(const Printed& printed);
-
-enum class Fineness { Usual, Fine };
+/// From an hour on: hours of their own, or minutes counted on.
 enum class DurationStyle { HoursApart, MinutesOn };
 
 // Writers. The locale gives the decimal sign; digits are not grouped. Halves are rounded away from zero.
 
-/// Whole millimetres, below 10 mm to 0.1 mm; or to 1/16 in as a fraction ("2 5/16"), below 1/32 in to
-/// 0.01 in. Fine, for thicknesses: always to 0.1 mm, or to 0.01 in. Nothing is "0".
-[[nodiscard]] Printed printLength(Length length, UnitSystem system, const QLocale& locale,
-                                  Fineness fineness = Fineness::Usual);
-/// The diameter of a drill: to 0.1 mm, or to 1/32 in as a fraction.
-[[nodiscard]] Printed printDrill(Length diameter, UnitSystem system, const QLocale& locale);
+/// Whole millimetres, below 10 mm to 0.1 mm; or to 1/16 in as a fraction ("2 5/16"). Nothing is "0", and
+/// what is not nothing but less than half a sixteenth is given to 0.01 in.
+[[nodiscard]] Printed printLength(Length length, UnitSystem system, const QLocale& locale);
+/// To 0.1 mm; or to 1/32 in as a fraction: panels, lifts, drills.
+[[nodiscard]] Printed printFineLength(Length length, UnitSystem system, const QLocale& locale);
+/// To 0.1 mm, or to 0.01 in: what a thickness gauge shows.
+[[nodiscard]] Printed printThickness(Length length, UnitSystem system, const QLocale& locale);
 /// To 0.1 g, from 10 kg to 0.01 kg; or to 0.01 oz, from 20 lb to 0.01 lb.
 [[nodiscard]] Printed printMass(Mass mass, UnitSystem system, const QLocale& locale);
 /// Hardener as a small scale weighs it: to 0.05 g, below 1 g to 0.01 g; or to 0.001 oz (0.03 g).
 [[nodiscard]] Printed printHardener(Mass mass, UnitSystem system, const QLocale& locale);
-/// To half a degree, with a decimal only where there is one; or to 1 °F. Fine: to 0.1 of either, for a
-/// reading beside a limit that it misses by little.
-[[nodiscard]] Printed printTemperature(Temperature temperature, UnitSystem system, const QLocale& locale,
-                                       Fineness fineness = Fineness::Usual);
+/// To half a degree, with a decimal only where there is one; or to 1 °F.
+[[nodiscard]] Printed printTemperature(Temperature temperature, UnitSystem system, const QLocale& locale);
+/// To 0.1 °C or 0.1 °F: for a reading beside a limit that it may miss by little.
+[[nodiscard]] Printed printFineTemperature(Temperature temperature, UnitSystem system, const QLocale& locale);
 /// A difference, to 0.1 °C or 0.1 °F and never rounded up: a margin just short of its least must not read
 /// as if it were enough.
 [[nodiscard]] Printed printTemperatureStep(TemperatureStep step, UnitSystem system, const QLocale& locale);
@@ -100,7 +105,7 @@ enum class DurationStyle { HoursApart, MinutesOn };
 [[nodiscard]] Printed printVolume(Volume volume, UnitSystem system, const QLocale& locale);
 /// A percentage, to 0.1 with a decimal only where there is one.
 [[nodiscard]] Printed printPercent(Fraction fraction, const QLocale& locale);
-/// mm:ss, from an hour on h:mm:ss; or minutes counted on. To the nearest second; needs no unit.
+/// mm:ss, from an hour on h:mm:ss or minutes counted on. To the nearest second; needs no unit.
 [[nodiscard]] QString printDuration(Duration duration, DurationStyle style = DurationStyle::HoursApart);
 
 /// A plain number to so many decimals, with the locale's decimal sign and no grouping.
