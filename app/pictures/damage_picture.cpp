@@ -104,7 +104,9 @@ void weldFromAbove(QPainter& painter, const QRectF& rect, WeldKind weld, const T
     const QRectF box = slab(rect, 0.96, 0.78 * rect.height());
     const double middle = box.center().y();
     paintPiece(painter, boxPath(QRectF(box.topLeft(), QPointF(box.right(), middle))), Material::Steel, theme);
-    paintPiece(painter, boxPath(QRectF(QPointF(box.left(), middle), box.bottomRight())), Material::Aluminium, theme, 50);
+    const QRectF front(QPointF(box.left(), middle), box.bottomRight());
+    painter.fillRect(front, theme.color(Role::ZincFill));
+    painter.strokePath(boxPath(front), outlinePen(theme));
     const double r = std::min(2.0 * ppmm, 0.12 * box.height() + 1);
     painter.setPen(outlinePen(theme, 0.3));
     painter.setBrush(theme.color(Role::MetalHatch));

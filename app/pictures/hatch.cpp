@@ -20,16 +20,30 @@ QVector<QLineF> slanted(const QRectF& box, double pitch, bool rising)
     return lines;
 }
 
-/// Short strokes on a staggered grid, tilted one way and the other.
+/// A number from 0 to 1 that is always the same for the same place in the grid.
+double scatter(int row, int column, int which)
+{
+    unsigned mixed = static_cast<unsigned>(row) * 73856093U ^ static_cast<unsigned>(column) * 19349663U
+        ^ static_cast<unsigned>(which) * 83492791U;
+    mixed ^= mixed >> 13U;
+    mixed *= 0x5bd1e995U;
+    mixed ^= mixed >> 15U;
+    return static_cast<double>(mixed % 1024U) / 1023.0;
+}
+
+/// Short strokes strewn over a staggered grid, each a little off its place and tilted its own way, but alike
+/// in every painting.
 QVector<QLineF> strokes(const QRectF& box, double pitch, double length, double slope)
 {
     QVector<QLineF> lines;
     int row = 0;
-    for (double y = box.top() + pitch * 0.5; y < box.bottom() + pitch; y += pitch * 0.62, ++row) {
-        int column = row % 2;
+    for (double y = box.top(); y < box.bottom() + pitch; y += pitch * 0.62, ++row) {
+        int column = 0;
         for (double x = box.left() - pitch + (row % 2) * pitch * 0.5; x < box.right() + pitch; x += pitch, ++column) {
-            const double rise = (column % 2 == 0 ? slope : -slope) * length;
-            lines << QLineF(x, y - rise / 2, x + length, y + rise / 2);
+            const double rise = (2 * scatter(row, column, 0) - 1) * slope * length;
+            const double left = x + (scatter(row, column, 1) - 0.5) * pitch * 0.6;
+            const double middle = y + (scatter(row, column, 2) - 0.5) * pitch * 0.3;
+            lines << QLineF(left, middle - rise / 2, left + length, middle + rise / 2);
         }
     }
     return lines;
@@ -69,7 +83,7 @@ void drawFlecks(QPainter& painter, const QRectF& box, Material material, const T
         break;
     case Material::Smc:
         painter.setPen(QPen(hatch, std::max(1.2, mm * 0.3), Qt::SolidLine, Qt::RoundCap));
-        painter.drawLines(strokes(box, mm * 3.4, mm * 1.5, 0.5));
+        painter.drawLines(strokes(box, mm * 3.4, mm * 1.5, 0.8));
         break;
     case Material::Steel:
     case Material::Galvanised:
@@ -89,10 +103,10 @@ void drawFlecks(QPainter& painter, const QRectF& box, Material material, const T
         painter.drawLines(strokes(box, mm * 2.6, 0.01, 0));
         break;
     case Material::Filler:
-        painter.drawLines(strokes(box, mm * 2.0, mm * 1.15, 0.55));
+        painter.drawLines(strokes(box, mm * 2.1, mm * 1.15, 0.9));
         break;
     case Material::FillerLater:
-        painter.drawLines(strokes(box, mm * 4.2, mm * 1.15, 0.55));
+        painter.drawLines(strokes(box, mm * 4.2, mm * 1.15, 0.9));
         break;
     case Material::Adhesive:
         painter.drawLines(uprights(box, mm * 1.2));

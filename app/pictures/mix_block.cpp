@@ -35,21 +35,24 @@ QString jobFor(const Theme& theme, const QString& job, double width)
         return job;
     const QString number = job.left(gap + 1);
     const double left = width - metrics.horizontalAdvance(number) - 1;
-    // A rest of two letters says nothing: the number alone is the job's name then.
-    const QString panel = metrics.elidedText(job.mid(gap + 1), Qt::ElideMiddle, left);
+    // A rest of few letters says nothing: the number alone is the job's name then.
+    const QString whole = job.mid(gap + 1);
+    QString panel = metrics.elidedText(whole, Qt::ElideMiddle, left);
+    if (panel.size() < 10) // halves of so few letters say less than a beginning
+        panel = metrics.elidedText(whole, Qt::ElideRight, left);
     return panel.size() > 4 ? number + panel : number.trimmed();
 }
 
 BlockLayout layOut(const QRectF& room, const ClockFace&, const MixBlockText& text, const Theme& theme)
 {
     BlockLayout layout;
-    const QRectF inner = room.adjusted(theme.px(2.5), theme.px(1.5), -theme.px(2.5), -theme.px(1.5));
-    const double side = std::min(theme.px(9) * 1.0, inner.height());
+    const QRectF inner = room.adjusted(theme.px(2), theme.px(1.5), -theme.px(2), -theme.px(1.5));
+    const double side = std::min(theme.px(8) * 1.0, inner.height());
     layout.sign = QRectF(inner.left(), inner.center().y() - side / 2, side, side);
-    const double textLeft = layout.sign.right() + theme.px(2.5);
+    const double textLeft = layout.sign.right() + theme.px(2);
     const double rest = inner.right() - textLeft;
     // The time takes what it needs at a size that reads across the bench, but never more than half of the rest.
-    const double wanted = lineSize(theme, text.time, 8.0, true).width();
+    const double wanted = lineSize(theme, text.time, 7.0, true).width();
     const double least = lineSize(theme, text.time, Theme::size(TextRole::BigFigure).leastMm, true).width();
     const double timeWidth = std::clamp(wanted, least, std::max(least, 0.5 * rest));
     layout.time = fitLine(theme, text.time, QRectF(inner.right() - timeWidth, inner.top(), timeWidth, inner.height()),

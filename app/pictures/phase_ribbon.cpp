@@ -15,8 +15,8 @@
 namespace strandbench {
 namespace {
 
-constexpr double rowMm = 5.4;
-constexpr double markerMm = 3.4;
+constexpr double rowMm = 5.0;
+constexpr double markerMm = 2.8;
 constexpr double softMm = 5.0; // the soft edge between two phases, at most
 
 struct RibbonWord {
@@ -91,6 +91,8 @@ void placeTicks(RibbonLayout& layout, double totalMinutes, const std::function<Q
         const double x = layout.band.left() + at * pixels;
         const double width = lineSize(theme, minute(at), em).width();
         const double left = std::clamp(x - width / 2, layout.band.left(), layout.band.right() - width);
+        if (!layout.ticks.empty() && left < layout.ticks.back().second.place.right() + theme.px(2))
+            continue;
         layout.ticks.emplace_back(x, fitLine(theme, minute(at), QRectF(left, row.top(), width, row.height()),
                                              TextRole::Small));
     }
@@ -102,18 +104,27 @@ RibbonLayout layOut(const QRectF& room, const std::vector<PhaseSpan>& spans, con
     RibbonLayout layout;
     if (spans.empty())
         return layout;
-    const QRectF inner = room.adjusted(theme.px(2), theme.px(1), -theme.px(2), -theme.px(0.5));
+    const QRectF inner = room.adjusted(theme.px(2), theme.px(0.5), -theme.px(2), -theme.px(0.3));
     const double start = inSeconds(spans.front().from);
     const double total = std::max(1.0, inSeconds(spans.back().to) - start);
     const double row = theme.px(rowMm);
     const auto x = [&](double seconds) { return inner.left() + inner.width() * (seconds - start) / total; };
-    const double top = inner.top() + row + theme.px(markerMm);
     const double bottom = inner.bottom() - row - theme.px(1);
-    layout.band = QRectF(QPointF(inner.left(), std::max(top, bottom - theme.px(14))), QPointF(inner.right(), bottom));
-    for (const PhaseSpan& span : spans)
-        layout.spans.emplace_back(QPointF(x(inSeconds(span.from)), layout.band.top()),
-                                  QPointF(x(inSeconds(span.to)), layout.band.bottom()));
-    placeWords(layout, names, QRectF(inner.left(), layout.band.top() - row - theme.px(markerMm), inner.width(), row), theme);
+    for (const bool rowAbove : {false, true}) { // the row above the band only where a word needs it
+        layout.spans.clear();
+        layout.words.clear();
+        layout.signs.clear();
+        const double top = inner.top() + (rowAbove ? row : 0) + theme.px(markerMm);
+        layout.band = QRectF(QPointF(inner.left(), std::max(top, bottom - theme.px(14))), QPointF(inner.right(), bottom));
+        for (const PhaseSpan& span : spans)
+            layout.spans.emplace_back(QPointF(x(inSeconds(span.from)), layout.band.top()),
+                                      QPointF(x(inSeconds(span.to)), layout.band.bottom()));
+        placeWords(layout, names, QRectF(inner.left(), layout.band.top() - row - theme.px(markerMm), inner.width(), row),
+                   theme);
+        if (layout.signs.empty() && std::none_of(layout.words.begin(), layout.words.end(),
+                                                 [](const RibbonWord& word) { return word.above; }))
+            break;
+    }
     placeTicks(layout, total / 60, minute, QRectF(inner.left(), bottom + theme.px(1), inner.width(), row), theme);
     layout.marker = std::clamp(x(inSeconds(now)), inner.left(), inner.right());
     for (const RibbonWord& each : layout.words)

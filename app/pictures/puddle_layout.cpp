@@ -20,7 +20,7 @@ void layRuns(PuddleLayout& layout, double scale, double beadMm, const Theme& the
     for (double left = beadMm * scale; left > 0.5; left -= across)
         lengths.push_back(std::min(left, across));
     const double pitch = 1.7 * high;
-    double y = layout.puddle.center().y() - pitch * (static_cast<double>(lengths.size()) - 1) / 2;
+    double y = layout.puddle.center().y(); // edge to edge is through the middle
     for (const double length : lengths) {
         layout.runs.emplace_back(layout.puddle.center().x() - length / 2, y - high / 2, length, high);
         y += pitch;
@@ -107,16 +107,19 @@ void placeReduced(PuddleLayout& layout, const QRectF& room, const Mix& mix, cons
     const double ppmm = theme.metrics().pixelsPerMillimetre();
     const double row = theme.px(rowMm);
     const double beadPixels = inMillimetres(mix.bead) * ppmm;
-    const double labelledBead = beadPixels + theme.px(3) + lineSize(theme, labels.bead, Theme::size(TextRole::Body).preferredMm, true).width();
-    const bool beadFits = labelledBead <= room.width();
+    const QSizeF figureOnBead = lineSize(theme, labels.bead, Theme::size(TextRole::Body).leastMm, true);
+    const bool beadFits = beadPixels > 0 && std::max(beadPixels, figureOnBead.width()) <= room.width();
     QRectF rest = room;
     if (beadFits) { // the bead at least can be copied from the glass
         const double high = ppmm * beadHighMm;
         layout.trueBead = QRectF(room.left(), room.bottom() - high - theme.px(0.5), beadPixels, high);
-        layout.beadLabel = fitLine(theme, labels.bead,
-                                   QRectF(layout.trueBead.right() + theme.px(2), layout.trueBead.center().y() - row / 2,
-                                          room.right() - layout.trueBead.right() - theme.px(2), row),
-                                   TextRole::Body, true, Qt::AlignLeft | Qt::AlignVCenter);
+        const QRectF onBead = layout.trueBead.adjusted(0, -theme.px(0.2), 0, theme.px(0.2));
+        layout.beadLabel = fitLine(theme, labels.bead, onBead, TextRole::Body, true);
+        if (!layout.beadLabel.fits)
+            layout.beadLabel = fitLine(theme, labels.bead,
+                                       QRectF(layout.trueBead.right() + theme.px(2), layout.trueBead.center().y() - row / 2,
+                                              room.right() - layout.trueBead.right() - theme.px(2), row),
+                                       TextRole::Body, true, Qt::AlignLeft | Qt::AlignVCenter);
         rest.setBottom(layout.trueBead.top() - theme.px(2.5));
     }
     const double reducedWidth = std::max({0.42 * rest.width(), lineSize(theme, labels.notTrueSize, 3.4).width() * 1.0});

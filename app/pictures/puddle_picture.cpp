@@ -45,9 +45,6 @@ void paintArc(QPainter& painter, const PuddleLayout& layout, const Theme& theme)
     QPainterPath room;
     room.addRect(layout.arcRoom);
     paintMaterial(painter, circle.intersected(room), Material::Filler, theme);
-    painter.setPen(QPen(theme.color(Role::FillerFleck), theme.metrics().pixelsPerMillimetre() * 0.8));
-    painter.setBrush(Qt::NoBrush);
-    painter.drawEllipse(layout.arcCircle);
     painter.restore();
     // The ruler on a strip of its own, so that its figures read.
     const double top = layout.rulerY - theme.px(0.8);
@@ -61,6 +58,13 @@ void paintArc(QPainter& painter, const PuddleLayout& layout, const Theme& theme)
         painter.drawLine(QPointF(tick.x, layout.rulerY), QPointF(tick.x, layout.rulerY + tick.length));
         drawText(painter, tick.figure, theme.color(Role::Ink));
     }
+    painter.save();
+    painter.setClipRect(layout.arcRoom);
+    const double pen = theme.metrics().pixelsPerMillimetre() * 0.8;
+    painter.setPen(QPen(theme.color(Role::FillerFleck), pen));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawEllipse(layout.arcCircle.adjusted(pen / 2, pen / 2, -pen / 2, -pen / 2));
+    painter.restore();
 }
 
 void paintAcrossSign(QPainter& painter, const QRectF& place, const Theme& theme)
@@ -88,7 +92,9 @@ void paintBeadFigure(QPainter& painter, const PuddleLayout& layout, const Theme&
         paintBracket(painter, run.left(), run.right(), run.bottom() + theme.px(3), theme);
     }
     if (!inPuddle) {
-        drawText(painter, layout.beadLabel, theme.color(Role::Ink));
+        const bool onBead = layout.trueBead.contains(layout.beadLabel.place.center());
+        drawText(painter, layout.beadLabel,
+                 onBead ? inkUpon(theme, theme.color(Role::HardenerFill)) : theme.color(Role::Ink));
         return;
     }
     const QColor ground = theme.color(Role::FillerFill);

@@ -75,6 +75,17 @@ std::vector<int> placeInside(SectionLayout& layout, const SectionLabels& labels,
         else
             outside.push_back(static_cast<int>(i));
     }
+    // A leader to a deep slab would run through the words in a shallower one: those go outside too.
+    const auto depth = [&](int i) {
+        return layout.toPixels.mapRect(layout.shape.slabs[static_cast<std::size_t>(i)].area.boundingRect()).center().y();
+    };
+    double deepest = -1e9;
+    for (const int each : outside)
+        deepest = std::max(deepest, depth(each));
+    for (const SectionInside& each : layout.inside)
+        if (depth(each.slab) < deepest)
+            outside.push_back(each.slab);
+    std::erase_if(layout.inside, [&](const SectionInside& each) { return depth(each.slab) < deepest; });
     return outside;
 }
 
@@ -87,7 +98,9 @@ void placeCallouts(SectionLayout& layout, const std::vector<int>& slabs, const S
     const double spine = theme.px(spineMm);
     std::vector<int> order = slabs; // the finish first, then from the surface down: shallow slabs are wide
     std::sort(order.begin(), order.end(), [&](int a, int b) {
-        const auto depth = [&](int i) { return layout.toPixels.map(layout.shape.slabs[static_cast<std::size_t>(i)].area).boundingRect().center().y(); };
+        const auto depth = [&](int i) {
+            return layout.toPixels.mapRect(layout.shape.slabs[static_cast<std::size_t>(i)].area.boundingRect()).center().y();
+        };
         return depth(a) < depth(b);
     });
     const double middle = layout.toPixels.map(QPointF(0, 0)).x();
@@ -160,7 +173,9 @@ SectionLayout layOutSection(const QRectF& room, const SectionDrawing& drawing, c
     // Fewer rows outside give a deeper drawing, which may take more labels in; rows only ever grow, so it ends.
     for (std::size_t rows = 0; rows <= layout.shape.slabs.size(); ++rows) {
         const double above = rows > 0 ? row * static_cast<double>(rows) + theme.px(2) : 0;
-        setScale(layout, rest.adjusted(0, above, 0, -dimensionHeight));
+        QRectF middle = rest.adjusted(0, above, 0, -dimensionHeight);
+        const double air = 0.05 * middle.height();
+        setScale(layout, middle.adjusted(0, air, 0, -air));
         outside = placeInside(layout, labels, theme);
         if (outside.size() <= rows)
             break;

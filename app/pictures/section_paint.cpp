@@ -14,19 +14,16 @@ double hatchScale(const SectionLayout& layout, const Theme& theme)
     return std::clamp(theme.metrics().mm(height) / 18.0, 0.55, 1.0);
 }
 
-void paintPieces(QPainter& painter, const SectionLayout& layout, const SectionDrawing& drawing, const Theme& theme)
+void paintPieces(QPainter& painter, const SectionLayout& layout, const Theme& theme)
 {
     const double scale = hatchScale(layout, theme);
-    for (const SectionPiece& piece : layout.shape.pieces)
-        paintPiece(painter, layout.toPixels.map(piece.area), piece.material, theme, scale);
-    if (drawing.substrate != Substrate::Galvanised || !drawing.substrateKnown)
-        return;
     const double skin = std::max(2.0, theme.metrics().pixelsPerMillimetre() * 0.7);
     for (const SectionPiece& piece : layout.shape.pieces) {
+        const QPainterPath area = layout.toPixels.map(piece.area);
+        paintPiece(painter, area, piece.material, theme, scale);
         if (piece.material != Material::Galvanised)
             continue;
-        const QPainterPath area = layout.toPixels.map(piece.area);
-        painter.save();
+        painter.save(); // the zinc
         painter.setClipPath(area);
         painter.strokePath(area, QPen(theme.color(Role::ZincFill), 2 * skin));
         painter.restore();
@@ -65,25 +62,32 @@ void paintSlabs(QPainter& painter, const SectionLayout& layout, const Theme& the
     }
 }
 
-/// The skim runs out to nothing: a wedge of a line's width upon the surface.
+/// The skim runs out to nothing beyond the opening. Its skin there has no thickness to scale; it is drawn as
+/// thin as a line upon the contour.
 void paintFeather(QPainter& painter, const SectionLayout& layout, const Theme& theme)
 {
     const bool finished = std::any_of(layout.shape.slabs.begin(), layout.shape.slabs.end(),
                                       [](const SectionSlab& slab) { return slab.lift < 0 && slab.laid; });
-    if (!finished || layout.shape.feather.isEmpty())
+    if (!finished || layout.shape.feather.elementCount() < 4)
         return;
-    const double high = theme.metrics().pixelsPerMillimetre() * 0.5 * (layout.turned ? -1 : 1);
-    const QPainterPath line = layout.toPixels.map(layout.shape.feather);
-    for (int i = 0; i + 1 < line.elementCount(); i += 2) {
-        const QPointF one = line.elementAt(i);
-        const QPointF two = line.elementAt(i + 1);
-        const bool oneIsEnd = i == 0; // the left piece starts at its thin end, the right one ends there
-        const QPointF edge = oneIsEnd ? two : one;
-        const QPointF end = oneIsEnd ? one : two;
-        QPainterPath wedge;
-        wedge.addPolygon(QPolygonF{edge, edge - QPointF(0, high), end});
-        wedge.closeSubpath();
-        paintPiece(painter, wedge, Material::Finish, theme, 1.0, 0.25);
+    const double up = theme.metrics().pixelsPerMillimetre() * (layout.turned ? -0.5 : 0.5);
+    const auto at = [&](int i) { return QPointF(layout.toPixels.map(QPointF(layout.shape.feather.elementAt(i)))); };
+    QPainterPath skin;
+    skin.addPolygon(QPolygonF{at(0), at(1) - QPointF(0, up), at(2) - QPointF(0, up), at(3)});
+    skin.closeSubpath();
+    paintPiece(painter, skin, Material::Finish, theme, 1.0, 0.25);
+}
+
+void paintRust(QPainter& painter, const SectionLayout& layout, const Theme& theme)
+{
+    const QRectF box = layout.toPixels.mapRect(layout.shape.cavity.boundingRect());
+    const double r = theme.metrics().pixelsPerMillimetre() * 0.55;
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(theme.color(Role::FillerFleck));
+    for (int i = 0; i < 14; ++i) {
+        const double inward = r * (1 + 1.4 * ((i * 5) % 4));
+        const double y = box.top() + box.height() * (i + 0.5) / 14;
+        painter.drawEllipse(QPointF(i % 2 == 0 ? box.left() - inward : box.right() + inward, y), r, r);
     }
 }
 
@@ -150,9 +154,11 @@ void paintLayout(QPainter& painter, const SectionLayout& layout, const SectionDr
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     paintCavity(painter, layout, theme);
-    paintPieces(painter, layout, drawing, theme);
-    paintSlabs(painter, layout, theme);
+    paintPieces(painter, layout, theme);
+    if (!drawing.panelOnly && drawing.damage.kind == DamageKind::RustHole)
+        paintRust(painter, layout, theme);
     paintFeather(painter, layout, theme);
+    paintSlabs(painter, layout, theme);
     paintCrackMarks(painter, layout, theme);
     paintDimension(painter, layout, theme);
     paintInside(painter, layout, theme);

@@ -141,7 +141,7 @@ void crack(SectionShape& shape, const SectionDrawing& drawing, const Measures& m
         shape.drilled = {{-beside, thickness / 2}, {beside, thickness / 2}};
         return;
     }
-    QPainterPath line(QPointF(-0.3 * m.opening * 0.2, 0));
+    QPainterPath line(QPointF(0, 0));
     const double jag = 0.04 * shape.reach;
     line.lineTo(jag, 0.3 * m.depth);
     line.lineTo(-jag, 0.62 * m.depth);
@@ -188,19 +188,19 @@ void bondSeam(SectionShape& shape, const SectionDrawing& drawing, const Measures
     const double drop = m.thickness + bond;
     const double depth = std::min(m.depth, m.thickness);
     shape.cavity = bevelled(m.opening, 0, 0, depth);
-    // The lower sheet is set down by its thickness and the bond line, along the groove's own slope.
-    const double foot = -half + half * drop / depth;
-    const double shift = half * 0.35;
-    QPainterPath lower = closed({{-shape.reach, 0}, {-half, 0}, {foot, drop}, {shape.reach * 0.86, drop},
-                                 {shape.reach * 0.86, drop + m.thickness}, {foot - shift, drop + m.thickness},
-                                 {-half - shift, m.thickness}, {-shape.reach, m.thickness}});
-    const QPainterPath upper = closed({{half, 0}, {shape.reach, 0}, {shape.reach, m.thickness}, {0, m.thickness},
-                                       {0, depth}});
-    QPainterPath adhesive;
-    adhesive.addRect(QRectF(-half, depth, half + shape.reach * 0.8, drop - depth));
-    adhesive = adhesive.subtracted(upper).subtracted(lower);
-    QPainterPath rightOfSlope = closed({{-half, 0}, {foot, drop}, {shape.reach, drop}, {shape.reach, 0}});
-    shape.pieces.push_back({adhesive.intersected(rightOfSlope), Material::Adhesive});
+    // The lower sheet is set down by its thickness and the bond line; adhesive stands in the gap beside the
+    // upper sheet up to the groove's bottom.
+    const double gap = 0.06 * m.opening;
+    const double edge = depth * (1 - gap / half);
+    const double far = shape.reach * 0.84;
+    const QPainterPath lower = closed({{-shape.reach, 0}, {-half, 0}, {0, depth}, {0, drop}, {far, drop},
+                                       {far, drop + m.thickness}, {-0.1 * m.opening, drop + m.thickness},
+                                       {-half, m.thickness}, {-shape.reach, m.thickness}});
+    const QPainterPath upper = closed({{half, 0}, {shape.reach, 0}, {shape.reach, m.thickness}, {gap, m.thickness},
+                                       {gap, edge}});
+    const QPainterPath adhesive = closed({{0, depth}, {gap, edge}, {gap, m.thickness}, {far * 0.96, m.thickness},
+                                          {far * 0.96, drop}, {0, drop}});
+    shape.pieces.push_back({adhesive, Material::Adhesive});
     shape.pieces.push_back({lower, m.material});
     shape.pieces.push_back({upper, m.material});
     shape.bottom = drop + m.thickness;
@@ -254,10 +254,7 @@ void layFinish(SectionShape& shape, const SectionDrawing& drawing, double fibreT
         slab.area = slab.area.united(closed({{-beyond, 0}, {-edge, top}, {edge, top}, {beyond, 0}}));
         shape.top = std::min(shape.top, top);
     } else {
-        shape.feather.moveTo(-beyond, 0);
-        shape.feather.lineTo(-edge, 0);
-        shape.feather.moveTo(edge, 0);
-        shape.feather.lineTo(beyond, 0);
+        shape.feather = closed({{-beyond, 0}, {-edge, 0}, {edge, 0}, {beyond, 0}});
     }
     shape.slabs.push_back(slab);
 }

@@ -36,7 +36,7 @@ struct SectionShape {
     std::vector<SectionPiece> pieces;
     QPainterPath cavity;    ///< all faces
     std::vector<SectionSlab> slabs;
-    QPainterPath feather;   ///< the line that the skim runs out along, to both sides
+    QPainterPath feather;   ///< where the skim runs out to: four points along the surface, none without one
     std::vector<QPointF> drilled; ///< ends of a crack
     std::vector<double> skins;    ///< zinc: y of plain surfaces that carry a skin
     std::vector<QPainterPath> cracks; ///< lines without width

@@ -9,18 +9,6 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 namespace {
 
-constexpr int speckleCount = 46;
-
-/// Dots of a guide coat over the repair, scattered by a fixed rule so that every painting is alike.
-std::vector<QPointF> speckle(const QRectF& over)
-{
-    std::vector<QPointF> dots;
-    for (int i = 0; i < speckleCount; ++i)
-        dots.emplace_back(over.left() + over.width() * ((i * 37 % 101) / 101.0),
-                          over.top() + over.height() * ((i * 61 % 97) / 97.0));
-    return dots;
-}
-
 /// The filled repair from above: filler under a skim, feathered into the panel.
 void filledFromAbove(const StepStage& s)
 {
@@ -36,7 +24,7 @@ void filledFromAbove(const StepStage& s)
 void guideCoat(const StepStage& s)
 {
     filledFromAbove(s);
-    s.dots(speckle({46, 18, 110, 66}), 1.3, Role::Ink);
+    s.dots(StepStage::strewn({46, 18, 110, 66}, 70), 1.2, Role::Ink);
     QPainterPath can;
     can.addRoundedRect(QRectF(10, 44, 20, 44), 3, 3);
     can.addRect(QRectF(15, 36, 10, 8));

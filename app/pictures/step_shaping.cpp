@@ -112,9 +112,28 @@ void bevelWith(const StepStage& s, bool turned)
 {
     SectionProgress progress = s.prepared();
     progress.turned = turned;
-    const double surface = s.section({10, 44, 180, 50}, progress);
-    s.discSander({60, surface - 20}, 13);
-    s.arrow({40, surface - 12}, {56, surface + 8}, Role::Action, 1.0);
+    const StagedSection section = s.staged({10, 44, 180, 50}, progress);
+    const SectionDrawing& drawing = s.drawing();
+    const double panel = inMillimetres(drawing.damage.panelThickness);
+    const double half = inMillimetres(drawing.drawnOpening()) / 2;
+    const double floor = inMillimetres(drawing.floorLength) / 2;
+    const double height = inMillimetres(drawing.faceHeight);
+    const double up = turned ? panel : 0.0;            // the face that is being cut
+    const double down = turned ? panel - height : height;
+    for (const double side : {-1.0, 1.0}) {
+        const QPointF edge = section.toStage.map(QPointF(side * half, up));
+        const QPointF root = section.toStage.map(QPointF(side * floor, down));
+        s.line(edge, root, Role::Action, 1.2);
+        const double angle = QLineF(edge, root).angle();
+        QPainterPath arc; // the angle of the bevel, from the face down to the cut
+        const QRectF circle(edge.x() - 14, edge.y() - 14, 28, 28);
+        arc.arcMoveTo(circle, side < 0 ? 0 : 180);
+        arc.arcTo(circle, side < 0 ? 0 : 180, side < 0 ? angle - 360 : angle - 180);
+        s.outline(arc, Role::Action, 0.6);
+        s.line(edge, edge + QPointF(side * -18, 0), Role::Action, 0.4, true);
+    }
+    const QPointF left = section.toStage.map(QPointF(-half, up));
+    s.discSander(left + QPointF(8, -24), 13);
     if (turned)
         s.sign(Pictogram::Turn, {150, 4, 30, 30}, Role::Action);
 }

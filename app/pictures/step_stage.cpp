@@ -6,6 +6,7 @@
 #include "pictures/signwriter.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace strandbench {
 
@@ -172,14 +173,18 @@ void StepStage::drawDamage() const
     }
 }
 
-double StepStage::section(const QRectF& box, const SectionProgress& progress) const
+StagedSection StepStage::staged(const QRectF& box, const SectionProgress& progress) const
 {
     SectionDrawing drawing = m_drawing;
     drawing.progress = progress;
+    if (progress.liftsLaid == 0 && !progress.finished) { // nothing of what comes later, not even dashed
+        drawing.lifts.clear();
+        drawing.finish = Length();
+    }
     const SectionLayout layout = layOutSection(map(box), drawing, m_theme);
     paintLayout(m_painter, layout, drawing, m_theme);
-    const double y = progress.turned ? layout.shape.bottom : 0.0;
-    return m_toPixels.inverted().map(layout.toPixels.map(QPointF(0, y))).y();
+    const QTransform toStage = layout.toPixels * m_toPixels.inverted();
+    return {toStage.map(QPointF(0, progress.turned ? layout.shape.bottom : 0.0)).y(), toStage};
 }
 
 SectionProgress StepStage::prepared() const
@@ -244,6 +249,16 @@ void StepStage::drops(const std::vector<QPointF>& tips, double height) const
         fill(dropAt(tip, height), Role::Action);
         outline(dropAt(tip, height), Role::Ink, 0.25);
     }
+}
+
+std::vector<QPointF> StepStage::strewn(const QRectF& over, int count)
+{
+    std::vector<QPointF> dots;
+    // The plastic number's fractional multiples: even, and never in rows.
+    for (int i = 1; i <= count; ++i)
+        dots.emplace_back(over.left() + over.width() * std::fmod(i * 0.7548776662, 1.0),
+                          over.top() + over.height() * std::fmod(i * 0.5698402910, 1.0));
+    return dots;
 }
 
 } // namespace strandbench

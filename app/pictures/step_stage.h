@@ -11,6 +11,12 @@
 
 namespace strandbench {
 
+/// Where a section stands on the stage.
+struct StagedSection {
+    double surface = 0;   ///< y of the face that is up
+    QTransform toStage;   ///< from the section's millimetres
+};
+
 class StepStage {
 public:
     StepStage(QPainter& painter, const QRectF& rect, const SectionDrawing& drawing, const Theme& theme);
@@ -41,8 +47,10 @@ public:
     /// The damage from above by its kind; returns its outline (an open line for a crack).
     [[nodiscard]] QPainterPath damageFromAbove() const;
     void drawDamage() const;
-    /// This repair's section in a box; progress as told. Returns the surface's y in stage units.
-    double section(const QRectF& box, const SectionProgress& progress) const;
+    /// This repair's section in a box; progress as told.
+    StagedSection staged(const QRectF& box, const SectionProgress& progress) const;
+    /// The same; returns the y of the face that is up.
+    double section(const QRectF& box, const SectionProgress& progress) const { return staged(box, progress).surface; }
     /// Everything laid and finished, or only prepared.
     [[nodiscard]] SectionProgress prepared() const;
     [[nodiscard]] SectionProgress finished() const;
@@ -53,6 +61,8 @@ public:
     void cloth(QPointF centre, double size, bool wet) const;
     void discSander(QPointF centre, double radius) const;
     void drops(const std::vector<QPointF>& tips, double height) const;
+    /// Dots strewn over a box by a fixed rule.
+    [[nodiscard]] static std::vector<QPointF> strewn(const QRectF& over, int count);
 
 private:
     QPainter& m_painter;

@@ -51,11 +51,13 @@ void tapSound(const StepStage& s)
         QPainterPath inner;
         inner.addEllipse(QPointF(x, surface - 22), 8.5, 8.5);
         s.outline(inner, Role::Ink, 0.4);
-        for (const double r : {18.0, 25.0}) {
+        for (const double r : {17.0, 22.0}) {
+            const QRectF circle(x - r, surface - 22 - r, 2 * r, 2 * r);
             QPainterPath wave;
-            const QRectF circle(x - r, surface - 12 - r, 2 * r, 2 * r);
-            wave.arcMoveTo(circle, 40);
-            wave.arcTo(circle, 40, 100);
+            for (const double from : {-35.0, 145.0}) {
+                wave.arcMoveTo(circle, from);
+                wave.arcTo(circle, from, 70);
+            }
             s.outline(wave, Role::Action, 0.7);
         }
     }
@@ -78,11 +80,7 @@ void noEdge(const StepStage& s)
 void guideCoatGone(const StepStage& s)
 {
     s.piece(QRectF(4, 16, 84, 68), Material::Finish);
-    for (int i = 0; i < 26; ++i) {
-        QPainterPath dot;
-        dot.addEllipse(QPointF(9 + 74 * ((i * 37 % 53) / 53.0), 21 + 58 * ((i * 29 % 47) / 47.0)), 1.4, 1.4);
-        s.fill(dot, Role::Ink);
-    }
+    s.dots(StepStage::strewn({8, 20, 76, 60}, 45), 1.3, Role::Ink);
     s.arrow({92, 50}, {108, 50}, Role::Action, 1.2);
     s.piece(QRectF(112, 16, 84, 68), Material::Finish);
     s.sign(Pictogram::Tick, {139, 35, 30, 30});
