@@ -17,43 +17,37 @@ QString text(const char* latin)
     return QString::fromLatin1(latin);
 }
 
-const QCommandLineOption& helpOption()
-{
-    static const QCommandLineOption option({u"h"_s, u"help"_s});
-    return option;
-}
-
-const QCommandLineOption& versionOption()
-{
-    static const QCommandLineOption option({u"v"_s, u"version"_s});
-    return option;
-}
-
 void addOptions(QCommandLineParser& parser, const Command* command)
 {
-    parser.addOption(helpOption());
-    parser.addOption(versionOption());
-    parser.addOption({u"lang"_s, {}, u"xx"_s});
+    parser.addOption(QCommandLineOption(QStringList{u"h"_s, u"help"_s}));
+    parser.addOption(QCommandLineOption(QStringList{u"v"_s, u"version"_s}));
+    parser.addOption(QCommandLineOption(u"lang"_s, {}, u"xx"_s));
     if (!command)
         return;
     for (const OptionRule& each : command->options)
-        parser.addOption({text(each.name), {}, text(each.value)});
+        parser.addOption(QCommandLineOption(text(each.name), {}, text(each.value)));
 }
 
-/// Options that must be there, and any given twice.
+void judgeOnce(const QCommandLineParser& parser, const QString& name, const QString& value, QStringList& messages)
+{
+    const auto given = parser.values(name).size();
+    if (given > 1)
+        messages << say(QT_TRANSLATE_NOOP("Headless", "--%1: given %2 times; allowed is once"),
+                        {name, QString::number(given)});
+    if (given == 1 && parser.value(name).isEmpty())
+        messages << say(QT_TRANSLATE_NOOP("Headless", "--%1: must not be empty; it needs %2"), {name, value});
+}
+
+/// Options that must be there, empty ones, and any given twice.
 void judgeOptions(const QCommandLineParser& parser, const Command& command, QStringList& messages)
 {
     for (const OptionRule& each : command.options) {
-        const QString name = text(each.name);
-        const auto given = parser.values(name).size();
-        if (given > 1)
-            messages << say(QT_TRANSLATE_NOOP("Headless", "--%1: given %2 times; allowed is once"),
-                            {name, QString::number(given)});
-        if (given == 0 && each.required)
-            messages << say(QT_TRANSLATE_NOOP("Headless", "--%1: missing; it needs %2"), {name, text(each.value)});
-        if (given == 1 && parser.value(name).isEmpty())
-            messages << say(QT_TRANSLATE_NOOP("Headless", "--%1: must not be empty; it needs %2"), {name, text(each.value)});
+        if (each.required && !parser.isSet(text(each.name)))
+            messages << say(QT_TRANSLATE_NOOP("Headless", "--%1: missing; it needs %2"),
+                            {text(each.name), text(each.value)});
+        judgeOnce(parser, text(each.name), text(each.value), messages);
     }
+    judgeOnce(parser, u"lang"_s, u"xx"_s, messages);
 }
 
 void judgeWords(const QStringList& words, const Command& command, QStringList& messages)
@@ -98,9 +92,9 @@ Parsed parse(const Command* command, const QStringList& arguments)
     parser.setSingleDashWordOptionMode(QCommandLineParser::ParseAsLongOptions);
     addOptions(parser, command);
     const bool read = parser.parse(QStringList{u"strandbench"_s} + arguments);
-    if (parser.isSet(helpOption()))
+    if (parser.isSet(u"help"_s))
         return Ask::Help;
-    if (parser.isSet(versionOption()))
+    if (parser.isSet(u"version"_s))
         return Ask::Version;
 
     QStringList messages;

@@ -11,35 +11,37 @@ using namespace Qt::StringLiterals;
 
 namespace strandbench {
 
-QString Words::length(Length value) const { return joined(printLength(value, m_units, m_locale)); }
+QString Words::length(Length value) const { return printLength(value, m_units, m_locale).joined(); }
 
 QString Words::fineLength(Length value) const
 {
-    return joined(printLength(value, m_units, m_locale, Fineness::Fine));
+    return printFineLength(value, m_units, m_locale).joined();
 }
 
-QString Words::drill(Length diameter) const { return joined(printDrill(diameter, m_units, m_locale)); }
+QString Words::thickness(Length value) const { return printThickness(value, m_units, m_locale).joined(); }
 
 QString Words::lengthPair(Length length, Length width) const
 {
-    return printLength(length, m_units, m_locale).figure + u" × "_s + joined(printLength(width, m_units, m_locale));
+    return printLength(length, m_units, m_locale).figure + u" × "_s + printLength(width, m_units, m_locale).joined();
 }
 
-QString Words::mass(Mass value) const { return joined(printMass(value, m_units, m_locale)); }
-QString Words::hardener(Mass value) const { return joined(printHardener(value, m_units, m_locale)); }
-QString Words::volume(Volume value) const { return joined(printVolume(value, m_units, m_locale)); }
+QString Words::mass(Mass value) const { return printMass(value, m_units, m_locale).joined(); }
+QString Words::hardener(Mass value) const { return printHardener(value, m_units, m_locale).joined(); }
+QString Words::volume(Volume value) const { return printVolume(value, m_units, m_locale).joined(); }
 
-QString Words::temperature(Temperature value, Fineness fineness) const
+QString Words::temperature(Temperature value) const { return printTemperature(value, m_units, m_locale).joined(); }
+
+QString Words::fineTemperature(Temperature value) const
 {
-    return joined(printTemperature(value, m_units, m_locale, fineness));
+    return printFineTemperature(value, m_units, m_locale).joined();
 }
 
 QString Words::temperatureStep(TemperatureStep value) const
 {
-    return joined(printTemperatureStep(value, m_units, m_locale));
+    return printTemperatureStep(value, m_units, m_locale).joined();
 }
 
-QString Words::percent(Fraction value) const { return joined(printPercent(value, m_locale)); }
+QString Words::percent(Fraction value) const { return printPercent(value, m_locale).joined(); }
 QString Words::duration(Duration value) const { return printDuration(value, DurationStyle::MinutesOn); }
 
 QString Words::longDuration(Duration value) const
@@ -72,7 +74,7 @@ public:
     {
         // A sixteenth is too coarse for a drill or a panel's thickness.
         const bool fine = m_words.units() == UnitSystem::UsCustomary && value < millimetres(10);
-        return fine ? m_words.drill(value) : m_words.length(value);
+        return fine ? m_words.fineLength(value) : m_words.length(value);
     }
     QString operator()(Mass value) const { return m_words.mass(value); }
     QString operator()(Volume value) const { return m_words.volume(value); }
@@ -81,7 +83,7 @@ public:
         return value < minutes(30) ? m_words.duration(value) : m_words.longDuration(value);
     }
     // Beside a limit that it may miss by little.
-    QString operator()(Temperature value) const { return m_words.temperature(value, Fineness::Fine); }
+    QString operator()(Temperature value) const { return m_words.fineTemperature(value); }
     QString operator()(TemperatureStep value) const { return m_words.temperatureStep(value); }
     QString operator()(Fraction value) const { return m_words.percent(value); }
     QString operator()(Count value) const { return QString::number(value.value); }

@@ -110,13 +110,14 @@ public:
 
     // Figures with their unit, printed as quantity/units.h says.
     [[nodiscard]] QString length(Length value) const;       ///< "152 mm", or to 1/16 in
-    [[nodiscard]] QString fineLength(Length value) const;   ///< to 0.1 mm, or to 0.01 in: panels, lifts
-    [[nodiscard]] QString drill(Length diameter) const;     ///< to 0.1 mm, or to 1/32 in as a fraction
+    [[nodiscard]] QString fineLength(Length value) const;   ///< to 0.1 mm, or to 1/32 in: panels, lifts, drills
+    [[nodiscard]] QString thickness(Length value) const;    ///< to 0.1 mm, or to 0.01 in: finishing filler
     [[nodiscard]] QString lengthPair(Length length, Length width) const; ///< "60 × 40 mm"
     [[nodiscard]] QString mass(Mass value) const;           ///< filler: to 0.1 g
     [[nodiscard]] QString hardener(Mass value) const;       ///< to 0.05 g; below 1 g to 0.01 g
     [[nodiscard]] QString volume(Volume value) const;       ///< to 0.1 ml
-    [[nodiscard]] QString temperature(Temperature value, Fineness fineness = Fineness::Usual) const;
+    [[nodiscard]] QString temperature(Temperature value) const;         ///< to half a degree, or to 1 degF
+    [[nodiscard]] QString fineTemperature(Temperature value) const;     ///< to 0.1 degree, beside a limit
     [[nodiscard]] QString temperatureStep(TemperatureStep value) const; ///< never rounded up
     [[nodiscard]] QString percent(Fraction value) const;
     [[nodiscard]] QString duration(Duration value) const;     ///< mm:ss, minutes counted on
