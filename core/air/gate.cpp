@@ -23,8 +23,8 @@ Temperature dewPoint(Temperature air, Fraction humidity)
 {
     if (!(humidity.value() > 0.0) || humidity > Fraction::ofOne(1.0))
         throw std::logic_error("relative humidity must be above 0 and at most 1");
-    constexpr double a = 17.625;
-    constexpr double b = 243.04; // °C
+    constexpr double a = 17.269;
+    constexpr double b = 237.3; // °C
     const double t = inCelsius(air);
     // Magnus e = c exp(a t / (b + t)), solved for the temperature at which e is reached.
     const double gamma = std::log(humidity.value()) + a * t / (b + t);
