@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "geometry/cavity.h"
 
+#include <QtGlobal>
+
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -8,6 +11,8 @@ namespace strandbench {
 namespace {
 
 constexpr double pi = std::numbers::pi;
+
+bool isHole(const Damage& damage) { return damage.kind == DamageKind::Hole || damage.kind == DamageKind::RustHole; }
 
 /// Volume of a bevelled elliptic hole from its floor up to z: the ellipse a x b grown by B z all round.
 Volume holeUpTo(const Damage& damage, Length z)
@@ -29,7 +34,7 @@ Volume crackUpTo(const Damage& damage, Length z)
 
 Cavity::Cavity(const Damage& damage, bool rearAccess) : m_damage(damage), m_height(damage.depth), m_faces(1)
 {
-    if (damage.kind != DamageKind::Hole)
+    if (!isHole(damage))
         return;
     m_height = rearAccess ? Length(damage.panelThickness * 0.5) : damage.panelThickness;
     m_faces = rearAccess ? 2 : 1;
@@ -39,8 +44,10 @@ int Cavity::faces() const { return m_faces; }
 Length Cavity::height() const { return m_height; }
 Volume Cavity::volume() const { return volumeUpTo(m_height); }
 
-Volume Cavity::volumeUpTo(Length z) const
+Volume Cavity::volumeUpTo(Length height) const
 {
+    // Lifts that add up to the height may miss it by a rounding.
+    const Length z = std::clamp(height, Length(), m_height);
     const Length l = m_damage.length;
     const Length w = m_damage.width;
     const double share = m_height.value() > 0 ? z.value() / m_height.value() : 0.0;
@@ -58,20 +65,20 @@ Volume Cavity::volumeUpTo(Length z) const
     case DamageKind::WeldSeam:
         return 2.0 / 3.0 * l * w * m_height * std::pow(share, 1.5);
     }
-    return millilitres(0);
+    Q_UNREACHABLE();
 }
 
 Length Cavity::openingLength() const
 {
     const Length run = m_height * m_damage.bevelRatio;
-    const bool widened = m_damage.kind == DamageKind::Hole || m_damage.kind == DamageKind::Crack;
+    const bool widened = isHole(m_damage) || m_damage.kind == DamageKind::Crack;
     return widened ? Length(m_damage.length + 2.0 * run) : m_damage.length;
 }
 
 Length Cavity::openingWidth() const
 {
     const Length run = m_height * m_damage.bevelRatio;
-    if (m_damage.kind == DamageKind::Hole)
+    if (isHole(m_damage))
         return m_damage.width + 2.0 * run;
     if (m_damage.kind == DamageKind::Crack)
         return 2.0 * run;
@@ -98,6 +105,6 @@ Area Cavity::opening() const
     return box;
 }
 
-Length Cavity::floorWidth() const { return m_damage.kind == DamageKind::Hole ? m_damage.length : millimetres(0); }
+Length Cavity::floorWidth() const { return isHole(m_damage) ? m_damage.length : Length(); }
 
 } // namespace strandbench

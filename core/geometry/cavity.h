@@ -22,7 +22,7 @@ public:
     [[nodiscard]] int faces() const;       ///< 1 or 2
     [[nodiscard]] Length height() const;   ///< of one face
     [[nodiscard]] Volume volume() const;   ///< of one face, up to its height
-    [[nodiscard]] Volume volumeUpTo(Length height) const; ///< of one face from its floor; 0..height()
+    [[nodiscard]] Volume volumeUpTo(Length height) const; ///< of one face from its floor; clamped to 0..height()
     [[nodiscard]] Area opening() const;    ///< at the surface, after the bevel
     [[nodiscard]] Length openingLength() const;
     [[nodiscard]] Length openingWidth() const;
