@@ -31,6 +31,9 @@ double through(double value, double TradePoint::*from, double TradePoint::*to)
     return low.*to * std::pow(value / low.*from, slope);
 }
 
+/// What is exactly at a bound is within it; this share absorbs what converting a unit rounds away.
+constexpr double hair = 1e-9;
+
 Mix mixFor(Length puddle, Length bead, const ProductSheet& sheet)
 {
     Mix mix;
@@ -69,20 +72,19 @@ Reasons mixAdvice(const Mix& mix, const ProductSheet& sheet, Length board)
 {
     Reasons advice;
     const Mass smallest = smallestBeadMix(sheet);
-    if (mix.puddle < inches(1))
+    if (mix.puddle < inches(1) * (1.0 - hair))
         advice.push_back({u"puddle_small"_s, {mix.puddle, inches(1)}});
-    if (mix.filler < smallest * (1.0 - 1e-9))
+    if (mix.filler < smallest * (1.0 - hair))
         advice.push_back({u"weigh_small"_s, {mix.filler, smallest}});
-    if (mix.puddle > inches(10))
+    if (mix.puddle > inches(10) * (1.0 + hair))
         advice.push_back({u"split_large"_s, {mix.puddle, inches(10)}});
-    if (mix.puddle > board)
+    if (mix.puddle > board * (1.0 + hair))
         advice.push_back({u"wider_than_board"_s, {mix.puddle, board}});
     return advice;
 }
 
 HardenerVerdict judgeHardener(Fraction share, const ProductSheet& sheet)
 {
-    constexpr double hair = 1e-9;
     const double value = share.value();
     if (value >= sheet.hardenerLow.value() - hair && value <= sheet.hardenerHigh.value() + hair)
         return HardenerVerdict::Within;
