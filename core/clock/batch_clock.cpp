@@ -6,7 +6,7 @@
 namespace strandbench {
 namespace {
 
-/// How much of 'harder' the ribbon draws, as a share of everything before it.
+/// How much of 'harder' the ribbon draws, as a share of everything before it: ours, a matter of looks.
 constexpr double harderShare = 0.15;
 
 } // namespace

@@ -3,7 +3,6 @@
 
 #include <QDateTime>
 #include <QFile>
-#include <QTimeZone>
 
 #include <algorithm>
 #include <ctime>
