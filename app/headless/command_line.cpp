@@ -60,6 +60,16 @@ void judgeWords(const QStringList& words, const Command& command, QStringList& m
         messages << say(QT_TRANSLATE_NOOP("Headless", "'%1': one word too many"), {words.at(i)});
 }
 
+/// An unknown option as it was typed: the parser tells it without its dashes.
+QString asTyped(const QString& name, const QStringList& arguments)
+{
+    const QString both = u"--"_s + name;
+    for (const QString& each : arguments)
+        if (each == both || each.startsWith(both + u'='))
+            return both;
+    return u'-' + name;
+}
+
 QString optionLine(const QString& name, const QString& help)
 {
     return u"  %1 %2\n"_s.arg(name.leftJustified(22), help);
@@ -99,7 +109,7 @@ Parsed parse(const Command* command, const QStringList& arguments)
 
     QStringList messages;
     for (const QString& each : parser.unknownOptionNames())
-        messages << say(QT_TRANSLATE_NOOP("Headless", "'%1': no such option; --help lists them"), {each});
+        messages << say(QT_TRANSLATE_NOOP("Headless", "'%1': no such option; --help lists them"), {asTyped(each, arguments)});
     if (!read && messages.isEmpty()) // an option at the end without its value
         messages << say(QT_TRANSLATE_NOOP("Headless", "'%1': its value is missing"), {arguments.constLast()});
     else if (command) {
@@ -132,7 +142,7 @@ QString helpOf(const Command* command)
                say(QT_TRANSLATE_NOOP("Headless", "Without a command the bench opens.")) + u"\n\n"_s;
         for (const Command& each : commands())
             help += optionLine(text(each.name), say(each.help));
-        help += u"\n"_s;
+        help += u'\n' + optionLine(u"--log DB"_s, say(QT_TRANSLATE_NOOP("Headless", "The log that the bench opens.")));
     }
     return help + commonOptions();
 }

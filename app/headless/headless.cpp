@@ -3,6 +3,7 @@
 
 #include "headless/command_line.h"
 #include "languages.h"
+#include "words/table.h"
 
 #include <QCoreApplication>
 #include <QJsonDocument>
@@ -31,7 +32,7 @@ bool write(std::FILE* stream, const QString& text)
 Status print(const Outcome& outcome)
 {
     for (const QString& each : outcome.messages)
-        write(stderr, each + u'\n'); // nobody is left to tell when this one fails
+        write(stderr, words::oneLine(each) + u'\n'); // nobody is left to tell when this one fails
     if (!outcome.json)
         return outcome.status;
     if (write(stdout, QString::fromUtf8(QJsonDocument(*outcome.json).toJson(QJsonDocument::Indented))))

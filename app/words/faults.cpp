@@ -5,8 +5,6 @@
 
 #include <QtGlobal>
 
-#include <algorithm>
-
 using namespace Qt::StringLiterals;
 
 namespace strandbench::words {
@@ -56,10 +54,7 @@ constexpr Line fields[] = {
 
 QString quoted(const QString& value)
 {
-    // One line a fault, whatever the input held.
-    QString shown = value;
-    std::replace_if(shown.begin(), shown.end(), [](QChar c) { return c.category() == QChar::Other_Control; }, u' ');
-    return u'\'' + shown + u'\'';
+    return u'\'' + oneLine(value).trimmed() + u'\'';
 }
 
 QString say(const char* text, const QStringList& arguments)
@@ -95,8 +90,9 @@ QString outOfRange(const Fault& fault, const QString& field)
 
 } // namespace
 
-QString faultLine(const Fault& fault, const QString& field)
+QString faultLine(const Fault& fault, const QString& shownField)
 {
+    const QString field = oneLine(shownField);
     const QString allowed = fault.allowed.join(u", "_s);
     const QString value = quoted(fault.value);
     switch (fault.kind) {

@@ -6,8 +6,8 @@
 
 namespace strandbench::words {
 
-/// One line naming field, value and what is allowed; `field` is the name to show for it.
-[[nodiscard]] QString faultLine(const Fault& fault, const QString& field);
+/// One line naming field, value and what is allowed; `shownField` is the name to show for it.
+[[nodiscard]] QString faultLine(const Fault& fault, const QString& shownField);
 
 /// A person's name for a field ("damage.length_mm": "length"); the field itself where it has none.
 [[nodiscard]] QString fieldName(const QString& field);

@@ -46,7 +46,7 @@ constexpr StepLine lines[] = {
      QT_TRANSLATE_NOOP("Steps", "%1 beyond the damage, edges feathered. Fibre filler never goes over paint."),
      QT_TRANSLATE_NOOP("Steps", "Paint is off, edges feathered")},
     {"cut_to_sound", QT_TRANSLATE_NOOP("Steps", "Cut away everything loose, back to sound material"),
-     QT_TRANSLATE_NOOP("Steps", "White or rattling laminate is loose. Tap: it must ring alike all round."),
+     QT_TRANSLATE_NOOP("Steps", "What is white or rattles is loose. Tap: it must ring alike all round."),
      QT_TRANSLATE_NOOP("Steps", "Cut to sound material")},
     {"find_cracks", QT_TRANSLATE_NOOP("Steps", "Find every crack that runs out"),
      QT_TRANSLATE_NOOP("Steps", "Light from the side, and press gently. Mark each tip."),

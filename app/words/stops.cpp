@@ -109,7 +109,7 @@ constexpr std::array<StopLine, 39> lines{{
      QT_TRANSLATE_NOOP("Stops", "No loaded sheet allows it, and nothing defaults to yes.")},
     {"gels_too_fast", notYet, QT_TRANSLATE_NOOP("Stops", "It would gel in %1; kneading alone takes %2."),
      QT_TRANSLATE_NOOP("Stops", "It would set before it is spread. Less hardener is not the way.")},
-    {"panel_near_dew_point", notYet, QT_TRANSLATE_NOOP("Stops", "The panel is %1 above the dew point; it needs %2."),
+    {"panel_near_dew_point", notYet, QT_TRANSLATE_NOOP("Stops", "The panel’s margin over the dew point is %1; it needs %2."),
      QT_TRANSLATE_NOOP("Stops", "Water you cannot see settles on it and keeps filler off.")},
     {"panel_too_cold", notYet, QT_TRANSLATE_NOOP("Stops", "The panel is at %1; filling starts at %2."),
      QT_TRANSLATE_NOOP("Stops", "Filler on a cold panel stays soft and does not grip.")},

@@ -49,4 +49,14 @@ QString fillIn(const QString& text, const QStringList& arguments)
     return filled;
 }
 
+QString oneLine(QString text)
+{
+    const auto breaks = [](QChar c) {
+        return c.category() == QChar::Other_Control || c.category() == QChar::Separator_Line ||
+               c.category() == QChar::Separator_Paragraph;
+    };
+    std::replace_if(text.begin(), text.end(), breaks, QChar(u' '));
+    return text;
+}
+
 } // namespace strandbench::words

@@ -28,4 +28,7 @@ struct Line {
 /// Puts arguments into %1, %2 and so on, all at once, so that a '%1' within an argument stays as it is.
 [[nodiscard]] QString fillIn(const QString& text, const QStringList& arguments);
 
+/// The text with control characters and line ends made spaces: whatever an input held, a message is one line.
+[[nodiscard]] QString oneLine(QString text);
+
 } // namespace strandbench::words
