@@ -12,18 +12,14 @@ namespace {
 constexpr int longestJob = 24;
 constexpr int longestPanel = 60;
 
-bool goesThrough(DamageKind kind)
-{
-    return kind == DamageKind::Hole || kind == DamageKind::RustHole;
-}
+bool goesThrough(DamageKind kind) { return kind == DamageKind::Hole || kind == DamageKind::RustHole; }
 
 /// Reads the damage and, for a seam, what is asked of it in the damage or at the root.
 class DamageReader {
 public:
     DamageReader(const QJsonObject& json, StrictObject& root, Faults& faults)
         : m_damage(json, u"damage"_s, faults), m_root(root), m_faults(faults)
-    {
-    }
+    {}
 
     Damage read()
     {

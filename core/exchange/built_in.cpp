@@ -21,9 +21,8 @@ QByteArray builtInBytes(const QString& path)
 void throwBuiltInDefect(const QString& path, const Faults& faults)
 {
     const Fault& first = faults.front();
-    throw std::logic_error("built-in file " + path.toStdString() + ": " + first.field.toStdString() + " = \""
-                           + first.value.toStdString() + "\"; allowed: "
-                           + first.allowed.join(u", "_s).toStdString());
+    throw std::logic_error("built-in file " + path.toStdString() + ": " + first.field.toStdString() + " = \"" +
+                           first.value.toStdString() + "\"; allowed: " + first.allowed.join(u", "_s).toStdString());
 }
 
 const Catalogue& demoCatalogue()

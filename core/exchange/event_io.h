@@ -13,7 +13,8 @@
 namespace strandbench {
 
 /// V is T or const T: fields are listed once for both.
-template <class V, class T> concept Is = std::same_as<std::remove_const_t<V>, T>;
+template <class V, class T>
+concept Is = std::same_as<std::remove_const_t<V>, T>;
 
 class EventWriter {
 public:
@@ -86,7 +87,8 @@ public:
     static constexpr bool reads = true;
 
     EventReader(const QJsonObject& json, const QString& path, Faults& faults)
-        : m_json(json, path, faults), m_faults(faults) {}
+        : m_json(json, path, faults), m_faults(faults)
+    {}
 
     void length(const QString& key, Length& q) { q = grid::fromMicrometres(quantity(key, u"um")); }
     void filler(const QString& key, Mass& q) { q = grid::fromMilligrams(quantity(key, u"mg")); }

@@ -48,17 +48,27 @@ template <class Io, Is<Answered> V> void fields(Io& io, V& v)
     io.code(u"question"_s, v.question);
     io.maybeSeq(u"corrects_seq"_s, v.corrects);
     switch (v.question) {
-    case Question::Substrate: return answerAs<Substrate>(io, v.value);
-    case Question::DamageKind: return answerAs<DamageKind>(io, v.value);
-    case Question::Weld: return answerAs<WeldKind>(io, v.value);
+    case Question::Substrate:
+        return answerAs<Substrate>(io, v.value);
+    case Question::DamageKind:
+        return answerAs<DamageKind>(io, v.value);
+    case Question::Weld:
+        return answerAs<WeldKind>(io, v.value);
     case Question::AdhesiveCured:
-    case Question::RearAccess: return answerAs<bool>(io, v.value);
-    case Question::Size: return answerAs<DamageSize>(io, v.value);
-    case Question::Surface: return answerAs<SurfaceState>(io, v.value);
-    case Question::Zone: return answerAs<Zone>(io, v.value);
-    case Question::Moisture: return answerAs<Moisture>(io, v.value);
-    case Question::Core: return answerAs<CoreMaterial>(io, v.value);
-    case Question::Reading: return answerAs<Reading>(io, v.value);
+    case Question::RearAccess:
+        return answerAs<bool>(io, v.value);
+    case Question::Size:
+        return answerAs<DamageSize>(io, v.value);
+    case Question::Surface:
+        return answerAs<SurfaceState>(io, v.value);
+    case Question::Zone:
+        return answerAs<Zone>(io, v.value);
+    case Question::Moisture:
+        return answerAs<Moisture>(io, v.value);
+    case Question::Core:
+        return answerAs<CoreMaterial>(io, v.value);
+    case Question::Reading:
+        return answerAs<Reading>(io, v.value);
     }
 }
 
@@ -75,10 +85,7 @@ template <class Io, Is<StepDone> V> void fields(Io& io, V& v)
     io.text(u"code"_s, v.code);
 }
 
-template <class Io, Is<ReadingTaken> V> void fields(Io& io, V& v)
-{
-    io.part(u"reading"_s, v.reading);
-}
+template <class Io, Is<ReadingTaken> V> void fields(Io& io, V& v) { io.part(u"reading"_s, v.reading); }
 
 template <class Io, Is<HardenerIn> V> void fields(Io& io, V& v)
 {
@@ -91,11 +98,7 @@ template <class Io, Is<HardenerIn> V> void fields(Io& io, V& v)
 }
 
 template <class Io, class V>
-    requires(Is<V, EdgesClear> || Is<V, Sands> || Is<V, Sanded>)
-void fields(Io& io, V& v)
-{
-    io.part(u"batch"_s, v.batch);
-}
+requires(Is<V, EdgesClear> || Is<V, Sands> || Is<V, Sanded>) void fields(Io& io, V& v) { io.part(u"batch"_s, v.batch); }
 
 template <class Io, Is<Gelled> V> void fields(Io& io, V& v)
 {
@@ -111,9 +114,6 @@ template <class Io, Is<Parked> V> void fields(Io& io, V& v)
 
 /// What happened is the kind itself: an empty object.
 template <class Io, class V>
-    requires(Is<V, Turned> || Is<V, AssessAgain> || Is<V, TakenUpAgain> || Is<V, HandedOver>)
-void fields(Io&, V&)
-{
-}
+requires(Is<V, Turned> || Is<V, AssessAgain> || Is<V, TakenUpAgain> || Is<V, HandedOver>) void fields(Io&, V&) {}
 
 } // namespace strandbench

@@ -63,7 +63,8 @@ QByteArray encodePayload(const Payload& payload)
 
 Checked<Payload> decodePayload(const QString& kind, int version, const QByteArray& bytes)
 {
-    const auto known = std::find_if(kinds().cbegin(), kinds().cend(), [&](const Kind& each) { return each.code == kind; });
+    const auto known =
+        std::find_if(kinds().cbegin(), kinds().cend(), [&](const Kind& each) { return each.code == kind; });
     if (known == kinds().cend())
         return unknownKind(kind);
     if (known->version != version)
@@ -82,8 +83,8 @@ Payload stored(const Payload& payload)
 {
     auto read = decodePayload(kindOf(payload), kindVersionOf(payload), encodePayload(payload));
     if (!read)
-        throw std::logic_error("a payload that was written does not read back: "
-                               + read.error().front().field.toStdString());
+        throw std::logic_error("a payload that was written does not read back: " +
+                               read.error().front().field.toStdString());
     return *std::move(read);
 }
 

@@ -19,9 +19,15 @@ public:
     {
         skipSpace();
         switch (here()) {
-        case '{': object(path); break;
-        case '[': list(path); break;
-        case '"': text(); break;
+        case '{':
+            object(path);
+            break;
+        case '[':
+            list(path);
+            break;
+        case '"':
+            text();
+            break;
         default:
             while (!atEnd() && !QByteArrayView(",]} \t\r\n").contains(here()))
                 ++m_at;
@@ -67,7 +73,9 @@ private:
             value(keyPath);
             const QByteArray held = m_json.mid(from, m_at - from);
             if (seen.contains(key))
-                m_faults.push_back({keyPath, QString::fromUtf8(held), FaultKind::Conflicts,
+                m_faults.push_back({keyPath,
+                                    QString::fromUtf8(held),
+                                    FaultKind::Conflicts,
                                     {keyPath, QString::fromUtf8(seen.value(key))}});
             seen.insert(key, held);
         }

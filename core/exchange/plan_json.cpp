@@ -10,10 +10,7 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 namespace {
 
-QJsonObject coded(const QString& code, const QString& text)
-{
-    return {{u"code"_s, code}, {u"text"_s, text}};
-}
+QJsonObject coded(const QString& code, const QString& text) { return {{u"code"_s, code}, {u"text"_s, text}}; }
 
 QJsonArray reasonsOf(const RepairPlan& plan, const TextOf& textOf)
 {
@@ -90,8 +87,8 @@ QJsonObject filledPlan(const RepairPlan& plan, const PlanTexts& texts)
         {u"layers"_s, layersOf(plan)},
         {u"batches"_s, batchesOf(plan)},
         {u"prep"_s, prepOf(plan, texts)},
-        {u"finish"_s, QJsonObject{{u"thickness_mm"_s, tidy(inMillimetres(plan.finish.thickness))},
-                                  {u"coats"_s, plan.finish.coats}}},
+        {u"finish"_s,
+         QJsonObject{{u"thickness_mm"_s, tidy(inMillimetres(plan.finish.thickness))}, {u"coats"_s, plan.finish.coats}}},
         {u"ready_for_primer_s"_s, tidy(inSeconds(plan.readyForPrimer))},
     };
 }
@@ -106,8 +103,7 @@ QJsonObject stoppedPlan()
         {u"cavity_ml"_s, none},
         {u"filler_total_g"_s, none},
         {u"hardener_total_g"_s, none},
-        {u"allowances"_s,
-         QJsonObject{{u"proud_ml"_s, none}, {u"shrinkage_ml"_s, none}, {u"board_loss_g"_s, none}}},
+        {u"allowances"_s, QJsonObject{{u"proud_ml"_s, none}, {u"shrinkage_ml"_s, none}, {u"board_loss_g"_s, none}}},
         {u"layers"_s, QJsonArray()},
         {u"batches"_s, QJsonArray()},
         {u"prep"_s, QJsonArray()},
@@ -126,9 +122,6 @@ QJsonObject planToJson(const RepairPlan& plan, const PlanTexts& texts)
     return json;
 }
 
-double tidy(double value)
-{
-    return std::isfinite(value) ? QString::number(value, 'g', 15).toDouble() : value;
-}
+double tidy(double value) { return std::isfinite(value) ? QString::number(value, 'g', 15).toDouble() : value; }
 
 } // namespace strandbench

@@ -19,8 +19,8 @@ namespace strandbench {
 /// Renders a reason's text; passed in, since words are not core's business.
 using TextOf = std::function<QString(const Reason&)>;
 struct PlanTexts {
-    TextOf reason;                                     ///< of reasons, stops and rejections
-    std::function<QString(const Step&)> step;          ///< of prep steps
+    TextOf reason;                            ///< of reasons, stops and rejections
+    std::function<QString(const Step&)> step; ///< of prep steps
 };
 
 /// The plan result, key by key as the headless contract gives it. Numbers in full precision.

@@ -13,7 +13,8 @@ namespace {
 
 constexpr int longestCode = 60;
 
-void readRow(FillerClass filler, const QJsonObject& json, const QString& path, DecisionTable::Cells& cells, Faults& faults)
+void readRow(FillerClass filler, const QJsonObject& json, const QString& path, DecisionTable::Cells& cells,
+             Faults& faults)
 {
     StrictObject row(json, path, faults);
     for (const QString& column : DecisionTable::columns()) {
@@ -29,10 +30,7 @@ void readRow(FillerClass filler, const QJsonObject& json, const QString& path, D
     row.finish();
 }
 
-QStringList toStringList(const std::vector<QString>& texts)
-{
-    return {texts.cbegin(), texts.cend()};
-}
+QStringList toStringList(const std::vector<QString>& texts) { return {texts.cbegin(), texts.cend()}; }
 
 /// The words of a list, each of which must be one of `allowed`; a leading '!' is passed over when `negatable`.
 std::vector<QString> readWords(StrictObject& step, const QString& key, const QStringList& allowed, bool negatable)
@@ -76,10 +74,7 @@ std::vector<StepRule> readSteps(StrictObject& root, const QString& key, QHash<QS
     return steps;
 }
 
-QByteArray sha256(const QByteArray& bytes)
-{
-    return QCryptographicHash::hash(bytes, QCryptographicHash::Sha256);
-}
+QByteArray sha256(const QByteArray& bytes) { return QCryptographicHash::hash(bytes, QCryptographicHash::Sha256); }
 
 } // namespace
 

@@ -88,7 +88,8 @@ private:
         m_sheet.working = stated(u"working_min"_s, 0.5, 120);
         m_sheet.sanding = stated(u"sanding_min"_s, 1, 480);
         if (m_faults.size() == before && m_sheet.sanding.nominal <= m_sheet.working.nominal)
-            m_faults.push_back({u"sanding_min.nominal"_s, plainNumber(inMinutes(m_sheet.sanding.nominal)),
+            m_faults.push_back({u"sanding_min.nominal"_s,
+                                plainNumber(inMinutes(m_sheet.sanding.nominal)),
                                 FaultKind::Conflicts,
                                 {u"working_min.nominal"_s, plainNumber(inMinutes(m_sheet.working.nominal))}});
         m_sheet.easySanding = minutes(m_root.number(u"easy_sanding_min"_s, 0.5, 480, u"min"_s));
@@ -190,7 +191,8 @@ private:
         }
         nested(u"cure"_s, [&](StrictObject& object) {
             CureLaw& law = m_sheet.cure;
-            const auto take = [&](double& member, const QString& key, double lowest, double highest, const QString& unit) {
+            const auto take = [&](double& member, const QString& key, double lowest, double highest,
+                                  const QString& unit) {
                 member = object.optionalNumber(key, lowest, highest, unit).value_or(member);
             };
             take(law.activationEnergyJoulesPerMole, u"activation_energy_j_per_mol"_s, 0, 300'000, u"J/mol"_s);

@@ -18,12 +18,18 @@ namespace {
 QString kindName(QJsonValue::Type type)
 {
     switch (type) {
-    case QJsonValue::Bool: return u"true or false"_s;
-    case QJsonValue::Double: return u"number"_s;
-    case QJsonValue::String: return u"text"_s;
-    case QJsonValue::Array: return u"list"_s;
-    case QJsonValue::Object: return u"object"_s;
-    default: return u"null"_s;
+    case QJsonValue::Bool:
+        return u"true or false"_s;
+    case QJsonValue::Double:
+        return u"number"_s;
+    case QJsonValue::String:
+        return u"text"_s;
+    case QJsonValue::Array:
+        return u"list"_s;
+    case QJsonValue::Object:
+        return u"object"_s;
+    default:
+        return u"null"_s;
     }
 }
 
@@ -40,17 +46,19 @@ QString shownValue(const QJsonValue& value)
 
 bool hasVisible(const QString& text)
 {
-    return std::any_of(text.cbegin(), text.cend(), [](QChar c) { return !c.isSpace() && c.category() != QChar::Other_Control; });
+    return std::any_of(text.cbegin(), text.cend(),
+                       [](QChar c) { return !c.isSpace() && c.category() != QChar::Other_Control; });
 }
 
 /// What a key names, without the unit at its end: "density_g_per_ml" and "density_lb_per_ft3" are "density".
 QString withoutUnit(const QString& key)
 {
-    static const QSet<QString> units{
-        u"mm"_s, u"cm"_s, u"m"_s, u"um"_s, u"in"_s, u"inch"_s, u"ft"_s, u"mil"_s, u"g"_s, u"kg"_s, u"mg"_s, u"ug"_s,
-        u"lb"_s, u"oz"_s, u"ml"_s, u"l"_s, u"ul"_s, u"gal"_s, u"cm3"_s, u"m3"_s, u"in3"_s, u"ft3"_s, u"s"_s, u"ms"_s,
-        u"sec"_s, u"min"_s, u"h"_s, u"c"_s, u"f"_s, u"k"_s, u"mk"_s, u"percent"_s, u"fraction"_s, u"ppm"_s, u"j"_s,
-        u"kj"_s, u"cal"_s, u"kcal"_s, u"btu"_s, u"w"_s, u"mol"_s, u"per"_s};
+    static const QSet<QString> units{u"mm"_s,  u"cm"_s,  u"m"_s,    u"um"_s,      u"in"_s,       u"inch"_s, u"ft"_s,
+                                     u"mil"_s, u"g"_s,   u"kg"_s,   u"mg"_s,      u"ug"_s,       u"lb"_s,   u"oz"_s,
+                                     u"ml"_s,  u"l"_s,   u"ul"_s,   u"gal"_s,     u"cm3"_s,      u"m3"_s,   u"in3"_s,
+                                     u"ft3"_s, u"s"_s,   u"ms"_s,   u"sec"_s,     u"min"_s,      u"h"_s,    u"c"_s,
+                                     u"f"_s,   u"k"_s,   u"mk"_s,   u"percent"_s, u"fraction"_s, u"ppm"_s,  u"j"_s,
+                                     u"kj"_s,  u"cal"_s, u"kcal"_s, u"btu"_s,     u"w"_s,        u"mol"_s,  u"per"_s};
     QStringList parts = key.split(u'_');
     while (parts.size() > 1 && units.contains(parts.constLast()))
         parts.removeLast();
@@ -61,15 +69,14 @@ QString placeOf(const QByteArray& json, qsizetype offset)
 {
     const QByteArray before = json.left(offset);
     const qsizetype column = offset - before.lastIndexOf('\n');
-    return u"%1:%2 %3"_s.arg(before.count('\n') + 1).arg(column).arg(QString::fromUtf8(json.mid(offset, 20)).simplified());
+    return u"%1:%2 %3"_s.arg(before.count('\n') + 1)
+        .arg(column)
+        .arg(QString::fromUtf8(json.mid(offset, 20)).simplified());
 }
 
 } // namespace
 
-QString plainNumber(double value)
-{
-    return QString::number(value, 'f', QLocale::FloatingPointShortest);
-}
+QString plainNumber(double value) { return QString::number(value, 'f', QLocale::FloatingPointShortest); }
 
 Checked<QJsonObject> parseObject(const QByteArray& json)
 {
@@ -86,13 +93,9 @@ Checked<QJsonObject> parseObject(const QByteArray& json)
 
 StrictObject::StrictObject(const QJsonObject& object, QString path, Faults& faults)
     : m_object(object), m_path(std::move(path)), m_faults(faults)
-{
-}
+{}
 
-bool StrictObject::has(const QString& key) const
-{
-    return m_object.contains(key);
-}
+bool StrictObject::has(const QString& key) const { return m_object.contains(key); }
 
 std::optional<QJsonValue> StrictObject::given(const QString& key, QJsonValue::Type type)
 {
@@ -258,10 +261,7 @@ std::vector<std::pair<QString, QJsonObject>> StrictObject::objects(const QString
     return objects;
 }
 
-void StrictObject::known(const QString& key)
-{
-    m_known.insert(key);
-}
+void StrictObject::known(const QString& key) { m_known.insert(key); }
 
 void StrictObject::finish()
 {
@@ -284,14 +284,8 @@ void StrictObject::fault(const QString& key, const QString& value, FaultKind kin
     m_faults.push_back({pathOf(key), value, kind, allowed});
 }
 
-QString StrictObject::pathOf(const QString& key) const
-{
-    return m_path.isEmpty() ? key : m_path + u'.' + key;
-}
+QString StrictObject::pathOf(const QString& key) const { return m_path.isEmpty() ? key : m_path + u'.' + key; }
 
-QString StrictObject::shown(const QString& key) const
-{
-    return shownValue(m_object.value(key));
-}
+QString StrictObject::shown(const QString& key) const { return shownValue(m_object.value(key)); }
 
 } // namespace strandbench

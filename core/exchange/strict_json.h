@@ -48,12 +48,18 @@ public:
     /// One of the codes of an enumeration.
     template <class E> E oneOf(const QString& key)
     {
-        if (!has(key)) { word(key, allCodes<E>()); return Codes<E>::table.front().first; }
+        if (!has(key)) {
+            word(key, allCodes<E>());
+            return Codes<E>::table.front().first;
+        }
         return optionalOneOf<E>(key).value_or(Codes<E>::table.front().first);
     }
     template <class E> std::optional<E> optionalOneOf(const QString& key)
     {
-        if (!has(key)) { known(key); return std::nullopt; }
+        if (!has(key)) {
+            known(key);
+            return std::nullopt;
+        }
         return fromCode<E>(word(key, allCodes<E>()));
     }
     /// A nested object or list; a fault and an empty one when missing (required) or of another kind.

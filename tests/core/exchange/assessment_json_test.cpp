@@ -20,8 +20,8 @@ const QByteArray sample = R"({"job":"4421","panel":"skirt panel, right rear","su
 
 QByteArray damaged(const QByteArray& members)
 {
-    return R"({"job":"4421","panel":"front wing","substrate":"steel","damage":{)" + members
-         + R"(},"air_c":20,"panel_c":20,"humidity_percent":50})";
+    return R"({"job":"4421","panel":"front wing","substrate":"steel","damage":{)" + members +
+           R"(},"air_c":20,"panel_c":20,"humidity_percent":50})";
 }
 
 TEST(RepairDescription, ReadsTheSample)
@@ -67,9 +67,9 @@ TEST(RepairDescription, WhatIsLeftOutIsNotAssessed)
 
 TEST(RepairDescription, SaysWhatMustBeThere)
 {
-    for (const QString& key : {u"job"_s, u"panel"_s, u"substrate"_s, u"damage"_s, u"damage.kind"_s, u"damage.length_mm"_s,
-                               u"damage.width_mm"_s, u"damage.panel_thickness_mm"_s, u"damage.bevel_ratio"_s, u"air_c"_s,
-                               u"panel_c"_s, u"humidity_percent"_s})
+    for (const QString& key : {u"job"_s, u"panel"_s, u"substrate"_s, u"damage"_s, u"damage.kind"_s,
+                               u"damage.length_mm"_s, u"damage.width_mm"_s, u"damage.panel_thickness_mm"_s,
+                               u"damage.bevel_ratio"_s, u"air_c"_s, u"panel_c"_s, u"humidity_percent"_s})
         EXPECT_THAT(faultsOf(readAssessment(without(sample, key))),
                     ElementsAre(StartsWith(key.toStdString() + "||Missing|")));
     EXPECT_THAT(faultsOf(readAssessment("{}")).size(), 7u);
@@ -131,9 +131,9 @@ TEST(RepairDescription, NamesUnknownKeysAndOtherUnits)
 {
     EXPECT_THAT(faultsOf(readAssessment(with(sample, u"colour"_s, u"red"_s))),
                 ElementsAre(StartsWith("colour|red|UnknownKey|adhesive_cured,air_c,")));
-    EXPECT_THAT(faultsOf(readAssessment(with(without(sample, u"damage.length_mm"_s), u"damage.length_in"_s, 2.4))),
-                ElementsAre("damage.length_mm||Missing|number,mm",
-                            StartsWith("damage.length_in|2.4|UnknownKey|length_mm,")));
+    EXPECT_THAT(
+        faultsOf(readAssessment(with(without(sample, u"damage.length_mm"_s), u"damage.length_in"_s, 2.4))),
+        ElementsAre("damage.length_mm||Missing|number,mm", StartsWith("damage.length_in|2.4|UnknownKey|length_mm,")));
     EXPECT_THAT(faultsOf(readAssessment(with(without(sample, u"air_c"_s), u"air_f"_s, 65))),
                 ElementsAre("air_c||Missing|number,°C", StartsWith("air_f|65|UnknownKey|air_c,")));
 }

@@ -37,10 +37,10 @@ QByteArray without(const QByteArray& json, const QString& path)
 
 std::string textOf(const Fault& fault)
 {
-    static constexpr std::array names{"Missing", "UnknownKey", "WrongKind", "OutOfRange", "NotOneOf",
-                                      "NotReadable", "Empty", "TooLong", "Conflicts", "NotFound"};
-    return fault.field.toStdString() + '|' + fault.value.toStdString() + '|'
-         + names.at(static_cast<std::size_t>(fault.kind)) + '|' + fault.allowed.join(u',').toStdString();
+    static constexpr std::array names{"Missing",     "UnknownKey", "WrongKind", "OutOfRange", "NotOneOf",
+                                      "NotReadable", "Empty",      "TooLong",   "Conflicts",  "NotFound"};
+    return fault.field.toStdString() + '|' + fault.value.toStdString() + '|' +
+           names.at(static_cast<std::size_t>(fault.kind)) + '|' + fault.allowed.join(u',').toStdString();
 }
 
 } // namespace strandbench

@@ -12,8 +12,8 @@
 
 using namespace Qt::StringLiterals;
 using testing::Contains;
-using testing::ElementsAre;
 using testing::Each;
+using testing::ElementsAre;
 using testing::IsEmpty;
 using testing::SizeIs;
 using testing::StartsWith;
@@ -21,10 +21,7 @@ using testing::StartsWith;
 namespace strandbench {
 namespace {
 
-QByteArray table()
-{
-    return builtInBytes(u"decision/table.json"_s);
-}
+QByteArray table() { return builtInBytes(u"decision/table.json"_s); }
 
 /// The trade's table, row by row: frp, smc, steel, galvanised, aluminium, weld_seam, bond_seam, hole.
 /// Common practice, no source.
@@ -78,13 +75,14 @@ QByteArray book(const QByteArray& prepare, const QByteArray& finish = {})
 
 QByteArray step(const QByteArray& code, const QByteArray& when = {}, const QByteArray& arguments = {})
 {
-    return "{\"code\":\"" + code + "\",\"hands_on_s\":30,\"waiting_s\":90,\"cautions\":[\"dust\"],\"when\":[" + when
-         + "],\"arguments\":[" + arguments + "]}";
+    return "{\"code\":\"" + code + "\",\"hands_on_s\":30,\"waiting_s\":90,\"cautions\":[\"dust\"],\"when\":[" + when +
+           "],\"arguments\":[" + arguments + "]}";
 }
 
 TEST(StepBookFile, IsReadInItsOrder)
 {
-    const QByteArray json = book(step("wash") + ',' + step("drill", "\"!metal\",\"hole\"", "\"drill_small\""), step("inspect"));
+    const QByteArray json =
+        book(step("wash") + ',' + step("drill", "\"!metal\",\"hole\"", "\"drill_small\""), step("inspect"));
     const auto steps = readStepBook(json);
     ASSERT_THAT(faultsOf(steps), IsEmpty());
     ASSERT_EQ(steps->prepare.size(), 2u);
@@ -127,8 +125,8 @@ TEST(StepBookFile, OursKeepsTheTradesOrder)
         codes << rule.code;
     ASSERT_FALSE(codes.isEmpty());
     EXPECT_EQ(codes.constFirst(), u"gear_on"_s);
-    const QStringList order{u"gear_on"_s, u"wash"_s, u"degrease"_s, u"strip_paint"_s, u"cut_to_sound"_s,
-                            u"find_cracks"_s, u"stop_drill"_s};
+    const QStringList order{u"gear_on"_s,      u"wash"_s,        u"degrease"_s,  u"strip_paint"_s,
+                            u"cut_to_sound"_s, u"find_cracks"_s, u"stop_drill"_s};
     for (qsizetype i = 1; i < order.size(); ++i) {
         EXPECT_THAT(codes, Contains(order[i]));
         EXPECT_LT(codes.indexOf(order[i - 1]), codes.indexOf(order[i])) << order[i].toStdString();

@@ -1,31 +1,41 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sample_payloads.h"
 
+#include "exchange/event_grid.h"
+
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
 namespace {
 
-/// Thirds lie on no decimal grid: what is stored is rounded, and that is what the checks are about.
-Batch sampleBatch(int lift, double factor)
+// All samples lie on the grid of storage, so that they must come back as they were, member by member.
+constexpr auto um = grid::fromMicrometres;
+constexpr auto mg = grid::fromMilligrams;
+constexpr auto ug = grid::fromMicrograms;
+constexpr auto ul = grid::fromMicrolitres;
+constexpr auto ms = grid::fromMilliseconds;
+constexpr auto mk = grid::fromMillikelvin;
+constexpr auto stepMk = grid::stepFromMillikelvin;
+constexpr auto ppm = grid::fromMillionths;
+
+Batch sampleBatch(int lift, int part)
 {
     return {lift,
-            {millimetres(101.6 * factor), millimetres(4.0 / 3.0), millimetres(101.6 * factor / 3.0),
-             grams(58.42 * factor), grams(1.1684 * factor), Fraction::ofOne(0.06 / 3.0 * factor)},
-            {seconds(200.0 / 3.0), seconds(310.25), seconds(1000.0 / 3.0 * factor), minutes(6)}};
+            {um(101'600 / part), um(4'333), um(152'400 / part), mg(58'420 / part), ug(1'168'400 / part), ppm(20'001)},
+            {ms(66'667), ms(310'250), ms(333'333), ms(360'001)}};
 }
 
 Reasons sampleReasons()
 {
     return {{u"mixed_bonds_to_smc"_s, {}},
             {u"everything"_s,
-             {millimetres(3.5), grams(29.0 / 3.0), millilitres(12.3456), seconds(61.5), celsius(18.5),
-              kelvinStep(-2.75), Fraction::ofHundred(2), Count{-3}, u"smc"_s}}};
+             {um(3'500), ug(9'666'667), ul(12'346), ms(61'500), mk(291'650), stepMk(-2'750), ppm(20'000), Count{-3},
+              u"smc"_s}}};
 }
 
 Step sampleStep(const QString& code)
 {
-    return {code, seconds(120), minutes(10), {u"dust"_s, u"solvent_fire"_s}, {millimetres(75), u"smc"_s}};
+    return {code, ms(120'000), ms(600'500), {u"dust"_s, u"solvent_fire"_s}, {um(75'000), u"smc"_s}};
 }
 
 } // namespace
@@ -36,14 +46,14 @@ Assessment sampleAssessment()
     a.job = u"4421"_s;
     a.panel = u"skirt panel, right rear – été"_s;
     a.substrate = Substrate::Smc;
-    a.damage = Damage{DamageKind::WeldSeam, millimetres(60.0 / 7.0), millimetres(40), millimetres(3.5),
-                      millimetres(3.5), 10.0 / 3.0, WeldKind::Stitch, false};
+    a.damage =
+        Damage{DamageKind::WeldSeam, um(60'007), um(40'001), um(3'502), um(3'503), 3.333, WeldKind::Stitch, false};
     a.rearAccess = true;
     a.surface = SurfaceState::AbradedEpoxy;
     a.zone = Zone::Cosmetic;
     a.moisture = Moisture::Damp;
     a.core = CoreMaterial::DryWood;
-    a.reading = Reading{celsius(18.53), celsius(17), Fraction::ofHundred(52)};
+    a.reading = Reading{mk(291'683), mk(290'151), ppm(520'001)};
     return a;
 }
 
@@ -60,26 +70,27 @@ RepairPlan samplePlan()
     p.finishSheetHash = QByteArray::fromHex("0102");
     p.tableHash = QByteArray(32, '\x7f');
     p.engine = u"sheet-scaled-1"_s;
-    p.cavity = millilitres(7.123456);
-    p.fillerTotal = grams(33.33333);
-    p.hardenerTotal = grams(0.6666666);
-    p.allowances = {millilitres(1.5), millilitres(0.25), grams(5.3)};
-    p.lifts = {{Face::Front, millimetres(1.75), FillerClass::MixedStrand, std::nullopt},
-               {Face::Back, millimetres(1.25), FillerClass::LongStrand, celsius(71.5)}};
-    p.batches = {sampleBatch(0, 1), sampleBatch(1, 0.5)};
+    p.cavity = ul(7'123);
+    p.fillerTotal = mg(33'333);
+    p.hardenerTotal = ug(666'667);
+    p.allowances = {ul(1'500), ul(250), mg(5'300)};
+    p.lifts = {{Face::Front, um(1'750), FillerClass::MixedStrand, std::nullopt},
+               {Face::Back, um(1'250), FillerClass::LongStrand, mk(344'650)}};
+    p.batches = {sampleBatch(0, 1), sampleBatch(1, 2)};
     p.prep = {sampleStep(u"gear_on"_s), sampleStep(u"wash"_s)};
-    p.finish = {millimetres(0.5), 2, millimetres(6), millimetres(3), FillerClass::FinishFine, {sampleBatch(1, 0.25)}};
+    p.finish = {um(500), 2, um(6'000), um(3'000), FillerClass::FinishFine, {sampleBatch(1, 4)}};
     p.finishing = {sampleStep(u"guide_coat"_s)};
-    p.timeline = {{u"prepare"_s, seconds(1), minutes(30), true}, {u"wait"_s, minutes(31), minutes(9), false}};
-    p.readyForPrimer = minutes(200.0 / 3.0);
+    p.timeline = {{u"prepare"_s, ms(1'000), ms(1'800'001), true}, {u"wait"_s, ms(1'860'000), ms(540'002), false}};
+    p.readyForPrimer = ms(4'000'500);
     return p;
 }
 
 RepairPlan sampleStop()
 {
     RepairPlan p;
-    p.stops = {{{u"spot_weld"_s, {u"spot"_s}}, Override::Nobody, u"leave_joint"_s, u"welding_shop"_s},
-               {{u"panel_near_dew_point"_s, {kelvinStep(1.2), kelvinStep(3)}}, Override::Supervisor, u"warm_panel"_s, {}}};
+    p.stops = {
+        {{u"spot_weld"_s, {u"spot"_s}}, Override::Nobody, u"leave_joint"_s, u"welding_shop"_s},
+        {{u"panel_near_dew_point"_s, {stepMk(1'200), stepMk(3'000)}}, Override::Supervisor, u"warm_panel"_s, {}}};
     p.rejected = {{FillerClass::ShortStrand, {u"stopped"_s, {}}}};
     p.tableHash = QByteArray(32, '\x01');
     return p;
@@ -88,9 +99,9 @@ RepairPlan sampleStop()
 std::vector<Payload> samplePayloads()
 {
     const BatchRef batch{true, 2};
-    const BatchTimes times{seconds(301.2345), seconds(402), seconds(503), seconds(604)};
-    const DamageSize size{millimetres(60), millimetres(40), millimetres(3.5), millimetres(3.5), 4};
-    const Reading reading{celsius(21.25), celsius(19), Fraction::ofHundred(48.5)};
+    const BatchTimes times{ms(301'235), ms(402'000), ms(503'000), ms(604'000)};
+    const DamageSize size{um(60'001), um(40'002), um(3'503), um(3'504), 4.005};
+    const Reading reading{mk(294'400), mk(292'150), ppm(485'000)};
     return {
         TakenIn{u"4421"_s, u"skirt panel"_s},
         Answered{Question::Substrate, Substrate::Galvanised, std::nullopt},
@@ -108,7 +119,7 @@ std::vector<Payload> samplePayloads()
         PlanAccepted{{}, sampleStop()},
         StepDone{Stage::HandOver, 3, u"nail_and_paper"_s},
         ReadingTaken{reading},
-        HardenerIn{batch, grams(58.42), grams(1.16840), u"demo_mixed_strand"_s, {}, times},
+        HardenerIn{batch, mg(58'420), ug(1'168'400), u"demo_mixed_strand"_s, u"L7"_s, times},
         EdgesClear{batch},
         Gelled{batch, GelPlace::Board},
         Sands{batch},

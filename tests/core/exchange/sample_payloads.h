@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One of every kind of payload, made by hand: no field at its default, so that a forgotten one shows.
+// One of every kind of payload, made by hand: on the grid of storage, and no field at its
+// default, so that a forgotten one shows.
 #pragma once
 
 #include "repair/event.h"

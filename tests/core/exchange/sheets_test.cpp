@@ -17,15 +17,9 @@ using testing::StartsWith;
 namespace strandbench {
 namespace {
 
-QByteArray mixed()
-{
-    return builtInBytes(u"sheets/demo_mixed_strand.json"_s);
-}
+QByteArray mixed() { return builtInBytes(u"sheets/demo_mixed_strand.json"_s); }
 
-QByteArray smooth()
-{
-    return builtInBytes(u"sheets/demo_finish_smooth.json"_s);
-}
+QByteArray smooth() { return builtInBytes(u"sheets/demo_finish_smooth.json"_s); }
 
 /// One column of the table of invented demo values: that table is the reference, there is no source.
 struct DemoColumn {
@@ -125,7 +119,8 @@ TEST(Sheets, NameEveryMissingKey)
     const QJsonObject whole = parseObject(mixed()).value();
     for (const QString& key : whole.keys()) {
         SCOPED_TRACE(key.toStdString());
-        EXPECT_THAT(faultsOf(readSheet(without(mixed(), key))), ElementsAre(StartsWith(key.toStdString() + "||Missing|")));
+        EXPECT_THAT(faultsOf(readSheet(without(mixed(), key))),
+                    ElementsAre(StartsWith(key.toStdString() + "||Missing|")));
     }
 }
 
@@ -160,7 +155,8 @@ TEST(Sheets, NameWhatIsOutOfRangeOrOutOfOrder)
         {u"id", u"Mixed Strand"_s, "id|Mixed Strand|NotReadable|short_strand_2"},
         {u"id", u" "_s, "id| |Empty|text"},
         {u"filler_class", u"putty"_s,
-         "filler_class|putty|NotOneOf|short_strand,short_strand_light,mixed_strand,long_strand,finish_smooth,finish_fine"},
+         "filler_class|putty|NotOneOf|short_strand,short_strand_light,mixed_strand,long_strand,finish_smooth,finish_"
+         "fine"},
         {u"working_min.early", 5, "working_min.early|5|Conflicts|working_min.nominal,4.5"},
         {u"working_min.late", 4, "working_min.nominal|4.5|Conflicts|working_min.late,4"},
         {u"working_min.nominal", 0, "working_min.nominal|0|OutOfRange|0.5,120,min"},
@@ -169,7 +165,8 @@ TEST(Sheets, NameWhatIsOutOfRangeOrOutOfOrder)
         {u"hardener_percent.low", 2.25, "hardener_percent.low|2.25|Conflicts|hardener_percent.nominal,2"},
         {u"hardener_percent.low_caution", 1.75, "hardener_percent.low_caution|1.75|Conflicts|hardener_percent.low,1.5"},
         {u"hardener_percent.high", 1.75, "hardener_percent.nominal|2|Conflicts|hardener_percent.high,1.75"},
-        {u"hardener_percent.high_caution", 2.25, "hardener_percent.high|2.5|Conflicts|hardener_percent.high_caution,2.25"},
+        {u"hardener_percent.high_caution", 2.25,
+         "hardener_percent.high|2.5|Conflicts|hardener_percent.high_caution,2.25"},
         {u"panel_c.low", 31, "panel_c.low|31|Conflicts|panel_c.high,30"},
         {u"panel_c.low_caution", 16, "panel_c.low_caution|16|Conflicts|panel_c.low,15"},
         {u"store_c.low", 26, "store_c.low|26|Conflicts|store_c.high,25"},

@@ -156,8 +156,7 @@ TEST(StrictJson, WhatDoesNotParseNamesThePlace)
 
 TEST(StrictJson, AKeyGivenTwiceIsAFaultWhereverItStands)
 {
-    EXPECT_THAT(faultsOf(parseObject("{\"a\": 1, \"b\": 2, \"a\" : [3, 4]}")),
-                ElementsAre("a|[3, 4]|Conflicts|a,1"));
+    EXPECT_THAT(faultsOf(parseObject("{\"a\": 1, \"b\": 2, \"a\" : [3, 4]}")), ElementsAre("a|[3, 4]|Conflicts|a,1"));
     EXPECT_THAT(faultsOf(parseObject("{\"l\": [{\"k\": \"}\"}, {\"k\": \"\\\"\", \"\\u006b\": true}]}")),
                 ElementsAre("l[1].k|true|Conflicts|l[1].k,\"\\\"\""));
     EXPECT_TRUE(parseObject("{\"a\": {\"k\": 1}, \"b\": {\"k\": 1}, \"k\": [[], {}, \"a\", -1.5e3, null]}"));
