@@ -14,16 +14,16 @@
 namespace strandbench {
 
 enum class LogTrouble {
-    CannotOpen,    ///< no such folder, no right to it
-    NotADatabase,  ///< the file is something else
-    NotALog,       ///< a database, but not of this program
-    NewerVersion,  ///< written by a newer program that this one must not touch
-    ReadOnly,      ///< may be read but not written
-    Locked,        ///< another program has it
+    CannotOpen,   ///< no such folder, no right to it
+    NotADatabase, ///< the file is something else
+    NotALog,      ///< a database, but not of this program
+    NewerVersion, ///< written by a newer program that this one must not touch
+    ReadOnly,     ///< may be read but not written
+    Locked,       ///< another program has it
     DiskFull,
-    Damaged,       ///< the file or the chain does not hold
+    Damaged, ///< the file or the chain does not hold
     IoError,
-    AlreadyOpen,   ///< an open job with the same panel
+    AlreadyOpen,   ///< an open job with the same panel; the detail is that repair's uuid
     DoesNotFollow, ///< the event cannot follow what is stored (see apply())
 };
 
@@ -42,10 +42,10 @@ struct RepairSummary {
     QUuid repair;
     QString job;
     QString panel;
-    QString substrate;   ///< code; empty until answered
-    QString damageKind;  ///< code; empty until answered
-    QString station;     ///< code of the next step's station
-    QString person;
+    QString substrate;  ///< code; empty until answered
+    QString damageKind; ///< code; empty until answered
+    QString station;    ///< code of the next step's station
+    QString person;     ///< of the newest event
     bool open = true;
     qint64 firstUtcMs = 0;
     qint64 lastUtcMs = 0;
@@ -65,18 +65,24 @@ class RepairLog {
 public:
     /// Opens or (ReadWrite, no file) creates a log. WAL, synchronous=FULL, foreign keys and the busy timeout
     /// are set and read back; migrations run in order, each in one transaction with its version stamp.
+    /// A file that is not a log is never changed. A file without bytes is a log not made yet.
+    /// ReadOnly writes nothing and leaves nothing beside the file. Opened while a writer has the log open, it
+    /// reads beside it; opened while nobody has, it is a still picture that must not outlive the next writer's
+    /// opening. Needs a QCoreApplication: Qt finds its SQL drivers through one.
     [[nodiscard]] static Logged<std::unique_ptr<RepairLog>> open(const QString& path, LogMode mode);
     ~RepairLog();
     RepairLog(const RepairLog&) = delete;
     RepairLog& operator=(const RepairLog&) = delete;
 
     /// Writes one event, its blobs, its day and the repair's summary in one transaction (BEGIN IMMEDIATE).
-    /// On failure nothing is written.
+    /// On failure nothing is written. The event comes back as it will be read: quantities on the storage grid.
     [[nodiscard]] Logged<Event> append(const EventDraft& draft);
 
     [[nodiscard]] Logged<std::vector<Event>> events(const QUuid& repair) const;
+    /// Both in the order of taking in.
     [[nodiscard]] Logged<std::vector<RepairSummary>> openRepairs() const;
     [[nodiscard]] Logged<std::vector<RepairSummary>> repairsOfDay(const QString& localDay) const;
+    /// The bytes of this SHA-256; DoesNotFollow when no event has stored them.
     [[nodiscard]] Logged<QByteArray> blob(const QByteArray& hash) const;
     [[nodiscard]] Logged<ChainHead> head() const; ///< of this bench's own chain
 
@@ -93,16 +99,21 @@ struct VerifyReport {
     qint64 events = 0;
     qint64 repairs = 0;
     std::vector<ChainHead> heads;
-    QString breaksAt;   ///< code: integrity, schema, chain, event, summary, blob, expected_head; empty when clean
-    QString where;      ///< "origin 1f3a…, seq 12" and what was found
+    QString breaksAt; ///< code: integrity, schema, chain, event, summary, blob, expected_head; empty when clean
+    QString where;    ///< "origin 1f3a…, seq 12" and what was found
 };
 
-/// SQLite's own integrity check, the schema, the chain of every origin, every event readable and foldable,
-/// summaries and days against their events, blobs against their hashes. expectHead: hex, or empty.
+/// SQLite's own integrity check, the tables, the chain of every origin, every event readable and foldable,
+/// summaries and days against their events, blobs against their hashes, the guards (triggers); the first of
+/// these that does not hold is named. Pages that do not hold are a report, not a failure.
+/// expectHead: a head printed earlier, in hexadecimal, or empty. It holds when it is the hash of some event in
+/// a chain of this log (or the 32 zero bytes that every chain begins with): the log may have grown since, but
+/// it must still contain what the head stood for.
 [[nodiscard]] Logged<VerifyReport> verifyLog(const QString& path, const QString& expectHead = {});
 
 /// A consistent copy while the program may be running (VACUUM INTO), verified after writing, put in place by
-/// rename. Refuses to overwrite an existing file.
+/// rename. Refuses to overwrite an existing file (CannotOpen). A log that does not verify is not backed up
+/// (Damaged): the copy would be no better.
 [[nodiscard]] Logged<VerifyReport> backupLog(const QString& path, const QString& to);
 
 } // namespace strandbench

@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "repairlog/checks.h"
+#include "repairlog/rows.h"
+
+#include <QCryptographicHash>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+namespace {
+
+Break at(const EventRecord& record, const QString& code, const QString& what)
+{
+    return {code, u"origin %1, seq %2: %3"_s.arg(record.origin).arg(record.seq).arg(what)};
+}
+
+/// Why a record does not follow on what its chain holds so far.
+std::optional<Break> breakAfter(const ChainHead& head, const EventRecord& record)
+{
+    if (record.seq != head.count + 1)
+        return at(record, u"chain"_s, u"seq %1 is not there"_s.arg(head.count + 1));
+    if (record.previousHash != head.hash)
+        return at(record, u"chain"_s, u"it does not follow on the hash before it"_s);
+    if (record.hash != chainHash(record))
+        return at(record, u"chain"_s, u"its hash is not that of what it holds"_s);
+    if (record.localDay != localDay(record.at))
+        return at(record, u"event"_s, u"its day is %1, by its time %2"_s.arg(record.localDay, localDay(record.at)));
+    return std::nullopt;
+}
+
+class ChainWalk {
+public:
+    ChainWalk(const QByteArray& expected, VerifyReport& report)
+        : m_expected(expected), m_met(expected.isEmpty() || expected == emptyChainHash()), m_report(report)
+    {}
+
+    void take(const EventRecord& record)
+    {
+        if (m_break)
+            return;
+        if (m_report.heads.empty() || m_report.heads.back().origin != record.origin)
+            m_report.heads.push_back({record.origin, 0, emptyChainHash()});
+        ChainHead& head = m_report.heads.back();
+        m_break = breakAfter(head, record);
+        if (m_break)
+            return;
+        ++head.count;
+        head.hash = record.hash;
+        ++m_report.events;
+        m_met = m_met || record.hash == m_expected;
+    }
+
+    [[nodiscard]] std::optional<Break> result() const
+    {
+        if (m_break || m_met)
+            return m_break;
+        return Break{u"expected_head"_s, u"no event has the hash "_s + QString::fromLatin1(m_expected.toHex())};
+    }
+
+private:
+    QByteArray m_expected;
+    bool m_met;
+    VerifyReport& m_report;
+    std::optional<Break> m_break;
+};
+
+} // namespace
+
+Finding checkChains(const SqlConnection& connection, const QByteArray& expected, VerifyReport& report)
+{
+    ChainWalk walk(expected, report);
+    const auto take = [&](const Row& row) -> Logged<void> {
+        walk.take(readRecord(row));
+        return {};
+    };
+    return connection.each(u"SELECT %1 FROM event ORDER BY origin, seq"_s.arg(recordColumns()), {}, take).map([&] {
+        return walk.result();
+    });
+}
+
+Finding checkBlobs(const SqlConnection& connection)
+{
+    std::optional<Break> found;
+    const auto take = [&](const Row& row) -> Logged<void> {
+        const QByteArray hash = row.bytes(0);
+        if (!found && QCryptographicHash::hash(row.bytes(1), QCryptographicHash::Sha256) != hash)
+            found = Break{u"blob"_s, u"blob %1: its bytes have another hash"_s.arg(QString::fromLatin1(hash.toHex()))};
+        return {};
+    };
+    if (auto done = connection.each(u"SELECT hash, bytes FROM blob ORDER BY hash"_s, {}, take); !done)
+        return tl::unexpected(done.error());
+    if (found)
+        return found;
+    const auto missing = [&](const Row& row) -> Logged<void> {
+        if (!found)
+            found =
+                Break{u"blob"_s, u"a row of %1 names a row of %2 that is not there"_s.arg(row.text(0), row.text(2))};
+        return {};
+    };
+    return connection.each(u"PRAGMA foreign_key_check"_s, {}, missing).map([&] { return found; });
+}
+
+} // namespace strandbench

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "repairlog/checks.h"
+#include "repairlog/schema.h"
+
+#include <map>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+namespace {
+
+/// Object ("table event") to its SQL.
+using Objects = std::map<QString, QString>;
+
+Logged<Objects> objectsOf(const SqlConnection& connection, const QString& which)
+{
+    Objects objects;
+    const auto take = [&](const Row& row) -> Logged<void> {
+        objects[row.text(0) + u' ' + row.text(1)] = row.text(2);
+        return {};
+    };
+    return connection
+        .each(u"SELECT type, name, sql FROM sqlite_schema WHERE name NOT LIKE 'sqlite\\_%' ESCAPE '\\' AND "_s + which,
+              {}, take)
+        .map([&] { return objects; });
+}
+
+std::optional<Break> difference(const Objects& found, const Objects& wanted)
+{
+    for (const auto& [name, sql] : wanted) {
+        const auto held = found.find(name);
+        if (held == found.end())
+            return Break{u"schema"_s, name + u" is missing"_s};
+        if (held->second != sql)
+            return Break{u"schema"_s, name + u" is not as this program makes it"_s};
+    }
+    for (const auto& [name, sql] : found)
+        if (!wanted.contains(name))
+            return Break{u"schema"_s, name + u" is not of this program"_s};
+    return std::nullopt;
+}
+
+/// Compares with a schema made afresh in memory, so that the statements stand in one place.
+Finding compare(const SqlConnection& connection, const QString& which)
+{
+    const auto fresh = SqlConnection::open({}, Access::Memory);
+    if (!fresh)
+        return tl::unexpected(fresh.error());
+    if (auto made = migrate(**fresh, migrations()); !made)
+        return tl::unexpected(made.error());
+    const auto wanted = objectsOf(**fresh, which);
+    if (!wanted)
+        return tl::unexpected(wanted.error());
+    return objectsOf(connection, which).map([&](const Objects& found) { return difference(found, *wanted); });
+}
+
+} // namespace
+
+Finding checkIntegrity(const SqlConnection& connection)
+{
+    return connection.value(u"PRAGMA integrity_check(1)"_s).map([](const QVariant& said) {
+        return said.toString() == u"ok"_s ? std::nullopt : std::optional(Break{u"integrity"_s, said.toString()});
+    });
+}
+
+Finding checkTables(const SqlConnection& connection)
+{
+    auto tables = compare(connection, u"type IN ('table', 'index')"_s);
+    if (!tables || *tables)
+        return tables;
+    const auto stamped = metaValue(connection, u"schema_version"_s);
+    if (!stamped)
+        return tl::unexpected(stamped.error());
+    return connection.value(u"PRAGMA user_version"_s).map([&](const QVariant& version) -> std::optional<Break> {
+        if (version.toString() == *stamped)
+            return std::nullopt;
+        return Break{u"schema"_s, u"user_version is %1, meta says '%2'"_s.arg(version.toString(), *stamped)};
+    });
+}
+
+Finding checkGuards(const SqlConnection& connection)
+{
+    return compare(connection, u"type NOT IN ('table', 'index')"_s);
+}
+
+} // namespace strandbench

@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "repairlog/probe.h"
+
+#include "repairlog/failure.h"
+#include "repairlog/schema.h"
+
+#include <QFile>
+#include <QFileInfo>
+
+#include <unistd.h>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+namespace {
+
+bool allows(const QString& path, int how) { return ::access(QFile::encodeName(path).constData(), how) == 0; }
+
+QString folderOf(const QString& path) { return QFileInfo(path).absolutePath(); }
+
+Logged<Probe> probeMissing(const QFileInfo& info)
+{
+    const QFileInfo folder(info.absolutePath());
+    if (info.isSymLink())
+        return failed(LogTrouble::CannotOpen, u"%1 is a link to nothing"_s.arg(info.filePath()));
+    if (!folder.isDir())
+        return failed(LogTrouble::CannotOpen, u"there is no folder %1"_s.arg(folder.filePath()));
+    if (!allows(folder.filePath(), X_OK))
+        return failedBySystem(LogTrouble::CannotOpen, folder.filePath());
+    return Probe{Found::Nothing, info.absoluteFilePath(), Access::Still};
+}
+
+/// A newer program may have left word that this one still understands its log.
+Logged<void> judgeVersion(const SqlConnection& connection, int version)
+{
+    if (version <= currentVersion())
+        return {};
+    const auto oldest = metaValue(connection, u"min_compatible_version"_s);
+    if (!oldest)
+        return tl::unexpected(oldest.error());
+    bool number = false;
+    if (const int least = oldest->toInt(&number); number && least <= currentVersion())
+        return {};
+    return failed(LogTrouble::NewerVersion, u"version %1; this program knows %2"_s.arg(version).arg(currentVersion()));
+}
+
+Logged<Found> judge(const SqlConnection& connection)
+{
+    const auto application = connection.value(u"PRAGMA application_id"_s);
+    if (!application)
+        return tl::unexpected(application.error());
+    const auto version = connection.value(u"PRAGMA user_version"_s);
+    if (!version)
+        return tl::unexpected(version.error());
+    if (application->toLongLong() == logApplicationId)
+        return judgeVersion(connection, version->toInt()).map([] { return Found::Log; });
+    const auto objects = connection.value(u"SELECT count(*) FROM sqlite_schema"_s);
+    if (!objects)
+        return tl::unexpected(objects.error());
+    if (application->toLongLong() == 0 && version->toInt() == 0 && objects->toLongLong() == 0)
+        return Found::Empty;
+    return failed(LogTrouble::NotALog, u"an SQLite file with application id %1"_s.arg(application->toString()));
+}
+
+} // namespace
+
+bool hasWal(const QString& path) { return QFileInfo::exists(path + u"-wal"_s); }
+
+Logged<Probe> probe(const QString& path)
+{
+    if (path.isEmpty())
+        return failed(LogTrouble::CannotOpen, u"no path was given"_s);
+    const QFileInfo info(path);
+    if (!info.exists())
+        return probeMissing(info);
+    Probe found{Found::Empty, info.canonicalFilePath(), Access::Still};
+    if (info.isDir())
+        return failed(LogTrouble::CannotOpen, u"%1 is a folder"_s.arg(path));
+    if (!info.isFile())
+        return failed(LogTrouble::CannotOpen, u"%1 is not a file"_s.arg(path));
+    if (!allows(found.path, R_OK))
+        return failedBySystem(LogTrouble::CannotOpen, path);
+    if (info.size() == 0)
+        return found;
+    if (hasWal(found.path))
+        found.reading = Access::ReadOnly;
+    const auto connection = SqlConnection::open(found.path, found.reading);
+    if (!connection)
+        return tl::unexpected(connection.error());
+    return judge(**connection).map([&](Found what) {
+        found.found = what;
+        return found;
+    });
+}
+
+Logged<std::unique_ptr<SqlConnection>> openToRead(const Probe& found)
+{
+    if (found.found == Found::Nothing)
+        return failed(LogTrouble::CannotOpen, u"there is no file %1"_s.arg(found.path));
+    if (found.found == Found::Empty)
+        return failed(LogTrouble::NotALog, u"%1 is empty"_s.arg(found.path));
+    return SqlConnection::open(found.path, found.reading);
+}
+
+Logged<void> mayWrite(const Probe& found)
+{
+    if (found.found != Found::Nothing && !allows(found.path, W_OK))
+        return failedBySystem(LogTrouble::ReadOnly, found.path);
+    if (!allows(folderOf(found.path), W_OK | X_OK)) // SQLite keeps its WAL beside the file
+        return failedBySystem(LogTrouble::ReadOnly, folderOf(found.path));
+    return {};
+}
+
+} // namespace strandbench

@@ -1,0 +1,259 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "repairlog/repair_log.h"
+
+#include "exchange/events.h"
+#include "repairlog/failure.h"
+#include "repairlog/probe.h"
+#include "repairlog/rows.h"
+#include "repairlog/schema.h"
+#include "repairlog/transaction.h"
+
+#include <exception>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+namespace {
+
+/// What makes a log last: every commit is on the disk before it is acknowledged.
+Logged<void> makeDurable(const SqlConnection& connection)
+{
+    return connection.set(u"synchronous"_s, u"FULL"_s, u"2"_s);
+}
+
+/// The tables come before the WAL, in one transaction of the rollback journal, so that a log that was cut
+/// off while it was made is either nothing or whole, and says whose it is in its first page.
+Logged<void> makeLog(const SqlConnection& connection)
+{
+    return makeDurable(connection).and_then([&] { return migrate(connection, migrations()); }).and_then([&] {
+        return connection.set(u"journal_mode"_s, u"WAL"_s, u"wal"_s);
+    });
+}
+
+Logged<std::unique_ptr<SqlConnection>> openToWrite(const Probe& found)
+{
+    if (auto may = mayWrite(found); !may)
+        return tl::unexpected(may.error());
+    auto connection = SqlConnection::open(found.path, Access::ReadWrite);
+    if (!connection)
+        return connection;
+    if (auto made = makeLog(**connection); !made)
+        return tl::unexpected(made.error());
+    return connection;
+}
+
+/// The record of a draft, but for its place in the chain. Text is kept as UTF-8 holds it, since that is
+/// what is stored and hashed. The codec throws for a payload that no screen can make (a negative mass, an
+/// answer of another question's kind): here it is input, so it becomes a failure.
+Logged<EventRecord> recordOf(const EventDraft& draft)
+{
+    const auto utf8 = [](const QString& text) { return QString::fromUtf8(text.toUtf8()); };
+    EventRecord record;
+    record.repair = textOf(draft.repair);
+    record.kind = kindOf(draft.payload);
+    record.kindVersion = kindVersionOf(draft.payload);
+    record.at = draft.at;
+    record.at.bootId = utf8(draft.at.bootId);
+    record.person = utf8(draft.person);
+    record.localDay = localDay(draft.at);
+    try {
+        record.payload = encodePayload(draft.payload);
+    } catch (const std::exception& reason) {
+        return failed(LogTrouble::DoesNotFollow, record.kind + u": "_s + QString::fromUtf8(reason.what()));
+    }
+    return record;
+}
+
+} // namespace
+
+struct RepairLog::Connection {
+    struct Written {
+        Event event;
+        Repair repair;
+    };
+
+    std::unique_ptr<SqlConnection> sql;
+    LogMode mode = LogMode::ReadOnly;
+    QString origin;
+    /// Repairs as folded up to their newest event; whoever reads one compares its seq with the log's first.
+    std::map<QUuid, Repair> folded;
+
+    [[nodiscard]] Logged<ChainHead> head() const;
+    [[nodiscard]] Logged<Repair> repair(const QUuid& id);
+    [[nodiscard]] Logged<void> refuseOpenPanel(const TakenIn& taken) const;
+    [[nodiscard]] Logged<Event> follow(EventRecord& record) const;
+    [[nodiscard]] Logged<Written> write(const EventDraft& draft, EventRecord& record);
+    [[nodiscard]] Logged<std::vector<RepairSummary>> summaries(const QString& where, const QVariantList& binds) const;
+    void remember(const Repair& repair);
+};
+
+Logged<ChainHead> RepairLog::Connection::head() const
+{
+    ChainHead head{origin, 0, emptyChainHash()};
+    const auto take = [&](const Row& row) -> Logged<void> {
+        head.count = row.integer(0);
+        head.hash = row.bytes(1);
+        return {};
+    };
+    return sql->each(u"SELECT seq, hash FROM event WHERE origin = ? ORDER BY seq DESC LIMIT 1"_s, {origin}, take)
+        .map([&] { return head; });
+}
+
+Logged<Repair> RepairLog::Connection::repair(const QUuid& id)
+{
+    const auto newest = sql->value(u"SELECT max(seq) FROM event WHERE repair = ?"_s, {textOf(id)});
+    if (!newest)
+        return tl::unexpected(newest.error());
+    if (newest->isNull())
+        return Repair{};
+    const auto known = folded.find(id);
+    if (known != folded.end() && known->second.lastSeq == newest->toLongLong())
+        return known->second;
+    const auto events = eventsOf(*sql, id);
+    if (!events)
+        return tl::unexpected(events.error());
+    const auto repair = foldRepair(*events);
+    if (!repair)
+        return failed(LogTrouble::Damaged, inWords(repair.error().front()));
+    return *repair;
+}
+
+Logged<void> RepairLog::Connection::refuseOpenPanel(const TakenIn& taken) const
+{
+    const auto open = sql->value(u"SELECT repair FROM summary WHERE open = 1 AND job_key = ? AND panel_key = ?"_s,
+                                 {comparable(taken.job), comparable(taken.panel)});
+    if (!open)
+        return tl::unexpected(open.error());
+    if (open->isValid())
+        return failed(LogTrouble::AlreadyOpen, open->toString());
+    return {};
+}
+
+/// Gives a record its place at the end of the chain. The event is what will be read back, not what was
+/// handed in.
+Logged<Event> RepairLog::Connection::follow(EventRecord& record) const
+{
+    const auto last = head();
+    if (!last)
+        return tl::unexpected(last.error());
+    record.origin = last->origin;
+    record.seq = last->count + 1;
+    record.previousHash = last->hash;
+    record.hash = chainHash(record);
+    auto event = readEvent(record);
+    if (!event)
+        return failed(LogTrouble::DoesNotFollow, event.error().detail);
+    return event;
+}
+
+Logged<RepairLog::Connection::Written> RepairLog::Connection::write(const EventDraft& draft, EventRecord& record)
+{
+    const auto event = follow(record);
+    if (!event)
+        return tl::unexpected(event.error());
+    auto after = repair(draft.repair);
+    if (!after)
+        return tl::unexpected(after.error());
+    if (const auto fault = apply(*after, *event))
+        return failed(LogTrouble::DoesNotFollow, inWords(*fault));
+    if (const auto* taken = std::get_if<TakenIn>(&event->payload))
+        if (auto free = refuseOpenPanel(*taken); !free)
+            return tl::unexpected(free.error());
+    if (auto done = insertRecord(*sql, record); !done)
+        return tl::unexpected(done.error());
+    for (const QByteArray& bytes : draft.blobs)
+        if (auto done = insertBlob(*sql, record, bytes); !done)
+            return tl::unexpected(done.error());
+    if (auto done = putSummary(*sql, summaryOf(*after, record.person)); !done)
+        return tl::unexpected(done.error());
+    return Written{*event, *std::move(after)};
+}
+
+Logged<std::vector<RepairSummary>> RepairLog::Connection::summaries(const QString& where,
+                                                                    const QVariantList& binds) const
+{
+    std::vector<RepairSummary> found;
+    const auto take = [&](const Row& row) -> Logged<void> {
+        found.push_back(readSummary(row));
+        return {};
+    };
+    return sql
+        ->each(u"SELECT %1 FROM summary WHERE %2 ORDER BY first_utc_ms, repair"_s.arg(summaryColumns(), where), binds,
+               take)
+        .map([&] { return found; });
+}
+
+void RepairLog::Connection::remember(const Repair& repair)
+{
+    if (repair.open())
+        folded[repair.id] = repair;
+    else
+        folded.erase(repair.id);
+}
+
+RepairLog::RepairLog(std::unique_ptr<Connection> connection) : m_connection(std::move(connection)) {}
+RepairLog::~RepairLog() = default;
+
+Logged<std::unique_ptr<RepairLog>> RepairLog::open(const QString& path, LogMode mode)
+{
+    const auto found = probe(path);
+    if (!found)
+        return tl::unexpected(found.error());
+    auto sql = mode == LogMode::ReadWrite ? openToWrite(*found) : openToRead(*found);
+    if (!sql)
+        return tl::unexpected(sql.error());
+    const auto origin = metaValue(**sql, u"origin"_s);
+    if (!origin)
+        return tl::unexpected(origin.error());
+    if (QUuid::fromString(*origin).isNull())
+        return failed(LogTrouble::Damaged, u"meta: origin is '%1'"_s.arg(*origin));
+    auto connection = std::make_unique<Connection>();
+    connection->sql = *std::move(sql);
+    connection->mode = mode;
+    connection->origin = *origin;
+    return std::unique_ptr<RepairLog>(new RepairLog(std::move(connection)));
+}
+
+Logged<Event> RepairLog::append(const EventDraft& draft)
+{
+    if (m_connection->mode == LogMode::ReadOnly)
+        return failed(LogTrouble::ReadOnly, u"the log was opened for reading"_s);
+    if (draft.repair.isNull())
+        return failed(LogTrouble::DoesNotFollow, u"repair: no uuid"_s);
+    auto record = recordOf(draft);
+    if (!record)
+        return tl::unexpected(record.error());
+    auto transaction = Transaction::begin(*m_connection->sql, Transaction::Kind::Write);
+    if (!transaction)
+        return tl::unexpected(transaction.error());
+    auto written = m_connection->write(draft, *record);
+    if (!written)
+        return tl::unexpected(written.error());
+    if (auto done = transaction->commit(); !done)
+        return tl::unexpected(done.error());
+    m_connection->remember(written->repair);
+    return written->event;
+}
+
+Logged<std::vector<Event>> RepairLog::events(const QUuid& repair) const { return eventsOf(*m_connection->sql, repair); }
+
+Logged<std::vector<RepairSummary>> RepairLog::openRepairs() const { return m_connection->summaries(u"open = 1"_s, {}); }
+
+Logged<std::vector<RepairSummary>> RepairLog::repairsOfDay(const QString& localDay) const
+{
+    return m_connection->summaries(u"repair IN (SELECT repair FROM event WHERE local_day = ?)"_s, {localDay});
+}
+
+Logged<QByteArray> RepairLog::blob(const QByteArray& hash) const
+{
+    const auto bytes = m_connection->sql->value(u"SELECT bytes FROM blob WHERE hash = ?"_s, {hash});
+    if (!bytes)
+        return tl::unexpected(bytes.error());
+    if (!bytes->isValid())
+        return failed(LogTrouble::DoesNotFollow, u"no blob %1"_s.arg(QString::fromLatin1(hash.toHex())));
+    return bytes->toByteArray();
+}
+
+Logged<ChainHead> RepairLog::head() const { return m_connection->head(); }
+
+} // namespace strandbench

@@ -1,0 +1,159 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "repairlog/rows.h"
+
+#include "exchange/events.h"
+#include "repairlog/failure.h"
+
+#include <QCryptographicHash>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+
+QString recordColumns()
+{
+    return u"prev_hash, origin, seq, repair, kind, kind_version, utc_ms, boottime_ms, boot_id, utc_offset_s, "
+           "person, payload, hash, local_day"_s;
+}
+
+EventRecord readRecord(const Row& row)
+{
+    EventRecord record;
+    record.previousHash = row.bytes(0);
+    record.origin = row.text(1);
+    record.seq = row.integer(2);
+    record.repair = row.text(3);
+    record.kind = row.text(4);
+    record.kindVersion = row.integer(5);
+    record.at.utcMs = row.integer(6);
+    record.at.boottimeMs = row.integer(7);
+    record.at.bootId = row.text(8);
+    record.at.utcOffsetSeconds = int(row.integer(9));
+    record.person = row.text(10);
+    record.payload = row.bytes(11);
+    record.hash = row.bytes(12);
+    record.localDay = row.text(13);
+    return record;
+}
+
+Logged<void> insertRecord(const SqlConnection& connection, const EventRecord& record)
+{
+    return connection.run(u"INSERT INTO event ("_s + recordColumns() +
+                              u") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"_s,
+                          {record.previousHash, record.origin, record.seq, record.repair, record.kind,
+                           record.kindVersion, record.at.utcMs, record.at.boottimeMs, record.at.bootId,
+                           record.at.utcOffsetSeconds, record.person, record.payload, record.hash, record.localDay});
+}
+
+Logged<Event> readEvent(const EventRecord& record)
+{
+    auto payload = decodePayload(record.kind, int(record.kindVersion), record.payload);
+    if (!payload)
+        return failed(
+            LogTrouble::Damaged,
+            u"origin %1, seq %2: %3"_s.arg(record.origin).arg(record.seq).arg(inWords(payload.error().front())));
+    Event event;
+    event.origin = record.origin;
+    event.seq = record.seq;
+    event.repair = QUuid::fromString(record.repair);
+    event.person = record.person;
+    event.payload = *std::move(payload);
+    event.at = record.at;
+    event.hash = record.hash;
+    return event;
+}
+
+Logged<std::vector<Event>> eventsOf(const SqlConnection& connection, const QUuid& repair)
+{
+    std::vector<Event> events;
+    const auto take = [&](const Row& row) -> Logged<void> {
+        auto event = readEvent(readRecord(row));
+        if (!event)
+            return tl::unexpected(event.error());
+        events.push_back(*std::move(event));
+        return {};
+    };
+    if (auto done = connection.each(u"SELECT %1 FROM event WHERE repair = ? ORDER BY seq"_s.arg(recordColumns()),
+                                    {textOf(repair)}, take);
+        !done)
+        return tl::unexpected(done.error());
+    return events;
+}
+
+Logged<void> insertBlob(const SqlConnection& connection, const EventRecord& record, const QByteArray& bytes)
+{
+    const QByteArray hash = QCryptographicHash::hash(bytes, QCryptographicHash::Sha256);
+    auto done = connection.run(
+        u"INSERT INTO blob (hash, bytes) SELECT ?, ? WHERE NOT EXISTS (SELECT 1 FROM blob WHERE hash = ?)"_s,
+        {hash, bytes, hash});
+    if (!done)
+        return done;
+    return connection.run(u"INSERT INTO event_blob (origin, seq, hash) SELECT ?, ?, ? WHERE NOT EXISTS "
+                          "(SELECT 1 FROM event_blob WHERE origin = ? AND seq = ? AND hash = ?)"_s,
+                          {record.origin, record.seq, hash, record.origin, record.seq, hash});
+}
+
+RepairSummary summaryOf(const Repair& repair, const QString& person)
+{
+    RepairSummary summary;
+    summary.repair = repair.id;
+    summary.job = repair.job;
+    summary.panel = repair.panel;
+    if (repair.assessment.substrate)
+        summary.substrate = codeOf(*repair.assessment.substrate);
+    if (repair.assessment.damage)
+        summary.damageKind = codeOf(repair.assessment.damage->kind);
+    summary.station = codeOf(nextStep(repair).station);
+    summary.person = person;
+    summary.open = repair.open();
+    summary.firstUtcMs = repair.takenInAt.utcMs;
+    summary.lastUtcMs = repair.lastAt.utcMs;
+    summary.lastSeq = repair.lastSeq;
+    return summary;
+}
+
+QString summaryColumns()
+{
+    return u"repair, job, panel, substrate, damage_kind, station, person, open, first_utc_ms, last_utc_ms, "
+           "last_seq"_s;
+}
+
+RepairSummary readSummary(const Row& row)
+{
+    RepairSummary summary;
+    summary.repair = QUuid::fromString(row.text(0));
+    summary.job = row.text(1);
+    summary.panel = row.text(2);
+    summary.substrate = row.text(3);
+    summary.damageKind = row.text(4);
+    summary.station = row.text(5);
+    summary.person = row.text(6);
+    summary.open = row.integer(7) != 0;
+    summary.firstUtcMs = row.integer(8);
+    summary.lastUtcMs = row.integer(9);
+    summary.lastSeq = row.integer(10);
+    return summary;
+}
+
+Logged<void> putSummary(const SqlConnection& connection, const RepairSummary& summary)
+{
+    return connection.run(
+        u"INSERT INTO summary (%1, job_key, panel_key) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) "
+        "ON CONFLICT (repair) DO UPDATE SET job = excluded.job, panel = excluded.panel, "
+        "substrate = excluded.substrate, damage_kind = excluded.damage_kind, station = excluded.station, "
+        "person = excluded.person, open = excluded.open, first_utc_ms = excluded.first_utc_ms, "
+        "last_utc_ms = excluded.last_utc_ms, last_seq = excluded.last_seq, job_key = excluded.job_key, "
+        "panel_key = excluded.panel_key"_s.arg(summaryColumns()),
+        {textOf(summary.repair), summary.job, summary.panel, summary.substrate, summary.damageKind, summary.station,
+         summary.person, summary.open ? 1 : 0, summary.firstUtcMs, summary.lastUtcMs, summary.lastSeq,
+         comparable(summary.job), comparable(summary.panel)});
+}
+
+QString comparable(const QString& name)
+{
+    return name.normalized(QString::NormalizationForm_C).simplified().toCaseFolded();
+}
+
+QString textOf(const QUuid& id) { return id.toString(QUuid::WithoutBraces); }
+
+} // namespace strandbench

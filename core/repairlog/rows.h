@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Events and summaries to rows and back.
+#pragma once
+
+#include "repairlog/chain.h"
+#include "repairlog/connection.h"
+
+namespace strandbench {
+
+/// The columns of `event` that readRecord() takes, in its order.
+[[nodiscard]] QString recordColumns();
+[[nodiscard]] EventRecord readRecord(const Row& row);
+[[nodiscard]] Logged<void> insertRecord(const SqlConnection& connection, const EventRecord& record);
+
+/// The event that a record holds; Damaged when its payload does not read.
+[[nodiscard]] Logged<Event> readEvent(const EventRecord& record);
+[[nodiscard]] Logged<std::vector<Event>> eventsOf(const SqlConnection& connection, const QUuid& repair);
+
+/// Stores the bytes by their SHA-256, once, and links them to the event.
+[[nodiscard]] Logged<void> insertBlob(const SqlConnection& connection, const EventRecord& record,
+                                      const QByteArray& bytes);
+
+/// What the fold says of a repair, as its summary. `person` is the newest event's.
+[[nodiscard]] RepairSummary summaryOf(const Repair& repair, const QString& person);
+/// The columns of `summary` that readSummary() takes, in its order.
+[[nodiscard]] QString summaryColumns();
+[[nodiscard]] RepairSummary readSummary(const Row& row);
+[[nodiscard]] Logged<void> putSummary(const SqlConnection& connection, const RepairSummary& summary);
+
+/// A job's or a panel's name as it is compared: no case, no blanks around, single blanks within.
+[[nodiscard]] QString comparable(const QString& name);
+
+[[nodiscard]] QString textOf(const QUuid& id);
+
+} // namespace strandbench
