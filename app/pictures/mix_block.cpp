@@ -114,7 +114,7 @@ QSize MixBlock::sizeHint() const
 
 QSize MixBlock::minimumSizeHint() const
 {
-    return {m_theme.px(54), m_theme.px(sizes::ribbon)};
+    return {m_theme.px(60), m_theme.px(sizes::ribbon)};
 }
 
 void MixBlock::paintEvent(QPaintEvent*)

@@ -22,7 +22,7 @@ void layRuns(PuddleLayout& layout, double scale, double beadMm, const Theme& the
     const double pitch = 1.7 * high;
     double y = layout.puddle.center().y(); // edge to edge is through the middle
     for (const double length : lengths) {
-        layout.runs.emplace_back(layout.puddle.center().x() - length / 2, y - high / 2, length, high);
+        layout.runs.emplace_back(std::round(layout.puddle.center().x() - length / 2), y - high / 2, length, high);
         y += pitch;
     }
 }
@@ -73,6 +73,8 @@ bool placeTrue(PuddleLayout& layout, const QRectF& room, const Mix& mix, const P
     // In the middle of the room when the words leave it free, else in what they leave.
     const bool middle = beside && room.center().x() - across / 2 >= room.left() + column;
     layout.puddle.moveCenter(middle ? room.center() : free.center());
+    // On whole pixels, so that no edge is smeared over two.
+    layout.puddle.moveTopLeft(QPointF(std::round(layout.puddle.left()), std::round(layout.puddle.top())));
     placeFigures(layout, beside ? QRectF(room.topLeft(), QSizeF(layout.puddle.left() - room.left() - theme.px(2), room.height()))
                                 : room, labels, theme);
     layRuns(layout, ppmm, inMillimetres(mix.bead), theme);
@@ -112,7 +114,7 @@ void placeReduced(PuddleLayout& layout, const QRectF& room, const Mix& mix, cons
     QRectF rest = room;
     if (beadFits) { // the bead at least can be copied from the glass
         const double high = ppmm * beadHighMm;
-        layout.trueBead = QRectF(room.left(), room.bottom() - high - theme.px(0.5), beadPixels, high);
+        layout.trueBead = QRectF(std::round(room.left()), room.bottom() - high - theme.px(0.5), beadPixels, high);
         const QRectF onBead = layout.trueBead.adjusted(0, -theme.px(0.2), 0, theme.px(0.2));
         layout.beadLabel = fitLine(theme, labels.bead, onBead, TextRole::Body, true);
         if (!layout.beadLabel.fits)

@@ -103,20 +103,28 @@ void placeCallouts(SectionLayout& layout, const std::vector<int>& slabs, const S
         };
         return depth(a) < depth(b);
     });
-    const double middle = layout.toPixels.map(QPointF(0, 0)).x();
-    const double count = static_cast<double>(order.size());
-    for (std::size_t k = 0; k < order.size(); ++k) {
+    double x = layout.toPixels.map(QPointF(0, 0)).x() + spine;
+    double lowerText = room.right(); // where the words of the row below begin
+    for (std::size_t k = order.size(); k-- > 0;) { // from the lowest row up, each leader left of the words below
         const SectionSlab& slab = layout.shape.slabs[static_cast<std::size_t>(order[k])];
-        const QRectF box = layout.toPixels.map(slab.area).boundingRect();
-        const double x = std::clamp(middle - spine * (count - 1 - static_cast<double>(k)), box.left(), box.right());
-        const QRectF place(x + theme.px(2), room.top() + row * static_cast<double>(k), room.right() - x - theme.px(2), row);
+        const QRectF box = layout.toPixels.mapRect(slab.area.boundingRect());
+        const QString label = labelOf(slab, labels);
+        const double width = lineSize(theme, label, Theme::size(TextRole::Body).leastMm).width();
+        const double beside = theme.px(2);
+        const double inset = 0.15 * box.width(); // a slanted slab is not full at its ends
+        x = std::min({x - spine, lowerText - theme.px(1.5), room.right() - width - beside});
+        x = std::clamp(x, box.left() + inset, box.right() - inset);
+        // Words too long to stand right of their leader stand over it.
+        const double left = std::max(room.left(), std::min(x + beside, room.right() - width));
+        const QRectF place(left, room.top() + row * static_cast<double>(k), room.right() - left, row);
         SectionCallout callout;
-        callout.text = fitLine(theme, labelOf(slab, labels), place, TextRole::Body, false,
-                               Qt::AlignLeft | Qt::AlignVCenter);
-        callout.from = QPointF(place.left() - theme.px(0.6), place.center().y());
-        callout.elbow = QPointF(x, place.center().y());
+        callout.text = fitLine(theme, label, place, TextRole::Body, false, Qt::AlignLeft | Qt::AlignVCenter);
+        const bool over = left < x + beside / 2;
+        callout.elbow = over ? QPointF(x, place.bottom() - theme.px(0.3)) : QPointF(x, place.center().y());
+        callout.from = over ? callout.elbow : QPointF(left - theme.px(0.6), place.center().y());
         callout.to = QPointF(x, box.center().y());
         layout.callouts.push_back(callout);
+        lowerText = left;
     }
 }
 
@@ -132,6 +140,33 @@ void placeOpening(SectionLayout& layout, const SectionLabels& labels, const QRec
                              TextRole::Body);
 }
 
+/// Rows that the note takes at its least size, whatever the exaggeration turns out to be.
+int noteRows(const SectionLabels& labels, double width, const Theme& theme)
+{
+    if (!labels.exaggeration)
+        return 0;
+    const QString longest = labels.exaggeration(greatestExaggeration - 0.5);
+    return lineSize(theme, longest, Theme::size(TextRole::Small).leastMm).width() <= width ? 1 : 2;
+}
+
+void placeNote(SectionLayout& layout, const QString& note, int rows, const QRectF& place, const Theme& theme)
+{
+    QStringList lines{note};
+    if (rows == 2) { // broken at the space nearest to the middle
+        const qsizetype half = note.size() / 2;
+        const qsizetype after = note.indexOf(u' ', half);
+        const qsizetype before = note.lastIndexOf(u' ', half);
+        const qsizetype at = after < 0 || (before >= 0 && half - before < after - half) ? before : after;
+        if (at > 0)
+            lines = {note.left(at), note.mid(at + 1)};
+    }
+    const double row = place.height() / rows;
+    for (qsizetype i = 0; i < lines.size(); ++i)
+        layout.note.push_back(fitLine(theme, lines.at(i),
+                                      QRectF(place.left(), place.top() + row * static_cast<double>(i), place.width(), row),
+                                      TextRole::Small, false, Qt::AlignLeft | Qt::AlignVCenter));
+}
+
 } // namespace
 
 TextReport SectionLayout::report() const
@@ -142,7 +177,8 @@ TextReport SectionLayout::report() const
     for (const SectionCallout& each : callouts)
         report.add(each.text);
     report.add(opening);
-    report.add(note);
+    for (const PictureText& each : note)
+        report.add(each);
     return report;
 }
 
@@ -165,7 +201,9 @@ SectionLayout layOutSection(const QRectF& room, const SectionDrawing& drawing, c
     const double row = theme.px(rowMm);
     const bool dimensioned = drawing.measured && !drawing.panelOnly && !labels.opening.isEmpty();
     QRectF rest = room.adjusted(theme.px(3), theme.px(1.5), -theme.px(3), -theme.px(1.5));
-    const QRectF noteRow(rest.left(), rest.bottom() - row, rest.width(), row);
+    const int notes = noteRows(labels, rest.width(), theme);
+    const double noteHeight = notes == 2 ? 1.7 * row : row;
+    const QRectF noteRow(rest.left(), rest.bottom() - noteHeight, rest.width(), noteHeight);
     if (labels.exaggeration)
         rest.setBottom(noteRow.top() - theme.px(0.5));
     const double dimensionHeight = dimensioned ? row + theme.px(5) : 0;
@@ -186,8 +224,7 @@ SectionLayout layOutSection(const QRectF& room, const SectionDrawing& drawing, c
         placeOpening(layout, labels, QRectF(rest.left(), bottom + theme.px(0.5), rest.width(), dimensionHeight), theme);
     }
     if (labels.exaggeration)
-        layout.note = fitLine(theme, labels.exaggeration(layout.exaggeration), noteRow, TextRole::Small, false,
-                              Qt::AlignLeft | Qt::AlignVCenter);
+        placeNote(layout, labels.exaggeration(layout.exaggeration), notes, noteRow, theme);
     return layout;
 }
 

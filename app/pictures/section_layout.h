@@ -33,7 +33,7 @@ struct SectionLayout {
     PictureText opening;
     QLineF openingLine;      ///< the dimension line, null without one
     double extensionFrom = 0; ///< pixel y that the extension lines start at
-    PictureText note;
+    std::vector<PictureText> note; ///< one line or two
     [[nodiscard]] TextReport report() const;
 };
 

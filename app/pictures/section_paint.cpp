@@ -169,7 +169,8 @@ void paintLayout(QPainter& painter, const SectionLayout& layout, const SectionDr
         painter.drawEllipse(each.to, theme.px(0.5), theme.px(0.5));
         drawText(painter, each.text, theme.color(Role::Ink));
     }
-    drawText(painter, layout.note, theme.color(Role::MutedInk));
+    for (const PictureText& each : layout.note)
+        drawText(painter, each, theme.color(Role::MutedInk));
     painter.restore();
 }
 

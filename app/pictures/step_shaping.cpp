@@ -2,6 +2,7 @@
 // Scenes: stripping paint, cutting, cracks, bevelling, backing, dam, keying.
 #include "pictures/step_stage.h"
 
+#include <algorithm>
 #include <map>
 
 using namespace Qt::StringLiterals;
@@ -30,7 +31,8 @@ void cutToSound(const StepStage& s)
     sound.addRoundedRect(s.damageFromAbove().boundingRect().adjusted(-9, -9, 9, 9).intersected(QRectF(14, 12, 172, 76)), 12, 12);
     s.outline(sound, Role::Stop, 1.0, true);
     // A blade along the line.
-    const QPointF at = sound.boundingRect().topRight() + QPointF(-14, 0);
+    const QRectF around = sound.boundingRect();
+    const QPointF at(std::min(around.right() - 14, 138.0), std::max(around.top(), 24.0));
     QPainterPath blade;
     blade.addPolygon(QPolygonF{at, at + QPointF(10, -14), at + QPointF(52, -2), at + QPointF(48, 10), at + QPointF(12, 6)});
     blade.closeSubpath();
@@ -107,34 +109,43 @@ void stopDrill(const StepStage& s)
     }
 }
 
-/// The angle of a bevel, marked at the left edge of this repair's own opening.
-void bevelWith(const StepStage& s, bool turned)
+/// The cut and its angle, marked at both edges of this repair's own opening.
+void markBevels(const StepStage& s, const QTransform& toStage, bool turned)
 {
-    SectionProgress progress = s.prepared();
-    progress.turned = turned;
-    const StagedSection section = s.staged({10, 44, 180, 50}, progress);
     const SectionDrawing& drawing = s.drawing();
     const double panel = inMillimetres(drawing.damage.panelThickness);
     const double half = inMillimetres(drawing.drawnOpening()) / 2;
     const double floor = inMillimetres(drawing.floorLength) / 2;
     const double height = inMillimetres(drawing.faceHeight);
-    const double up = turned ? panel : 0.0;            // the face that is being cut
+    const double up = turned ? panel : 0.0; // the face that is being cut
     const double down = turned ? panel - height : height;
     for (const double side : {-1.0, 1.0}) {
-        const QPointF edge = section.toStage.map(QPointF(side * half, up));
-        const QPointF root = section.toStage.map(QPointF(side * floor, down));
+        if (side < 0 && drawing.damage.kind == DamageKind::BondSeam)
+            continue; // the upper panel alone is bevelled
+        const QPointF edge = toStage.map(QPointF(side * half, up));
+        const QPointF root = toStage.map(QPointF(side * floor, down));
         s.line(edge, root, Role::Action, 1.2);
         const double angle = QLineF(edge, root).angle();
-        QPainterPath arc; // the angle of the bevel, from the face down to the cut
         const QRectF circle(edge.x() - 14, edge.y() - 14, 28, 28);
-        arc.arcMoveTo(circle, side < 0 ? 0 : 180);
-        arc.arcTo(circle, side < 0 ? 0 : 180, side < 0 ? angle - 360 : angle - 180);
+        const double from = side < 0 ? 0.0 : 180.0;
+        QPainterPath arc; // from the face down to the cut
+        arc.arcMoveTo(circle, from);
+        arc.arcTo(circle, from, side < 0 ? angle - 360 : angle - 180);
         s.outline(arc, Role::Action, 0.6);
         s.line(edge, edge + QPointF(side * -18, 0), Role::Action, 0.4, true);
     }
-    const QPointF left = section.toStage.map(QPointF(-half, up));
-    s.discSander(left + QPointF(8, -24), 13);
-    if (turned)
+}
+
+void bevelWith(const StepStage& s, bool backFace)
+{
+    const DamageKind kind = s.drawing().damage.kind;
+    SectionProgress progress = s.prepared();
+    progress.turned = backFace && s.drawing().faces == 2;
+    const StagedSection section = s.staged({10, 44, 180, 50}, progress);
+    if (kind != DamageKind::Dent && kind != DamageKind::WeldSeam) // those are not bevelled
+        markBevels(s, section.toStage, progress.turned);
+    s.discSander({62, section.surface - 24}, 13);
+    if (backFace)
         s.sign(Pictogram::Turn, {150, 4, 30, 30}, Role::Action);
 }
 

@@ -181,6 +181,11 @@ StagedSection StepStage::staged(const QRectF& box, const SectionProgress& progre
         drawing.lifts.clear();
         drawing.finish = Length();
     }
+    if (progress.finished && drawing.lifts.empty()) { // without a plan: each face filled in one
+        for (int face = 0; face < drawing.faces; ++face)
+            drawing.lifts.push_back({face == 0 ? Face::Front : Face::Back, drawing.faceHeight, FillerClass::MixedStrand, {}});
+        drawing.progress.liftsLaid = drawing.faces;
+    }
     const SectionLayout layout = layOutSection(map(box), drawing, m_theme);
     paintLayout(m_painter, layout, drawing, m_theme);
     const QTransform toStage = layout.toPixels * m_toPixels.inverted();
@@ -204,9 +209,11 @@ void StepStage::block(QPointF at, double width, const QString& grit) const
     shape.addRoundedRect(body, 4, 4);
     fill(shape, Role::Ink);
     const QRectF paper(body.left(), body.bottom() + 0.6, width, 3);
-    for (double x = paper.left() + 1.5; x < paper.right() - 1; x += 4) {
+    const int number = grit.toInt(); // the finer the grit, the smaller its teeth
+    const double half = number >= 320 ? 0.8 : number >= 180 ? 1.2 : 1.8;
+    for (double x = paper.left() + half; x < paper.right() - half * 0.5; x += 2.4 * half) {
         QPainterPath tooth;
-        tooth.addPolygon(QPolygonF{{x - 1.6, paper.top()}, {x + 1.6, paper.top()}, {x, paper.bottom()}});
+        tooth.addPolygon(QPolygonF{{x - half, paper.top()}, {x + half, paper.top()}, {x, paper.bottom()}});
         fill(tooth, Role::Ink);
     }
     if (!grit.isEmpty())

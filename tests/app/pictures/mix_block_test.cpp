@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pictures/mix_block.h"
+#include "pictures/phase_look.h"
+#include "pixels.h"
+#include "samples.h"
+
+#include <gtest/gtest.h>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+namespace {
+
+ClockFace faceOf(Phase phase, double gone)
+{
+    ClockFace face;
+    face.phase = phase;
+    face.phaseGone = Fraction::ofOne(gone);
+    return face;
+}
+
+TEST(MixBlock, theFillRunsDownWithThePhase)
+{
+    const Theme theme(Metrics(5.9), DayNight::Day, Hand::Right);
+    MixBlock block(theme, u"block"_s);
+    block.resize(400, 118);
+    for (const Phase phase : {Phase::Spread, Phase::ClearEdges, Phase::HandsOff, Phase::Sand})
+        for (const double gone : {0.1, 0.4, 0.75}) {
+            block.setShown(faceOf(phase, gone), {u"4421 skirt panel"_s, u"Spread"_s, u"02:05"_s});
+            const QImage image = pixels::grab(block, theme, Role::RibbonGround);
+            // Two pixels above the lower edge: below every word, inside of the rounded corners' reach.
+            const int row = image.height() - 3;
+            const int filled = pixels::spanInRow(image, row, lookOf(phase, theme).ground);
+            EXPECT_NEAR(filled, 400 * (1 - gone), theme.px(2)) << static_cast<int>(phase) << " " << gone;
+        }
+}
+
+TEST(MixBlock, wordsAreWholeOnEveryGlassAndInBothThemes)
+{
+    for (const rules::Glass& glass : rules::glasses())
+        for (const DayNight dayNight : {DayNight::Day, DayNight::Night}) {
+            const Theme theme = samples::themeFor(glass, dayNight);
+            MixBlock block(theme, u"block"_s);
+            for (const QSize& size : {block.sizeHint(), block.minimumSizeHint()}) {
+                block.resize(size);
+                block.setShown(faceOf(Phase::ClearEdges, 0.3),
+                               {u"4421 Schürzenblech hinten rechts"_s, u"Ränder frei"_s, u"12:05"_s});
+                EXPECT_TRUE(block.textFits()) << glass.name.toStdString() << " " << size.width();
+                EXPECT_GE(block.smallestTextMm(), 3.4);
+            }
+        }
+}
+
+TEST(MixBlock, isAsHighAsTheRibbonsBlocks)
+{
+    const Theme theme(Metrics(5.9), DayNight::Day, Hand::Right);
+    const MixBlock block(theme, u"block"_s);
+    EXPECT_EQ(block.sizeHint().height(), theme.px(20));
+    EXPECT_EQ(block.minimumSizeHint().height(), theme.px(20));
+}
+
+TEST(MixBlock, saysSoWhenItsWordsDoNotFit)
+{
+    const Theme theme(Metrics(5.9), DayNight::Day, Hand::Right);
+    MixBlock block(theme, u"block"_s);
+    block.resize(theme.px(22), theme.px(20));
+    block.setShown(faceOf(Phase::Spread, 0.3), {u"4421 skirt panel"_s, u"Spread"_s, u"02:05"_s});
+    EXPECT_FALSE(block.textFits());
+}
+
+} // namespace
+} // namespace strandbench
