@@ -6,8 +6,8 @@
 namespace strandbench::planning {
 namespace {
 
-/// More batches than this for one lift is not a repair that anybody mixes by hand.
-constexpr int mostBatches = 400;
+/// An end to the search, beyond the largest panel in the smallest batches.
+constexpr int mostBatches = 4000;
 
 /// True when the batch can be kneaded and spread before its edges must be cleared, on the panel and before
 /// the puddle sets on the board.
@@ -34,6 +34,9 @@ Mixing planBatches(const MixingTask& task, const Reading& reading, const Plannin
         mixing.boardLoss = mixing.needed * assumptions.boardLossShare.value() +
                            assumptions.boardLossEach * static_cast<double>(count);
         const Mass each = (mixing.needed + mixing.boardLoss) / static_cast<double>(count);
+        // A batch of which half stays on the board is none; it is split no further.
+        if (count > 1 && each < assumptions.boardLossEach * 2.0)
+            break;
         const Mix mix = mixForFiller(each, task.sheet);
         const BatchTimes times = set.times.times(
             {task.sheet, reading.air, reading.panel, mix.hardenerShare, task.laid, mix.puddleHeight});

@@ -3,6 +3,7 @@
 
 #include "plan/planning.h"
 
+#include <algorithm>
 #include <stdexcept>
 
 using namespace Qt::StringLiterals;
@@ -20,10 +21,14 @@ RepairPlan stopped(const Decision& decision)
     return plan;
 }
 
-RepairPlan gelsTooFast(const Batch& first, const Assumptions& assumptions)
+/// The stop names the gel time that leaves nothing to spread in: of this filler, on the board or on the panel.
+RepairPlan gelsTooFast(const ProductSheet& sheet, Length layer, const Reading& reading, const PlanningSet& set)
 {
+    const BatchTimes least =
+        set.times.times({sheet, reading.air, reading.panel, sheet.hardenerNominal, layer, millimetres(1)});
     RepairPlan plan;
-    plan.stops.push_back(stopOf({u"gels_too_fast"_s, {first.times.boardGel, assumptions.kneading}}));
+    plan.stops.push_back(
+        stopOf({u"gels_too_fast"_s, {std::min(least.boardGel, least.gel), set.assumptions.kneading}}));
     return plan;
 }
 
@@ -104,14 +109,12 @@ RepairPlan planRepair(const Assessment& assessment, const PlanningSet& set)
     plan.tableHash = set.table.hash();
     plan.engine = set.times.name();
     plan.lifts = planning::planLifts(job);
-    const BatchTimes least = set.times.times({job.sheet, assessment.reading->air, assessment.reading->panel,
-                                              job.sheet.hardenerNominal, plan.lifts.front().thickness, millimetres(1)});
     if (!addBatches(plan, job))
-        return gelsTooFast(Batch{0, {}, least}, set.assumptions);
+        return gelsTooFast(job.sheet, plan.lifts.front().thickness, *assessment.reading, set);
     plan.prep = planning::planSteps(job, set.steps.prepare);
     plan.finish = planning::planFinish(job);
     if (plan.finish.batches.empty())
-        return gelsTooFast(Batch{0, {}, least}, set.assumptions);
+        return gelsTooFast(job.finish, plan.finish.thickness, *assessment.reading, set);
     plan.finishing = planning::planSteps(job, set.steps.finish);
     addAdvice(plan, job);
     planning::planTimeline(plan, job);

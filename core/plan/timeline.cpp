@@ -38,6 +38,12 @@ private:
     Duration m_end = seconds(0);
 };
 
+/// True for the last batch of its lift or coat: only then is there something to sand.
+bool lastOfLayer(const std::vector<Batch>& batches, std::size_t index)
+{
+    return index + 1 == batches.size() || batches[index + 1].lift != batches[index].lift;
+}
+
 /// Mixing and spreading one batch; the hands are bound until its edges are clear at gel.
 void addBatch(Line& line, const Batch& batch, const Assumptions& assumptions)
 {
@@ -74,17 +80,17 @@ void planTimeline(RepairPlan& plan, const Job& job)
     for (std::size_t i = 0; i < plan.batches.size(); ++i) {
         const Batch& batch = plan.batches[i];
         addBatch(line, batch, assumptions);
-        const bool lastOfLift = i + 1 == plan.batches.size() || plan.batches[i + 1].lift != batch.lift;
-        if (!lastOfLift)
+        if (!lastOfLayer(plan.batches, i))
             continue;
         addSanding(line, batch, assumptions);
         const auto lift = static_cast<std::size_t>(batch.lift);
         if (lift + 1 < plan.lifts.size() && plan.lifts[lift + 1].face != plan.lifts[lift].face)
             line.add(u"turn"_s, assumptions.turnPanel, true);
     }
-    for (const Batch& coat : plan.finish.batches) {
-        addBatch(line, coat, assumptions);
-        addSanding(line, coat, assumptions);
+    for (std::size_t i = 0; i < plan.finish.batches.size(); ++i) {
+        addBatch(line, plan.finish.batches[i], assumptions);
+        if (lastOfLayer(plan.finish.batches, i))
+            addSanding(line, plan.finish.batches[i], assumptions);
     }
     addFinishingSteps(line, plan.finishing);
     plan.readyForPrimer = line.end();
