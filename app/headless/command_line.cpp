@@ -22,8 +22,11 @@ void addOptions(QCommandLineParser& parser, const Command* command)
     parser.addOption(QCommandLineOption(QStringList{u"h"_s, u"help"_s}));
     parser.addOption(QCommandLineOption(QStringList{u"v"_s, u"version"_s}));
     parser.addOption(QCommandLineOption(u"lang"_s, {}, u"xx"_s));
-    if (!command)
+    if (!command) { // the bench's own, beside one that is refused
+        parser.addOption(QCommandLineOption(u"log"_s, {}, u"DB"_s));
+        parser.addOption(QCommandLineOption(u"glass"_s, {}, u"WxH"_s));
         return;
+    }
     for (const OptionRule& each : command->options)
         parser.addOption(QCommandLineOption(text(each.name), {}, text(each.value)));
 }
@@ -142,7 +145,9 @@ QString helpOf(const Command* command)
                say(QT_TRANSLATE_NOOP("Headless", "Without a command the bench opens.")) + u"\n\n"_s;
         for (const Command& each : commands())
             help += optionLine(text(each.name), say(each.help));
-        help += u'\n' + optionLine(u"--log DB"_s, say(QT_TRANSLATE_NOOP("Headless", "The log that the bench opens.")));
+        help += u'\n' + optionLine(u"--log DB"_s, say(QT_TRANSLATE_NOOP("Headless", "The log that the bench opens."))) +
+                optionLine(u"--glass WxH"_s, say(QT_TRANSLATE_NOOP("Headless", "A window of this size instead of the "
+                                                                               "full screen.")));
     }
     return help + commonOptions();
 }

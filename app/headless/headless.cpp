@@ -10,7 +10,6 @@
 #include <QLatin1StringView>
 #include <QTranslator>
 
-#include <algorithm>
 #include <cstdio>
 #include <exception>
 
@@ -101,10 +100,16 @@ bool wanted(int argc, char** argv)
         return false;
     if (argv[1][0] != '-')
         return true;
-    return std::any_of(argv + 1, argv + argc, [](const char* argument) {
-        const QLatin1StringView word(argument);
-        return word == "--help"_L1 || word == "-h"_L1 || word == "--version"_L1 || word == "-v"_L1;
-    });
+    for (int i = 1; i < argc; ++i) {
+        const QLatin1StringView word(argv[i]);
+        if (word == "-h"_L1 || word == "-v"_L1)
+            return true;
+        if (word == "--log"_L1 || word == "--glass"_L1)
+            ++i; // its value
+        else if (word.startsWith("--"_L1) && !word.startsWith("--log="_L1) && !word.startsWith("--glass="_L1))
+            return true;
+    }
+    return false;
 }
 
 int run(int argc, char** argv)

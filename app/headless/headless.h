@@ -14,8 +14,9 @@ enum Status : int {
     LogDamaged = 3, ///< the log is damaged or cannot be opened
 };
 
-/// True when the first argument asks for a command, for help or for the version: the window never opens.
-/// A word that is no command counts too, so that it is refused by name instead of opening a window.
+/// True when the window never opens: a command, help or the version is asked for. A word that is no command
+/// and an option that the bench does not have count too, so that they are refused by name even where there is
+/// no display. The bench's own options are --log and --glass; those with one dash are left to Qt.
 [[nodiscard]] bool wanted(int argc, char** argv);
 
 /// Runs the command and gives the exit status. Makes the application object; needs no display.

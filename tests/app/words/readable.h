@@ -8,6 +8,14 @@
 #include <QSet>
 #include <QString>
 
+#include <ostream>
+
+/// GoogleTest shows a text as text (it looks for this beside the type, in the global namespace).
+inline void PrintTo(const QString& text, std::ostream* stream)
+{
+    *stream << '"' << text.toStdString() << '"';
+}
+
 namespace strandbench {
 
 inline int wordsIn(const QString& text)
