@@ -68,12 +68,27 @@ QVector<QLineF> uprights(const QRectF& box, double pitch)
     return lines;
 }
 
+QColor hatchOf(Material material, const Theme& theme)
+{
+    switch (material) {
+    case Material::Laminate: return theme.color(Role::LaminateHatch);
+    case Material::Smc: return theme.color(Role::SmcFleck);
+    case Material::Filler:
+    case Material::FillerLater: return theme.color(Role::FillerFleck);
+    default: return theme.color(Role::MetalHatch);
+    }
+}
+
+QPen dashedPen(const QColor& color, double width)
+{
+    QPen pen(color, width, Qt::CustomDashLine, Qt::FlatCap);
+    pen.setDashPattern({7, 5});
+    return pen;
+}
+
 void drawFlecks(QPainter& painter, const QRectF& box, Material material, const Theme& theme, double mm)
 {
-    const QColor hatch = material == Material::Laminate ? theme.color(Role::LaminateHatch)
-        : material == Material::Smc                    ? theme.color(Role::SmcFleck)
-        : material == Material::Filler || material == Material::FillerLater ? theme.color(Role::FillerFleck)
-                                                                            : theme.color(Role::MetalHatch);
+    const QColor hatch = hatchOf(material, theme);
     painter.setPen(QPen(hatch, std::max(1.0, mm * 0.22), Qt::SolidLine, Qt::FlatCap));
     switch (material) {
     case Material::Laminate:
@@ -90,12 +105,7 @@ void drawFlecks(QPainter& painter, const QRectF& box, Material material, const T
         painter.drawLines(slanted(box, mm * 1.8, true));
         break;
     case Material::Aluminium:
-        painter.setPen(QPen(hatch, std::max(1.0, mm * 0.2), Qt::CustomDashLine, Qt::FlatCap));
-        {
-            QPen dashed = painter.pen();
-            dashed.setDashPattern({7, 5});
-            painter.setPen(dashed);
-        }
+        painter.setPen(dashedPen(hatch, std::max(1.0, mm * 0.2)));
         painter.drawLines(rows(box, mm * 3.0));
         break;
     case Material::Plastic:

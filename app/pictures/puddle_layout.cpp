@@ -104,6 +104,23 @@ void placeRuler(PuddleLayout& layout, const Theme& theme)
     }
 }
 
+/// The bead below the drawings: it at least can be copied from the glass.
+void placeTrueBead(PuddleLayout& layout, const QRectF& room, double beadPixels, const PuddleLabels& labels,
+                   const Theme& theme)
+{
+    const double row = theme.px(rowMm);
+    const double high = theme.metrics().pixelsPerMillimetre() * beadHighMm;
+    layout.trueBead = QRectF(std::round(room.left()), room.bottom() - high - theme.px(0.5), beadPixels, high);
+    const QRectF onBead = layout.trueBead.adjusted(0, -theme.px(0.2), 0, theme.px(0.2));
+    layout.beadLabel = fitLine(theme, labels.bead, onBead, TextRole::Body, true);
+    if (layout.beadLabel.fits)
+        return;
+    const double left = layout.trueBead.right() + theme.px(2);
+    layout.beadLabel = fitLine(theme, labels.bead,
+                               QRectF(left, layout.trueBead.center().y() - row / 2, room.right() - left, row),
+                               TextRole::Body, true, Qt::AlignLeft | Qt::AlignVCenter);
+}
+
 void placeReduced(PuddleLayout& layout, const QRectF& room, const Mix& mix, const PuddleLabels& labels, const Theme& theme)
 {
     const double ppmm = theme.metrics().pixelsPerMillimetre();
@@ -112,16 +129,8 @@ void placeReduced(PuddleLayout& layout, const QRectF& room, const Mix& mix, cons
     const QSizeF figureOnBead = lineSize(theme, labels.bead, Theme::size(TextRole::Body).leastMm, true);
     const bool beadFits = beadPixels > 0 && std::max(beadPixels, figureOnBead.width()) <= room.width();
     QRectF rest = room;
-    if (beadFits) { // the bead at least can be copied from the glass
-        const double high = ppmm * beadHighMm;
-        layout.trueBead = QRectF(std::round(room.left()), room.bottom() - high - theme.px(0.5), beadPixels, high);
-        const QRectF onBead = layout.trueBead.adjusted(0, -theme.px(0.2), 0, theme.px(0.2));
-        layout.beadLabel = fitLine(theme, labels.bead, onBead, TextRole::Body, true);
-        if (!layout.beadLabel.fits)
-            layout.beadLabel = fitLine(theme, labels.bead,
-                                       QRectF(layout.trueBead.right() + theme.px(2), layout.trueBead.center().y() - row / 2,
-                                              room.right() - layout.trueBead.right() - theme.px(2), row),
-                                       TextRole::Body, true, Qt::AlignLeft | Qt::AlignVCenter);
+    if (beadFits) {
+        placeTrueBead(layout, room, beadPixels, labels, theme);
         rest.setBottom(layout.trueBead.top() - theme.px(2.5));
     }
     const double reducedWidth = std::max({0.42 * rest.width(), lineSize(theme, labels.notTrueSize, 3.4).width() * 1.0});

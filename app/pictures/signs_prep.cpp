@@ -113,8 +113,7 @@ void mirrored(const Signwriter& w, const QPolygonF& left)
 void bevel(const Signwriter& w)
 {
     mirrored(w, {{1.6, 9}, {3.4, 9}, {9.4, 19.4}, {1.6, 19.4}});
-    w.arrow({16.6, 1.8}, {13.4, 8}, 2.8, 1.8);
-    w.arrow({7.4, 1.8}, {10.6, 8}, 2.8, 1.8);
+    w.arrow({12, 1.6}, {12, 9.6}, 3.2);
 }
 
 void bevelBack(const Signwriter& w)

@@ -192,7 +192,7 @@ void epoxyFirst(const StepStage& s)
 {
     const double surface = s.section({10, 58, 180, 36}, s.prepared());
     s.line({12, surface - 1}, {188, surface - 1}, Role::Go, 1.6);
-    s.sign(Pictogram::Brush, {70, surface - 52, 50, 50});
+    s.sign(Pictogram::Brush, {70, surface - 47, 50, 50});
 }
 
 void ownTools(const StepStage& s)

@@ -5,6 +5,18 @@
 #include "pictures/section_picture.h"
 #include "touch_rules/glass.h"
 
+#include <ostream>
+
+namespace strandbench::rules {
+
+/// So that a test case is named by its glass, not by its bytes.
+inline void PrintTo(const Glass& glass, std::ostream* out)
+{
+    *out << glass.name.toStdString();
+}
+
+} // namespace strandbench::rules
+
 namespace strandbench::samples {
 
 /// The SMC hole of 60 x 40 mm, 3.5 mm thick, filled from both faces, with 0.5 mm of finish.
