@@ -13,38 +13,49 @@ enum class DayNight { Day, Night };
 enum class Hand { Right, Left };
 
 enum class Role {
-    Ground,        ///< behind everything
-    Card,          ///< panels and buttons
-    Ink,           ///< text
-    MutedInk,      ///< second line, still 7 : 1
-    Edge,          ///< outlines of controls, 3 : 1
-    SoftEdge,      ///< outlines of cards that are not controls
-    Action,        ///< the one way on; ISO 3864 blue
+    Ground,   ///< behind everything
+    Card,     ///< panels and buttons
+    Ink,      ///< text
+    MutedInk, ///< second line, still 7 : 1
+    Edge,     ///< outlines of controls, 3 : 1
+    SoftEdge, ///< outlines of cards that are not controls
+    Action,   ///< the one way on; ISO 3864 blue
     OnAction,
-    Go,            ///< ISO 3864 green: go ahead
+    Go, ///< ISO 3864 green: go ahead
     OnGo,
-    Caution,       ///< ISO 3864 yellow
+    Caution, ///< ISO 3864 yellow
     OnCaution,
-    Stop,          ///< ISO 3864 red
+    Stop, ///< ISO 3864 red
     OnStop,
-    RibbonGround,  ///< the dark bar at the top
+    RibbonGround, ///< the dark bar at the top
     OnRibbon,
     OnRibbonMuted,
-    RibbonBlock,   ///< the not yet run part of a block
+    RibbonBlock, ///< the not yet run part of a block
     Rail,
-    Pressed,       ///< overlay of a pressed control
-    LaminateFill, LaminateHatch, SmcFill, SmcFleck, MetalFill, MetalHatch, ZincFill,
-    FillerFill, FillerFleck, FillerSecond, FinishFill, HardenerFill, Hole,
+    Pressed, ///< overlay of a pressed control
+    LaminateFill,
+    LaminateHatch,
+    SmcFill,
+    SmcFleck,
+    MetalFill,
+    MetalHatch,
+    ZincFill,
+    FillerFill,
+    FillerFleck,
+    FillerSecond,
+    FinishFill,
+    HardenerFill,
+    Hole,
 };
 
 /// What a text is for; each has a preferred and a least em height in millimetres.
 enum class TextRole {
-    Sentence,   ///< what to do now: 8.4 down to 7
-    Figure,     ///< the running figure: 22 down to 18
-    BigFigure,  ///< a figure that matters: 10 down to 5
-    Title,      ///< on buttons: 6 down to 4
-    Body,       ///< 4.6 down to 3.4
-    Small,      ///< context and second lines: 4.2 down to 3.4
+    Sentence,  ///< what to do now: 8.4 down to 7
+    Figure,    ///< the running figure: 22 down to 18
+    BigFigure, ///< a figure that matters: 10 down to 5
+    Title,     ///< on buttons: 6 down to 4
+    Body,      ///< 4.6 down to 3.4
+    Small,     ///< context and second lines: 4.2 down to 3.4
 };
 
 struct TextSize {

@@ -62,14 +62,8 @@ void AnswerBar::setWayOn(const QString& title, TapButton::Kind kind)
     m_wayOn->setEnabled(true);
 }
 
-void AnswerBar::setWayOnEnabled(bool enabled)
-{
-    m_wayOn->setEnabled(enabled);
-}
+void AnswerBar::setWayOnEnabled(bool enabled) { m_wayOn->setEnabled(enabled); }
 
-void AnswerBar::setBackNote(const QString& secondLine)
-{
-    m_back->setSecondLine(secondLine);
-}
+void AnswerBar::setBackNote(const QString& secondLine) { m_back->setSecondLine(secondLine); }
 
 } // namespace strandbench

@@ -15,10 +15,10 @@ public:
     /// The way on, named by what it records. kind Way or Go. Enabled unless told otherwise.
     void setWayOn(const QString& title, TapButton::Kind kind = TapButton::Kind::Way);
     void setWayOnEnabled(bool enabled);
-    void setBackNote(const QString& secondLine); ///< "clock runs on"
-    [[nodiscard]] TapButton* back() const { return m_back; }       ///< object name answer_back
-    [[nodiscard]] TapButton* stop() const { return m_stop; }       ///< answer_stop
-    [[nodiscard]] TapButton* wayOn() const { return m_wayOn; }     ///< answer_way_on
+    void setBackNote(const QString& secondLine);               ///< "clock runs on"
+    [[nodiscard]] TapButton* back() const { return m_back; }   ///< object name answer_back
+    [[nodiscard]] TapButton* stop() const { return m_stop; }   ///< answer_stop
+    [[nodiscard]] TapButton* wayOn() const { return m_wayOn; } ///< answer_way_on
 
 Q_SIGNALS:
     void backTapped();

@@ -13,13 +13,10 @@ namespace strandbench {
 
 namespace {
 
-constexpr double endless = 1e6; // px: a line that never wraps
+constexpr double endless = 1e6;      // px: a line that never wraps
 constexpr double widestHintMm = 120; // of a long text; a layout may give more
 
-int whole(double pixels)
-{
-    return static_cast<int>(std::ceil(pixels - 0.01));
-}
+int whole(double pixels) { return static_cast<int>(std::ceil(pixels - 0.01)); }
 
 } // namespace
 
@@ -80,10 +77,7 @@ FittedText FitLabel::fitted() const
     return fitText(m_theme, m_text, m_textRole, QSizeF(contentsRect().size()), m_bold, m_lines);
 }
 
-bool FitLabel::textFits() const
-{
-    return m_text.isEmpty() || fitted().fits;
-}
+bool FitLabel::textFits() const { return m_text.isEmpty() || fitted().fits; }
 
 double FitLabel::smallestTextMm() const
 {

@@ -19,9 +19,17 @@ public:
 
     void setText(const QString& text); ///< also the accessible name
     [[nodiscard]] QString text() const { return m_text; }
-    void setRole(Role ink) { m_ink = ink; update(); }
+    void setRole(Role ink)
+    {
+        m_ink = ink;
+        update();
+    }
     void setBold(bool bold);
-    void setAlignment(Qt::Alignment alignment) { m_alignment = alignment; update(); }
+    void setAlignment(Qt::Alignment alignment)
+    {
+        m_alignment = alignment;
+        update();
+    }
     void setLines(int atMost); ///< default: as many as fit; 1 never wraps
     [[nodiscard]] TextRole textRole() const { return m_textRole; }
     [[nodiscard]] bool textFits() const;

@@ -8,12 +8,17 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace strandbench {
 
 namespace {
 
-constexpr double hairPx = 0.01; // rounding of advances, far below what an eye sees
+constexpr double hairPx = 0.01;       // rounding of advances, far below what an eye sees
+constexpr double rounding = 1e-6;     // of products of sizes
+constexpr double lineShare = 1.24;    // em: room for accents above capitals and for descenders, no more
+constexpr double belowShare = 0.265;  // em: the deepest descender of B612
+constexpr double oneLineShrink = 0.5; // of the way to the least size
 constexpr int cachedStacks = 1024;
 
 struct StackKey {
@@ -40,8 +45,18 @@ struct PixelRange {
 PixelRange pixelRange(const Theme& theme, TextSize size)
 {
     const double ppmm = theme.metrics().pixelsPerMillimetre();
-    const int least = std::max(1, static_cast<int>(std::ceil(size.leastMm * ppmm - hairPx)));
-    return {std::max(least, static_cast<int>(std::floor(size.preferredMm * ppmm + hairPx))), least};
+    const int least = std::max(1, static_cast<int>(std::ceil(size.leastMm * ppmm - rounding)));
+    return {std::max(least, static_cast<int>(std::floor(size.preferredMm * ppmm + rounding))), least};
+}
+
+// The font's own line is loose: it is trimmed below the descenders first, then above the accents.
+void setLine(FittedText& text, int pixels)
+{
+    const QFontMetricsF metrics(text.font);
+    text.lineHeight = std::min(metrics.height(), lineShare * pixels);
+    const double cut = metrics.height() - text.lineHeight;
+    const double below = std::max(0.0, metrics.descent() - belowShare * pixels);
+    text.baseline = metrics.ascent() - std::max(0.0, cut - below);
 }
 
 FittedText wrapAtPixels(const Theme& theme, const TextItem& item, int pixels, double width)
@@ -50,7 +65,7 @@ FittedText wrapAtPixels(const Theme& theme, const TextItem& item, int pixels, do
     out.emMm = theme.metrics().mm(pixels);
     out.font = theme.font(out.emMm, item.bold);
     out.font.setPixelSize(pixels);
-    out.lineHeight = QFontMetricsF(out.font).height();
+    setLine(out, pixels);
     if (item.text.isEmpty()) {
         out.fits = true;
         return out;
@@ -97,6 +112,17 @@ FittedStack stackAt(const Theme& theme, const StackKey& key, int step, int steps
     return out;
 }
 
+// Two lines where a somewhat smaller one would do leave an orphan word: the smaller one is taken.
+std::optional<FittedStack> onOneLine(const Theme& theme, const StackKey& key, int from, int steps)
+{
+    for (int step = from; step <= oneLineShrink * steps; ++step) {
+        FittedStack stack = stackAt(theme, key, step, steps);
+        if (stack.fits && stack.texts.front().lines.size() <= 1)
+            return stack;
+    }
+    return std::nullopt;
+}
+
 FittedStack largestStack(const Theme& theme, const StackKey& key)
 {
     int steps = 0;
@@ -107,8 +133,11 @@ FittedStack largestStack(const Theme& theme, const StackKey& key)
     // Wrapped height is not monotonic in size by proof, so every size is tried, largest first.
     for (int step = 0; step < steps; ++step) {
         FittedStack stack = stackAt(theme, key, step, steps);
-        if (stack.fits)
-            return stack;
+        if (!stack.fits)
+            continue;
+        if (stack.texts.front().lines.size() == 2)
+            return onOneLine(theme, key, step + 1, steps).value_or(std::move(stack));
+        return stack;
     }
     FittedStack least = stackAt(theme, key, steps, steps);
     for (FittedText& text : least.texts)
@@ -120,8 +149,8 @@ FittedStack largestStack(const Theme& theme, const StackKey& key)
 
 bool TextItem::operator==(const TextItem& other) const
 {
-    return text == other.text && bold == other.bold && lines == other.lines
-        && std::is_eq(size.preferredMm <=> other.size.preferredMm) && std::is_eq(size.leastMm <=> other.size.leastMm);
+    return text == other.text && bold == other.bold && lines == other.lines &&
+           std::is_eq(size.preferredMm <=> other.size.preferredMm) && std::is_eq(size.leastMm <=> other.size.leastMm);
 }
 
 FittedStack fitStack(const Theme& theme, const std::vector<TextItem>& items, QSizeF room, double gap)
@@ -150,7 +179,8 @@ FittedText wrapText(const Theme& theme, const TextItem& item, double emMillimetr
     return wrapAtPixels(theme, item, std::max(1, theme.px(emMillimetres)), width);
 }
 
-void drawFitted(QPainter& painter, const QRectF& rect, const FittedText& text, Qt::Alignment alignment, const QColor& ink)
+void drawFitted(QPainter& painter, const QRectF& rect, const FittedText& text, Qt::Alignment alignment,
+                const QColor& ink)
 {
     double y = rect.top();
     if (alignment & Qt::AlignVCenter)
@@ -160,9 +190,15 @@ void drawFitted(QPainter& painter, const QRectF& rect, const FittedText& text, Q
     painter.save();
     painter.setPen(ink);
     painter.setFont(text.font);
-    const Qt::Alignment across = (alignment & Qt::AlignHorizontal_Mask) | Qt::AlignTop;
+    const QFontMetricsF metrics(text.font);
     for (const QString& line : text.lines) {
-        painter.drawText(QRectF(rect.left(), y, rect.width(), text.lineHeight), static_cast<int>(across) | Qt::TextDontClip | Qt::TextSingleLine, line);
+        const double spare = rect.width() - metrics.horizontalAdvance(line);
+        double x = rect.left();
+        if (alignment & Qt::AlignHCenter)
+            x += spare / 2;
+        else if (alignment & Qt::AlignRight)
+            x += spare;
+        painter.drawText(QPointF(x, y + text.baseline), line);
         y += text.lineHeight;
     }
     painter.restore();

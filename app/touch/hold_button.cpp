@@ -15,13 +15,13 @@ namespace strandbench {
 namespace {
 
 constexpr int frameMs = 16;
-constexpr int calmFrameMs = 250; // reduced motion: four steps instead of a sweep
+constexpr int calmFrameMs = 250;  // reduced motion: four steps instead of a sweep
 constexpr double ringWidth = 1.8; // mm
 
 bool actsByKey(const QKeyEvent* event)
 {
-    return event->key() == Qt::Key_Space || event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter
-        || event->key() == Qt::Key_Select;
+    return event->key() == Qt::Key_Space || event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter ||
+           event->key() == Qt::Key_Select;
 }
 
 // From the middle of the top, clockwise, as a clock's hand goes.

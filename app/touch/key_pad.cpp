@@ -24,17 +24,21 @@ constexpr TextSize clearTitle{5.0, 3.4}; // mm: a word in a small key, German am
 std::vector<QString> rowsOf(int columns)
 {
     switch (columns) {
-    case 6: return {u"12345."_s, u"67890C"_s};
-    case 4: return {u"123."_s, u"4560"_s, u"789C"_s};
-    case 3: return {u"123"_s, u"456"_s, u"789"_s, u".0C"_s};
-    default: throw std::invalid_argument("KeyPad: columns must be 6, 4 or 3");
+    case 6:
+        return {u"12345."_s, u"67890C"_s};
+    case 4:
+        return {u"123."_s, u"4560"_s, u"789C"_s};
+    case 3:
+        return {u"123"_s, u"456"_s, u"789"_s, u".0C"_s};
+    default:
+        throw std::invalid_argument("KeyPad: columns must be 6, 4 or 3");
     }
 }
 
 bool isNumberText(const QString& text)
 {
-    return text.count(u'.') <= 1
-        && std::all_of(text.begin(), text.end(), [](QChar c) { return c == u'.' || (c >= u'0' && c <= u'9'); });
+    return text.count(u'.') <= 1 &&
+           std::all_of(text.begin(), text.end(), [](QChar c) { return c == u'.' || (c >= u'0' && c <= u'9'); });
 }
 
 } // namespace

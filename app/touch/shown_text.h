@@ -13,7 +13,7 @@ namespace strandbench {
 
 struct ShownText {
     QString text;
-    QRectF where;      ///< tight box in the widget's pixels
+    QRectF where; ///< tight box in the widget's pixels
     double emMm = 0;
     bool fits = false; ///< whole, at its least size or larger
 };

@@ -19,7 +19,9 @@ constexpr TextSize unitTitle{6.0, 4.0}; // mm
 } // namespace
 
 Stepper::Stepper(const Theme& theme, const QString& name, const QString& caption, QWidget* parent)
-    : QWidget(parent), m_theme(theme), m_caption(caption),
+    : QWidget(parent),
+      m_theme(theme),
+      m_caption(caption),
       m_minus(new TapButton(theme, name + u"_minus"_s, TapButton::Kind::Plain, this)),
       m_figure(new TapButton(theme, name + u"_figure"_s, TapButton::Kind::Quiet, this)),
       m_unit(new TapButton(theme, name + u"_unit"_s, TapButton::Kind::Quiet, this)),
@@ -61,10 +63,7 @@ void Stepper::setShown(const QString& figure, const QString& unit)
     m_unit->setVisible(!unit.isEmpty());
 }
 
-void Stepper::setChosen(bool chosen)
-{
-    m_figure->setMarked(chosen);
-}
+void Stepper::setChosen(bool chosen) { m_figure->setMarked(chosen); }
 
 // A press alone does nothing: one step comes with the click, further steps while it stays down.
 void Stepper::wireStep(TapButton* key, int direction)

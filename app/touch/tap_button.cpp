@@ -26,17 +26,16 @@ constexpr double focusInset = 1.6;        // mm from the outside, clear of a thi
 constexpr double focusWidth = 0.6;        // mm
 
 // '&' is text here, never a shortcut.
-QString withoutShortcut(QString text)
-{
-    return text.replace(u"&"_s, u"&&"_s);
-}
+QString withoutShortcut(QString text) { return text.replace(u"&"_s, u"&&"_s); }
 
 void paintChoiceTick(QPainter& painter, const QRectF& rect, const Theme& theme)
 {
     painter.setPen(Qt::NoPen);
     painter.setBrush(theme.color(Role::Action));
     painter.drawEllipse(rect);
-    const auto at = [&rect](double x, double y) { return QPointF(rect.left() + x * rect.width(), rect.top() + y * rect.height()); };
+    const auto at = [&rect](double x, double y) {
+        return QPointF(rect.left() + x * rect.width(), rect.top() + y * rect.height());
+    };
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(theme.color(Role::OnAction), rect.width() * 0.12, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
     painter.drawPolyline(QPolygonF{at(0.26, 0.52), at(0.44, 0.70), at(0.75, 0.32)});
@@ -118,10 +117,7 @@ void TapButton::setMarked(bool marked)
     update();
 }
 
-bool TapButton::filled() const
-{
-    return m_kind == Kind::Way || m_kind == Kind::Go;
-}
+bool TapButton::filled() const { return m_kind == Kind::Way || m_kind == Kind::Go; }
 
 TapLayout TapButton::arranged() const
 {
@@ -166,10 +162,7 @@ double TapButton::smallestTextMm() const
     return smallest;
 }
 
-QSize TapButton::minimumSizeHint() const
-{
-    return {m_theme.px(m_leastMm.width()), m_theme.px(m_leastMm.height())};
-}
+QSize TapButton::minimumSizeHint() const { return {m_theme.px(m_leastMm.width()), m_theme.px(m_leastMm.height())}; }
 
 QSize TapButton::sizeHint() const
 {
@@ -196,10 +189,7 @@ void TapButton::changeEvent(QEvent* event)
     update();
 }
 
-void TapButton::mouseDoubleClickEvent(QMouseEvent* event)
-{
-    mousePressEvent(event);
-}
+void TapButton::mouseDoubleClickEvent(QMouseEvent* event) { mousePressEvent(event); }
 
 QColor TapButton::face() const
 {
@@ -217,12 +207,16 @@ QColor TapButton::titleInk() const
     if (!isEnabled())
         return m_theme.color(Role::MutedInk);
     switch (m_kind) {
-    case Kind::Way: return m_theme.color(Role::OnAction);
-    case Kind::Go: return m_theme.color(Role::OnGo);
-    case Kind::Stop: return m_theme.color(Role::Stop);
+    case Kind::Way:
+        return m_theme.color(Role::OnAction);
+    case Kind::Go:
+        return m_theme.color(Role::OnGo);
+    case Kind::Stop:
+        return m_theme.color(Role::Stop);
     case Kind::Plain:
     case Kind::Choice:
-    case Kind::Quiet: break;
+    case Kind::Quiet:
+        break;
     }
     return m_theme.color(Role::Ink);
 }

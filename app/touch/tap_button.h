@@ -19,12 +19,12 @@ class TapButton : public QAbstractButton, public ShowsText {
     Q_OBJECT
 public:
     enum class Kind {
-        Plain,   ///< card with an ink outline
-        Way,     ///< the one way on: filled with the action colour
-        Go,      ///< filled green
-        Stop,    ///< card with a red outline and red text
-        Choice,  ///< plain; checkable, a checked one has a thick action outline and a tick
-        Quiet,   ///< card with a soft edge, for keys beside the main thing
+        Plain,  ///< card with an ink outline
+        Way,    ///< the one way on: filled with the action colour
+        Go,     ///< filled green
+        Stop,   ///< card with a red outline and red text
+        Choice, ///< plain; checkable, a checked one has a thick action outline and a tick
+        Quiet,  ///< card with a soft edge, for keys beside the main thing
     };
     /// name: the object name, stable, lower_snake ("answer_way_on"); title: also the accessible name.
     TapButton(const Theme& theme, const QString& name, Kind kind, QWidget* parent = nullptr);
@@ -36,9 +36,9 @@ public:
     using Picture = std::function<void(QPainter&, const QRectF&)>;
     void setPicture(Picture picture);
     void setLeastSize(double widthMm, double heightMm); ///< default 20 x 20 mm
-    void setKind(Kind kind);          ///< Way to Go and back; a Choice stays one
-    void setTitleSize(TextSize size); ///< default: 6 down to 4 mm, 7.2 down to 4 mm when filled
-    void setMarked(bool marked);      ///< thick outline: what is typed goes here
+    void setKind(Kind kind);                            ///< Way to Go and back; a Choice stays one
+    void setTitleSize(TextSize size);                   ///< default: 6 down to 4 mm, 7.2 down to 4 mm when filled
+    void setMarked(bool marked);                        ///< thick outline: what is typed goes here
     [[nodiscard]] QString title() const { return m_title; }
     [[nodiscard]] QString secondLine() const { return m_second; }
     [[nodiscard]] Kind kind() const { return m_kind; }

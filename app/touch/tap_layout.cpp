@@ -14,17 +14,13 @@ constexpr double markGap = 2.4;
 constexpr double tickSize = 5;
 constexpr double tickInset = 1.6;
 constexpr double wideEnoughForTickBeside = 40;
-constexpr double clearlyLarger = 0.35; // share of the way from least to preferred that a side-by-side may lose
+// What an arrangement costs, in shares of the way from the preferred to the least size.
+constexpr double costOfALine = 0.25;
+constexpr double costOfAWrongShape = 0.3;
 
-double toPixels(const Theme& theme, double mm)
-{
-    return mm * theme.metrics().pixelsPerMillimetre();
-}
+double toPixels(const Theme& theme, double mm) { return mm * theme.metrics().pixelsPerMillimetre(); }
 
-bool hasText(const TapContent& content)
-{
-    return !content.title.text.isEmpty() || !content.second.text.isEmpty();
-}
+bool hasText(const TapContent& content) { return !content.title.text.isEmpty() || !content.second.text.isEmpty(); }
 
 QRectF faceOf(const Theme& theme, const QRectF& rect, const TapContent& content)
 {
@@ -32,8 +28,10 @@ QRectF faceOf(const Theme& theme, const QRectF& rect, const TapContent& content)
     const double padding = std::clamp(shortSide * 0.09, toPixels(theme, leastPadding), toPixels(theme, mostPadding));
     QRectF face = rect.adjusted(padding, padding, -padding, -padding);
     if (content.tick) {
+        const double beside = toPixels(theme, tickSize);
+        const bool centred = !content.sign && !content.picture; // keeps both sides free, to stay in the middle
         if (rect.width() >= toPixels(theme, wideEnoughForTickBeside))
-            face.setRight(face.right() - toPixels(theme, tickSize));
+            face.adjust(centred ? beside : 0, 0, -beside, 0);
         else
             face.setTop(rect.top() + toPixels(theme, tickSize + tickInset));
     }
@@ -97,7 +95,8 @@ TapLayout above(const Theme& theme, const QRectF& face, const TapContent& conten
     const double used = side + gap + layout.stack.height;
     const double top = face.top() + std::max(0.0, (face.height() - used) / 2);
     layout.mark = QRectF(face.center().x() - side / 2, top, side, side);
-    placeTexts(layout, QRectF(face.left(), top + side + gap, face.width(), std::min(layout.stack.height, room.height())));
+    placeTexts(layout,
+               QRectF(face.left(), top + side + gap, face.width(), std::min(layout.stack.height, room.height())));
     return layout;
 }
 
@@ -105,9 +104,11 @@ TapLayout better(const QRectF& face, TapLayout side, TapLayout stacked)
 {
     if (side.stack.fits != stacked.stack.fits)
         return side.stack.fits ? side : stacked;
-    if (face.height() > face.width() * 1.1)
-        return stacked;
-    return side.stack.shrink <= stacked.stack.shrink + clearlyLarger ? side : stacked;
+    const auto cost = [](const FittedStack& stack) {
+        return stack.shrink + costOfALine * static_cast<double>(stack.texts.front().lines.size());
+    };
+    const double shape = face.height() > face.width() * 1.1 ? costOfAWrongShape : -costOfAWrongShape;
+    return cost(side.stack) + shape <= cost(stacked.stack) ? side : stacked;
 }
 
 } // namespace

@@ -19,7 +19,7 @@ struct TapContent {
 
 struct TapLayout {
     QRectF tick;
-    QRectF mark;  ///< of the sign or the picture
+    QRectF mark; ///< of the sign or the picture
     QRectF title;
     QRectF second;
     FittedStack stack; ///< title, then second line
