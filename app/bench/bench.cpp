@@ -1,0 +1,172 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "bench/bench.h"
+
+#include "exchange/events.h"
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+namespace {
+
+constexpr int retryEveryMs = 2000;
+
+/// The bytes of a sheet by its id; empty when the catalogue no longer has it.
+QByteArray sheetSource(const Catalogue& catalogue, const QString& id)
+{
+    const ProductSheet* sheet = catalogue.byId(id);
+    return sheet ? sheet->source : QByteArray();
+}
+
+/// Troubles of the disk, not of the act: an act against the clock may go ahead under the red bar.
+bool isOfTheDisk(LogTrouble trouble)
+{
+    return trouble != LogTrouble::AlreadyOpen && trouble != LogTrouble::DoesNotFollow;
+}
+
+} // namespace
+
+Bench::Bench(Parts parts, QObject* parent) : QObject(parent), m_parts(std::move(parts))
+{
+    m_retryTimer.setInterval(retryEveryMs);
+    connect(&m_retryTimer, &QTimer::timeout, this, &Bench::retry);
+}
+
+std::optional<Fault> Bench::load(const std::vector<std::vector<Event>>& repairs)
+{
+    for (const std::vector<Event>& events : repairs) {
+        const Checked<Repair> folded = foldRepair(events);
+        if (!folded)
+            return folded.error().front();
+        m_repairs[folded->id] = *folded;
+        for (const Event& each : events)
+            noteReading(each);
+    }
+    return std::nullopt;
+}
+
+std::vector<const Repair*> Bench::openRepairs() const
+{
+    std::vector<const Repair*> open;
+    for (const auto& [id, repair] : m_repairs)
+        if (repair.open())
+            open.push_back(&repair);
+    std::stable_sort(open.begin(), open.end(),
+                     [](const Repair* a, const Repair* b) { return a->lastAt.utcMs > b->lastAt.utcMs; });
+    return open;
+}
+
+const Repair* Bench::repair(const QUuid& id) const
+{
+    const auto found = m_repairs.find(id);
+    return found == m_repairs.end() ? nullptr : &found->second;
+}
+
+RunningMix Bench::runningMix(const Repair& repair, const BatchRun& run) const
+{
+    const Duration since = elapsed(run.hardenerIn, m_parts.clock.now());
+    return {repair.id, run, readClock(run.mixed.times, assumptions(), since)};
+}
+
+std::vector<RunningMix> Bench::runningMixes() const
+{
+    std::vector<RunningMix> running;
+    for (const auto& [id, repair] : m_repairs)
+        for (const BatchRun& run : repair.runs)
+            if (run.running())
+                running.push_back(runningMix(repair, run));
+    std::stable_sort(running.begin(), running.end(),
+                     [](const RunningMix& a, const RunningMix& b) { return a.face.toNextPhase < b.face.toNextPhase; });
+    return running;
+}
+
+RepairPlan Bench::plan(const Assessment& assessment) const { return planRepair(assessment, m_parts.planning); }
+
+std::vector<QByteArray> Bench::blobsFor(const Payload& payload) const
+{
+    const auto* accepted = std::get_if<PlanAccepted>(&payload);
+    if (!accepted)
+        return {};
+    return {m_parts.planning.table.source(), m_parts.planning.steps.source,
+            sheetSource(m_parts.planning.catalogue, accepted->plan.sheetId),
+            sheetSource(m_parts.planning.catalogue, accepted->plan.finishSheetId)};
+}
+
+void Bench::submit(const QUuid& repair, const QString& person, const Payload& payload, Done done)
+{
+    const EventDraft draft{repair, person, payload, m_parts.clock.now(), blobsFor(payload)};
+    // While acts wait for the disk, their order must stay: what is not against the clock waits with them.
+    if (!m_unsaved.empty()) {
+        if (!isAgainstTheClock(payload))
+            return done(LogFailure{LogTrouble::IoError, {}});
+        setAside(draft);
+        return done(std::nullopt);
+    }
+    m_parts.recorder.append(draft, [this, draft, done = std::move(done)](const Logged<Event>& written) {
+        if (written) {
+            fold(*written);
+            return done(std::nullopt);
+        }
+        if (isAgainstTheClock(draft.payload) && isOfTheDisk(written.error().trouble)) {
+            setAside(draft);
+            return done(std::nullopt);
+        }
+        done(written.error());
+    });
+}
+
+void Bench::fold(const Event& event)
+{
+    Repair& repair = m_repairs[event.repair];
+    if (const auto fault = apply(repair, event))
+        qWarning("an event of the log does not follow: %s %s", qPrintable(fault->field), qPrintable(fault->value));
+    noteReading(event);
+    Q_EMIT changed();
+}
+
+void Bench::noteReading(const Event& event)
+{
+    std::optional<Reading> reading;
+    if (const auto* taken = std::get_if<ReadingTaken>(&event.payload))
+        reading = taken->reading;
+    if (const auto* answered = std::get_if<Answered>(&event.payload))
+        if (const auto* value = std::get_if<Reading>(&answered->value))
+            reading = *value;
+    if (reading && (!m_newestReading || m_newestReading->at.utcMs <= event.at.utcMs))
+        m_newestReading = DatedReading{*reading, event.at};
+}
+
+void Bench::setAside(const EventDraft& draft)
+{
+    m_unsaved.push_back(draft);
+    Event provisional;
+    provisional.seq = m_repairs[draft.repair].lastSeq;
+    provisional.repair = draft.repair;
+    provisional.person = draft.person;
+    provisional.payload = stored(draft.payload);
+    provisional.at = draft.at;
+    fold(provisional);
+    m_retryTimer.start();
+    Q_EMIT unsavedChanged();
+}
+
+void Bench::retry()
+{
+    if (m_retrying || m_unsaved.empty())
+        return;
+    m_retrying = true;
+    m_parts.recorder.append(m_unsaved.front(), [this](const Logged<Event>& written) {
+        m_retrying = false;
+        if (!written)
+            return; // still refused: the bar stays, the next tick tries again
+        m_unsaved.pop_front();
+        if (m_unsaved.empty())
+            m_retryTimer.stop();
+        else
+            retry();
+        Q_EMIT unsavedChanged();
+    });
+}
+
+} // namespace strandbench

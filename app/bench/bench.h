@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The bench as it stands: the open repairs folded from the log, the running mixes, the newest reading, and
+// the one way in which something happens: submit().
+#pragma once
+
+#include "clock/batch_clock.h"
+#include "plan/planner.h"
+#include "repairlog/repair_log.h"
+#include "bench/recorder.h"
+
+#include <QObject>
+#include <QTimer>
+
+#include <deque>
+#include <map>
+
+namespace strandbench {
+
+/// One batch whose clock runs, with what its clock shows now.
+struct RunningMix {
+    QUuid repair;
+    BatchRun run;
+    ClockFace face;
+};
+
+class Bench final : public QObject {
+    Q_OBJECT
+public:
+    /// What the bench is made of: passed in, and living longer than it.
+    struct Parts {
+        Recorder& recorder;
+        const Clock& clock;
+        PlanningSet planning;
+    };
+    explicit Bench(Parts parts, QObject* parent = nullptr);
+
+    /// Folds what the log brought. A fault names the event that does not follow.
+    [[nodiscard]] std::optional<Fault> load(const std::vector<std::vector<Event>>& repairs);
+
+    /// Everything open, newest act first.
+    [[nodiscard]] std::vector<const Repair*> openRepairs() const;
+    /// The repair of this id, open or handed over in this session; null when there is none.
+    [[nodiscard]] const Repair* repair(const QUuid& id) const;
+    /// Every running batch, the one whose next act is due first in front.
+    [[nodiscard]] std::vector<RunningMix> runningMixes() const;
+    [[nodiscard]] RunningMix runningMix(const Repair& repair, const BatchRun& run) const;
+
+    struct DatedReading {
+        Reading reading;
+        Instant at;
+    };
+    [[nodiscard]] std::optional<DatedReading> newestReading() const { return m_newestReading; }
+
+    /// Plans with the bench's sheets, table and assumptions.
+    [[nodiscard]] RepairPlan plan(const Assessment& assessment) const;
+    [[nodiscard]] const PlanningSet& planning() const { return m_parts.planning; }
+    [[nodiscard]] const Assumptions& assumptions() const { return m_parts.planning.assumptions; }
+    [[nodiscard]] const Clock& clock() const { return m_parts.clock; }
+
+    using Done = std::function<void(const std::optional<LogFailure>&)>;
+    /// Writes one act, then folds it and says so. Acts against the clock go ahead when the disk refuses: they
+    /// count at once, stay in unsaved() and are written when the disk is back.
+    void submit(const QUuid& repair, const QString& person, const Payload& payload, Done done);
+
+    /// How many acts against the clock wait for the disk.
+    [[nodiscard]] std::size_t unsaved() const { return m_unsaved.size(); }
+
+Q_SIGNALS:
+    void changed();        ///< a repair has moved on
+    void unsavedChanged(); ///< the red bar
+
+private:
+    void fold(const Event& event);
+    void setAside(const EventDraft& draft);
+    void retry();
+    void noteReading(const Event& event);
+    [[nodiscard]] std::vector<QByteArray> blobsFor(const Payload& payload) const;
+
+    Parts m_parts;
+    std::map<QUuid, Repair> m_repairs;
+    std::optional<DatedReading> m_newestReading;
+    std::deque<EventDraft> m_unsaved;
+    bool m_retrying = false;
+    QTimer m_retryTimer;
+};
+
+} // namespace strandbench

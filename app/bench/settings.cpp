@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "bench/settings.h"
+
+#include "languages.h"
+
+#include <QSettings>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+namespace {
+
+const QString dayCode = u"day"_s;
+const QString nightCode = u"night"_s;
+const QString leftCode = u"left"_s;
+const QString rightCode = u"right"_s;
+
+/// Takes one value of the file if it is among those allowed, else names it.
+template <class T>
+void take(const QSettings& file, const QString& key, const std::vector<std::pair<QString, T>>& allowed, T& into,
+          QStringList& odd)
+{
+    if (!file.contains(key))
+        return;
+    const QString given = file.value(key).toString();
+    for (const auto& [code, value] : allowed) {
+        if (code == given) {
+            into = value;
+            return;
+        }
+    }
+    odd << key + u": "_s + given;
+}
+
+} // namespace
+
+SettingsFile::Loaded SettingsFile::load() const
+{
+    Loaded loaded;
+    const QSettings file(m_path, QSettings::IniFormat);
+    std::vector<std::pair<QString, QString>> languages;
+    for (const QString& code : carriedLanguages())
+        languages.emplace_back(code, code);
+    Settings& settings = loaded.settings;
+    take(file, u"language"_s, languages, settings.language, loaded.odd);
+    take(file, u"units"_s,
+         {{codeOf(UnitSystem::Metric), UnitSystem::Metric}, {codeOf(UnitSystem::UsCustomary), UnitSystem::UsCustomary}},
+         settings.units, loaded.odd);
+    take(file, u"colours"_s, {{dayCode, DayNight::Day}, {nightCode, DayNight::Night}}, settings.dayNight, loaded.odd);
+    take(file, u"hand"_s, {{rightCode, Hand::Right}, {leftCode, Hand::Left}}, settings.hand, loaded.odd);
+    if (file.contains(u"pixels_per_millimetre"_s)) {
+        bool number = false;
+        const double given = file.value(u"pixels_per_millimetre"_s).toDouble(&number);
+        if (number && given >= leastPixelsPerMillimetre && given <= mostPixelsPerMillimetre)
+            settings.pixelsPerMillimetre = given;
+        else
+            loaded.odd << u"pixels_per_millimetre: "_s + file.value(u"pixels_per_millimetre"_s).toString();
+    }
+    settings.people = file.value(u"people"_s).toStringList();
+    settings.person = file.value(u"person"_s).toString();
+    return loaded;
+}
+
+bool SettingsFile::save(const Settings& settings) const
+{
+    QSettings file(m_path, QSettings::IniFormat);
+    file.setValue(u"language"_s, settings.language);
+    file.setValue(u"units"_s, codeOf(settings.units));
+    file.setValue(u"colours"_s, settings.dayNight == DayNight::Night ? nightCode : dayCode);
+    file.setValue(u"hand"_s, settings.hand == Hand::Left ? leftCode : rightCode);
+    if (settings.pixelsPerMillimetre > 0)
+        file.setValue(u"pixels_per_millimetre"_s, settings.pixelsPerMillimetre);
+    file.setValue(u"people"_s, settings.people);
+    file.setValue(u"person"_s, settings.person);
+    file.sync();
+    return file.status() == QSettings::NoError;
+}
+
+} // namespace strandbench

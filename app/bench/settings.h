@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a bench remembers of itself between starts: language, units, colours, hand, glass, people. Kept in an
+// INI file beside the log, so that a bench moves as one folder.
+#pragma once
+
+#include "quantity/units.h"
+#include "theme/theme.h"
+
+#include <QString>
+#include <QStringList>
+
+namespace strandbench {
+
+struct Settings {
+    QString language = QStringLiteral("en"); ///< ISO 639-1, one of carriedLanguages()
+    UnitSystem units = UnitSystem::Metric;
+    DayNight dayNight = DayNight::Day;
+    Hand hand = Hand::Right;
+    double pixelsPerMillimetre = 0; ///< 0: not calibrated, the screen's own word is taken
+    QString person;                 ///< at the bench now; empty: nobody yet
+    QStringList people;             ///< empty: the program's own tiles
+    bool operator==(const Settings&) const = default;
+};
+
+/// The bounds of a believable glass, pixels a millimetre: outside, the screen's own word or a calibration
+/// is not taken. 2 is a coarse wall panel, 20 a phone.
+inline constexpr double leastPixelsPerMillimetre = 2.0;
+inline constexpr double mostPixelsPerMillimetre = 20.0;
+
+class SettingsFile {
+public:
+    explicit SettingsFile(QString path) : m_path(std::move(path)) {}
+
+    /// What the file holds; what is missing or not allowed is as in a new bench, and is named in `odd`.
+    struct Loaded {
+        Settings settings;
+        QStringList odd; ///< "language: xx", for the log of the start
+    };
+    [[nodiscard]] Loaded load() const;
+    /// Writes it; false when the disk refuses (the bench goes on with it until it is closed).
+    [[nodiscard]] bool save(const Settings& settings) const;
+
+private:
+    QString m_path;
+};
+
+} // namespace strandbench
