@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A question with tiles for answers, two rows, paged when there are more; a tap on a tile is the answer.
+#pragma once
+
+#include "screens/screen.h"
+
+namespace strandbench {
+
+class ChoiceScreen final : public Screen {
+    Q_OBJECT
+public:
+    struct Tile {
+        QString name; ///< object name, "answer_smc"
+        QString title;
+        QString second;
+        TapButton::Picture picture;
+        bool refuses = false; ///< leads to a stop: red outline
+        bool chosen = false;  ///< answered so before
+        std::function<void()> tapped;
+    };
+    struct Spec {
+        QString name;
+        QString context;
+        QString sentence;
+        std::vector<Tile> tiles;
+        QString wayOn;     ///< title of the way on; empty leaves it disabled
+        QString moreTitle; ///< "More answers"
+    };
+    ChoiceScreen(const Surroundings& around, Spec spec, QWidget* parent = nullptr);
+
+    void setWriting(bool writing) override;
+
+Q_SIGNALS:
+    void wayOnTapped();
+
+private:
+    void showPage(std::size_t first);
+    [[nodiscard]] TapButton* makeTile(const Tile& tile);
+    [[nodiscard]] TapButton* makeMoreTile(std::size_t next);
+    void lay(const std::vector<TapButton*>& tiles);
+    [[nodiscard]] std::size_t perPage() const;
+
+    Spec m_spec;
+    QWidget* m_page = nullptr;
+};
+
+} // namespace strandbench

@@ -1,0 +1,193 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screens/clock_screen.h"
+
+#include "screens/mix_screen.h"
+#include "screens/phrases.h"
+#include "theme/sizes.h"
+
+#include <QCoreApplication>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+ClockScreen::ClockScreen(const Surroundings& around, const Repair& repair, const BatchRun& run, Part part,
+                         QWidget* parent)
+    : Screen(around, part == Part::Spread ? u"screen_spread"_s : u"screen_wait"_s, parent),
+      m_repair(repair),
+      m_run(run),
+      m_part(part)
+{
+    buildFrame(contextOf(repair, words()) + u" · "_s + batchContext(repair, run.batch, words()), {});
+    auto* column = new QVBoxLayout;
+    column->setSpacing(px(sizes::gap));
+    auto* row = new QBoxLayout(around.upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    row->setSpacing(px(sizes::gap));
+    column->addLayout(row, 3);
+    content()->addLayout(column, 1);
+    buildFigure(row);
+    buildKeys(row);
+    buildRibbon(column);
+    answers()->setBackNote(tr("clock runs on"));
+    connect(answers(), &AnswerBar::wayOnTapped, this, [this] {
+        if (m_part == Part::Spread)
+            Q_EMIT acts({EdgesClear{m_run.batch}});
+        else
+            Q_EMIT acts({Sands{m_run.batch}});
+    });
+    tick();
+}
+
+void ClockScreen::buildFigure(QBoxLayout* row)
+{
+    auto* box = card(u"clock_card"_s);
+    auto* lines = new QVBoxLayout(box);
+    lines->setContentsMargins(px(4), px(1), px(3), px(1));
+    lines->setSpacing(0);
+    auto* across = new QHBoxLayout;
+    across->setSpacing(px(4));
+    m_figure = label(u"clock_figure"_s, TextRole::Figure, {}, Role::Ink, true);
+    m_figure->setLines(1);
+    auto* beside = new QVBoxLayout;
+    beside->setSpacing(0);
+    m_until = label(u"clock_until"_s, TextRole::Title);
+    m_board = label(u"clock_board"_s, TextRole::Title, {}, Role::Stop, true);
+    beside->addWidget(m_until, 1);
+    beside->addWidget(m_board, 1);
+    across->addWidget(m_figure, 5);
+    across->addLayout(beside, 4);
+    m_source =
+        label(u"clock_source"_s, TextRole::Small, tr("from the sheet, not yet from this panel's heat"), Role::MutedInk);
+    lines->addLayout(across, 1);
+    lines->addWidget(m_source);
+    row->addWidget(box, 5);
+}
+
+TapButton* ClockScreen::gelKey(const QString& name, const QString& title, GelPlace place, bool told)
+{
+    auto* key = new TapButton(theme(), name, TapButton::Kind::Plain, m_places);
+    key->setTitle(title);
+    key->setEnabled(!told);
+    connect(key, &TapButton::clicked, this, [this, place] { Q_EMIT acts({Gelled{m_run.batch, place}}); });
+    return key;
+}
+
+void ClockScreen::buildKeys(QBoxLayout* row)
+{
+    m_keys = new QWidget(this);
+    auto* column = new QVBoxLayout(m_keys);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(px(sizes::gap));
+    m_gelled = new TapButton(theme(), u"it_has_gelled"_s, TapButton::Kind::Plain, m_keys);
+    m_gelled->setTitle(tr("It has gelled"));
+    m_gelled->setSecondLine(tr("tap when it pulls and will not smear"));
+    m_gelled->setEnabled(!m_run.boardGelled || !m_run.panelGelled);
+    connect(m_gelled, &TapButton::clicked, this, [this] { askWhere(true); });
+    column->addWidget(m_gelled, 1);
+    if (m_part == Part::Wait) {
+        m_early = new HoldButton(theme(), u"sands_early"_s, TapButton::Kind::Plain, m_keys);
+        m_early->setTitle(tr("It sands already"));
+        m_early->setSecondLine(tr("hold 1 s"));
+        connect(m_early, &HoldButton::held, this, [this] { Q_EMIT acts({Sands{m_run.batch}}); });
+        column->addWidget(m_early, 1);
+    }
+    m_places = new QWidget(this);
+    auto* places = new QVBoxLayout(m_places);
+    places->setContentsMargins(0, 0, 0, 0);
+    places->setSpacing(px(sizes::gap));
+    places->addWidget(gelKey(u"gelled_board"_s, tr("On the board"), GelPlace::Board, m_run.boardGelled.has_value()), 1);
+    places->addWidget(gelKey(u"gelled_panel"_s, tr("On the panel"), GelPlace::Panel, m_run.panelGelled.has_value()), 1);
+    m_places->hide();
+    row->addWidget(m_keys, 2);
+    row->addWidget(m_places, 2);
+}
+
+void ClockScreen::askWhere(bool ask)
+{
+    m_keys->setVisible(!ask);
+    m_places->setVisible(ask);
+}
+
+void ClockScreen::buildRibbon(QBoxLayout* column)
+{
+    auto* box = card(u"phases_card"_s);
+    auto* inside = new QVBoxLayout(box);
+    inside->setContentsMargins(px(3), px(0.8), px(3), px(0.8));
+    m_ribbon = new PhaseRibbon(theme(), u"phases"_s, box);
+    const std::vector<PhaseSpan> spans = phasesOf(m_run.mixed.times, around().bench.assumptions());
+    QStringList names;
+    for (const PhaseSpan& each : spans)
+        names << words().phase(each.phase);
+    m_ribbon->setPhases(spans, names, [this](int minute) { return phrases::minuteTick(minute); });
+    m_ribbon->setAccessibleName(tr("Phases of this batch to time scale"));
+    inside->addWidget(m_ribbon);
+    column->addWidget(box, 2);
+}
+
+void ClockScreen::tick()
+{
+    const ClockFace face = around().bench.runningMix(m_repair, m_run).face;
+    m_ribbon->setNow(face.sinceHardener);
+    if (m_part == Part::Spread)
+        showSpreading(face);
+    else
+        showWaiting(face);
+}
+
+void ClockScreen::showSpreading(const ClockFace& face)
+{
+    m_figure->setText(words().duration(face.toNextPhase));
+    const bool boardSet = face.boardSetsIn.value() <= 0.0;
+    m_board->setText(boardSet ? tr("the board has set")
+                              : tr("board sets in %1").arg(words().duration(face.boardSetsIn)));
+    answers()->setWayOn(tr("Edges are clear"));
+    switch (face.phase) {
+    case Phase::Knead:
+        setSentence(tr("Knead firmly: no air, no streaks"));
+        m_until->setText(tr("until you spread"));
+        return;
+    case Phase::Spread:
+        setSentence(tr("Press in firmly, wet the edges, fill to level"));
+        m_until->setText(tr("until the edges must be clear"));
+        return;
+    case Phase::ClearEdges:
+        setSentence(tr("Clear the edges now"));
+        m_until->setText(tr("until it gels"));
+        return;
+    case Phase::HandsOff:
+    case Phase::Sand:
+    case Phase::Harder:
+        setSentence(tr("It has gelled by the sheet: hands off"));
+        m_figure->setText(words().duration(face.sinceHardener));
+        m_until->setText(tr("since hardener in"));
+        return;
+    }
+}
+
+void ClockScreen::showWaiting(const ClockFace& face)
+{
+    const bool boardSet = face.boardSetsIn.value() <= 0.0;
+    m_board->setText(boardSet ? QString() : tr("board sets in %1").arg(words().duration(face.boardSetsIn)));
+    const bool due = face.phase == Phase::Sand || face.phase == Phase::Harder;
+    answers()->setWayOn(tr("Nail and paper say: it sands"), due ? TapButton::Kind::Go : TapButton::Kind::Way);
+    answers()->setWayOnEnabled(due);
+    m_early->setEnabled(!due);
+    if (!due) {
+        setSentence(tr("Hands off: let it cure"));
+        const Duration left = m_run.mixed.times.sand - face.sinceHardener;
+        m_figure->setText(words().duration(left));
+        m_until->setText(tr("until it may be tested"));
+        return;
+    }
+    setSentence(tr("Nail leaves no mark, paper powders: then sand"));
+    m_figure->setText(words().duration(face.phase == Phase::Sand ? face.toNextPhase : face.sinceHardener));
+    m_until->setText(face.phase == Phase::Sand ? tr("of easy sanding left") : tr("since hardener in: it gets harder"));
+}
+
+void ClockScreen::setWriting(bool writing)
+{
+    Screen::setWriting(writing);
+    m_keys->setEnabled(!writing);
+    m_places->setEnabled(!writing);
+}
+
+} // namespace strandbench

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The running batch: from 'hardener in' to edges clear (spreading) and on until it sands (waiting).
+#pragma once
+
+#include "pictures/phase_ribbon.h"
+#include "screens/screen.h"
+#include "touch/hold_button.h"
+
+namespace strandbench {
+
+class ClockScreen final : public Screen {
+    Q_OBJECT
+public:
+    enum class Part { Spread, Wait };
+    ClockScreen(const Surroundings& around, const Repair& repair, const BatchRun& run, Part part,
+                QWidget* parent = nullptr);
+
+    void tick() override;
+    void setWriting(bool writing) override;
+
+private:
+    void buildFigure(QBoxLayout* row);
+    void buildKeys(QBoxLayout* row);
+    void buildRibbon(QBoxLayout* column);
+    void askWhere(bool ask);
+    void showSpreading(const ClockFace& face);
+    void showWaiting(const ClockFace& face);
+    TapButton* gelKey(const QString& name, const QString& title, GelPlace place, bool told);
+
+    Repair m_repair;
+    BatchRun m_run;
+    Part m_part;
+    FitLabel* m_figure = nullptr;
+    FitLabel* m_until = nullptr;
+    FitLabel* m_board = nullptr;
+    FitLabel* m_source = nullptr;
+    PhaseRibbon* m_ribbon = nullptr;
+    TapButton* m_gelled = nullptr;
+    HoldButton* m_early = nullptr;
+    QWidget* m_keys = nullptr;
+    QWidget* m_places = nullptr;
+};
+
+} // namespace strandbench

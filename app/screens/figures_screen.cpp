@@ -1,0 +1,180 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screens/figures_screen.h"
+
+#include "theme/sizes.h"
+
+#include <QCoreApplication>
+#include <QGridLayout>
+#include <QLocale>
+#include <QStackedLayout>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+
+FiguresScreen::FiguresScreen(const Surroundings& around, Spec spec, QWidget* parent)
+    : Screen(around, spec.name, parent), m_spec(std::move(spec))
+{
+    buildFrame(m_spec.context, m_spec.sentence);
+    auto* holder = new QWidget(this);
+    content()->addWidget(holder, 1);
+    m_pages = new QStackedLayout(holder);
+    auto* steppers = new QWidget(holder);
+    auto* keys = new QWidget(holder);
+    m_pages->addWidget(steppers);
+    m_pages->addWidget(keys);
+    buildSteppers(steppers);
+    buildKeyPad(keys);
+    disconnect(answers(), &AnswerBar::backTapped, this, &Screen::backTapped);
+    connect(answers(), &AnswerBar::backTapped, this, &FiguresScreen::back);
+    connect(answers(), &AnswerBar::wayOnTapped, this, &FiguresScreen::wayOn);
+    refresh();
+}
+
+void FiguresScreen::buildSteppers(QWidget* page)
+{
+    auto* grid = new QGridLayout(page);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setSpacing(px(sizes::gap));
+    const int columns = around().upright ? 1 : 2;
+    for (std::size_t i = 0; i < m_spec.figures.size(); ++i) {
+        const FigureSpec& figure = m_spec.figures[i];
+        auto* stepper = new Stepper(theme(), figure.name, figure.caption, page);
+        connect(stepper, &Stepper::stepped, this, [this, i](int direction) { step(i, direction); });
+        connect(stepper, &Stepper::figureTapped, this, [this, i] { openKeyPad(i); });
+        connect(stepper, &Stepper::unitTapped, this, [this] { m_spec.changeUnits(); });
+        const int at = static_cast<int>(i);
+        grid->addWidget(stepper, at / columns, at % columns);
+        m_steppers.push_back(stepper);
+    }
+    if (!m_spec.verdict)
+        return;
+    m_verdict = label(u"verdict"_s, TextRole::Body, {}, Role::Ink, true);
+    const int next = static_cast<int>(m_spec.figures.size());
+    grid->addWidget(m_verdict, next / columns, next % columns);
+}
+
+void FiguresScreen::buildKeyPad(QWidget* page)
+{
+    auto* row = new QBoxLayout(around().upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight, page);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(px(sizes::gap));
+    m_typed = label(u"typed"_s, TextRole::BigFigure, {}, Role::Ink, true);
+    m_typed->setAlignment(Qt::AlignCenter);
+    m_keys = new KeyPad(theme(), around().upright ? 4 : 6, page);
+    m_keys->setLongest(7);
+    m_keys->setPointSign(words().locale().decimalPoint());
+    row->addWidget(m_typed, 1);
+    row->addWidget(m_keys, 3);
+    connect(m_keys, &KeyPad::textChanged, this, &FiguresScreen::showTyped);
+}
+
+void FiguresScreen::step(std::size_t index, int direction)
+{
+    FigureSpec& figure = m_spec.figures[index];
+    const double next = figure.value ? *figure.value + direction * figure.step : figure.start;
+    figure.value = std::clamp(next, figure.lowest, figure.highest);
+    showTrouble({}, {});
+    refresh();
+}
+
+void FiguresScreen::openKeyPad(std::size_t index)
+{
+    m_typing = index;
+    showTrouble({}, {});
+    m_keys->setText({});
+    showTyped({});
+    setSentence(m_spec.figures[index].keyPadSentence);
+    m_pages->setCurrentIndex(1);
+    m_keys->setFocus();
+    refresh();
+}
+
+void FiguresScreen::showTyped(const QString& text)
+{
+    const FigureSpec& figure = m_spec.figures[*m_typing];
+    QString shown = text;
+    shown.replace(u'.', words().locale().decimalPoint());
+    m_typed->setText((shown.isEmpty() ? u"–"_s : shown) + QChar(0x00a0) + figure.unit());
+    answers()->setWayOnEnabled(!text.isEmpty());
+}
+
+void FiguresScreen::takeTyped()
+{
+    FigureSpec& figure = m_spec.figures[*m_typing];
+    const Checked<double> read = figure.read(m_keys->text());
+    if (!read)
+        return showTrouble(words().fault(read.error().front()), {});
+    figure.value = *read;
+    closeKeyPad();
+}
+
+void FiguresScreen::closeKeyPad()
+{
+    m_typing.reset();
+    showTrouble({}, {});
+    setSentence(m_spec.sentence);
+    m_pages->setCurrentIndex(0);
+    refresh();
+}
+
+void FiguresScreen::wayOn()
+{
+    if (m_typing)
+        return takeTyped();
+    std::vector<double> all;
+    for (const FigureSpec& each : m_spec.figures)
+        all.push_back(*each.value); // the way on is shut until every one is there
+    m_spec.done(all);
+}
+
+void FiguresScreen::back()
+{
+    if (m_typing)
+        closeKeyPad();
+    else
+        Q_EMIT backTapped();
+}
+
+std::vector<std::optional<double>> FiguresScreen::values() const
+{
+    std::vector<std::optional<double>> all;
+    for (const FigureSpec& each : m_spec.figures)
+        all.push_back(each.value);
+    return all;
+}
+
+void FiguresScreen::refresh()
+{
+    for (std::size_t i = 0; i < m_steppers.size(); ++i) {
+        const FigureSpec& figure = m_spec.figures[i];
+        const FigureSpec::Shown shown =
+            figure.value ? figure.print(*figure.value) : FigureSpec::Shown{{}, figure.unit()};
+        m_steppers[i]->setShown(shown.figure, shown.unit);
+    }
+    if (m_typing) {
+        answers()->setWayOn(QCoreApplication::translate("FiguresScreen", "Take this figure"));
+        return;
+    }
+    answers()->setWayOn(m_spec.wayOn);
+    bool ready = std::all_of(m_spec.figures.begin(), m_spec.figures.end(),
+                             [](const FigureSpec& each) { return each.value.has_value(); });
+    if (m_spec.verdict) {
+        const Spec::Verdict verdict = m_spec.verdict(values());
+        m_verdict->setText(verdict.text);
+        m_verdict->setRole(verdict.allowed ? Role::Ink : Role::Stop);
+        ready = ready && verdict.allowed;
+    }
+    answers()->setWayOnEnabled(ready);
+}
+
+void FiguresScreen::setWriting(bool writing)
+{
+    Screen::setWriting(writing);
+    for (Stepper* each : m_steppers)
+        each->setEnabled(!writing);
+}
+
+} // namespace strandbench

@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Figures on one screen: steppers for a small change, the key pad for the rest. Nothing is filled in before
+// it has been measured.
+#pragma once
+
+#include "screens/screen.h"
+#include "touch/key_pad.h"
+#include "touch/stepper.h"
+
+#include <optional>
+
+class QStackedLayout;
+
+namespace strandbench {
+
+/// One figure to be entered. Values are SI; print and read turn them into the person's units.
+struct FigureSpec {
+    QString name; ///< stem of the object names, "size_length"
+    QString caption;
+    QString keyPadSentence;
+    double lowest = 0;
+    double highest = 0;
+    double step = 1;  ///< of the large keys
+    double start = 0; ///< what the first tap on a large key gives
+    struct Shown {
+        QString figure;
+        QString unit;
+    };
+    std::function<Shown(double)> print;
+    std::function<QString()> unit;
+    /// Reads typed text in the person's units; the fault names what is allowed.
+    std::function<Checked<double>(const QString&)> read;
+    std::optional<double> value;
+};
+
+class FiguresScreen final : public Screen {
+    Q_OBJECT
+public:
+    struct Spec {
+        QString name;
+        QString context;
+        QString sentence;
+        std::vector<FigureSpec> figures;
+        QString wayOn;
+        /// What the figures come to so far; shown beside them. `allowed` false keeps the way on shut.
+        struct Verdict {
+            QString text;
+            bool allowed = true;
+        };
+        std::function<Verdict(const std::vector<std::optional<double>>&)> verdict;
+        std::function<void(const std::vector<double>&)> done;
+        std::function<void()> changeUnits;
+    };
+    FiguresScreen(const Surroundings& around, Spec spec, QWidget* parent = nullptr);
+
+    void setWriting(bool writing) override;
+
+private:
+    void buildSteppers(QWidget* page);
+    void buildKeyPad(QWidget* page);
+    void step(std::size_t index, int direction);
+    void openKeyPad(std::size_t index);
+    void takeTyped();
+    void showTyped(const QString& text);
+    void closeKeyPad();
+    void refresh();
+    void wayOn();
+    void back();
+    [[nodiscard]] std::vector<std::optional<double>> values() const;
+
+    Spec m_spec;
+    std::vector<Stepper*> m_steppers;
+    QStackedLayout* m_pages = nullptr;
+    KeyPad* m_keys = nullptr;
+    FitLabel* m_typed = nullptr;
+    FitLabel* m_verdict = nullptr;
+    std::optional<std::size_t> m_typing;
+};
+
+} // namespace strandbench

@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screens/job_card.h"
+
+#include "theme/sizes.h"
+#include "touch/fit_text.h"
+
+#include <QPainter>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+namespace {
+
+constexpr double inset = 3;     // mm
+constexpr double signSide = 10; // mm
+constexpr double hole = 3.2;    // mm, where the card hangs
+
+} // namespace
+
+JobCard::JobCard(const Theme& theme, const QString& name, QWidget* parent) : QAbstractButton(parent), m_theme(theme)
+{
+    setObjectName(name);
+    setFocusPolicy(Qt::StrongFocus);
+}
+
+void JobCard::setShown(const Shown& shown)
+{
+    m_shown = shown;
+    setAccessibleName(u"%1, %2, %3"_s.arg(shown.job, shown.panel, shown.next));
+    setAccessibleDescription(shown.who + u", "_s + shown.nextDetail);
+    update();
+}
+
+QSize JobCard::minimumSizeHint() const { return {m_theme.px(40), m_theme.px(44)}; }
+
+QSize JobCard::sizeHint() const { return {m_theme.px(50), m_theme.px(68)}; }
+
+QRectF JobCard::signBox() const
+{
+    const double side = m_theme.px(signSide);
+    const double pad = m_theme.px(inset);
+    return {pad, height() - pad - side, side, side};
+}
+
+QRectF JobCard::pictureBox() const
+{
+    const double pad = m_theme.px(inset);
+    const double top = lines()[2].where.bottom() + m_theme.px(1);
+    const double bottom = signBox().top() - m_theme.px(1);
+    return {pad, top, width() - 2 * pad, std::max(0.0, bottom - top)};
+}
+
+std::vector<JobCard::Line> JobCard::lines() const
+{
+    const double pad = m_theme.px(inset);
+    const double across = width() - 2 * pad;
+    const bool low = height() < m_theme.px(56); // a short glass: the head of the card is set tighter
+    double at = m_theme.px(low ? 2.2 : 4.5);
+    std::vector<Line> all;
+    const auto add = [&](const QString& text, double heightMm, TextRole role, bool bold, bool muted) {
+        all.push_back({text, QRectF(pad, at, across, m_theme.px(heightMm)), role, bold, muted});
+        at += m_theme.px(heightMm);
+    };
+    add(m_shown.job, low ? 7.5 : 10, low ? TextRole::Title : TextRole::BigFigure, true, false);
+    add(m_shown.panel, 5.2, TextRole::Body, false, false);
+    add(m_shown.who, 5, TextRole::Small, false, true);
+    const QRectF sign = signBox();
+    const double left = sign.right() + m_theme.px(2);
+    const double room = width() - pad - left;
+    all.push_back({m_shown.next, QRectF(left, sign.top(), room, sign.height() / 2), TextRole::Body, true, false});
+    all.push_back(
+        {m_shown.nextDetail, QRectF(left, sign.center().y(), room, sign.height() / 2), TextRole::Small, false, true});
+    return all;
+}
+
+std::vector<ShownText> JobCard::shownTexts() const
+{
+    std::vector<ShownText> texts;
+    for (const Line& line : lines()) {
+        const FittedText fitted = fitText(m_theme, line.text, line.role, line.where.size(), line.bold, 1);
+        texts.push_back({line.text, line.where, fitted.emMm, fitted.fits});
+    }
+    return texts;
+}
+
+void JobCard::paintEvent(QPaintEvent*)
+{
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const double pen = m_theme.metrics().pixelsPerMillimetre() * (hasFocus() ? 1.0 : sizes::edge);
+    painter.setPen(QPen(m_theme.color(hasFocus() ? Role::Action : Role::Edge), pen));
+    painter.setBrush(m_theme.color(isDown() ? Role::Pressed : Role::Card));
+    const double radius = m_theme.px(sizes::radius);
+    painter.drawRoundedRect(QRectF(rect()).adjusted(pen / 2, pen / 2, -pen / 2, -pen / 2), radius, radius);
+
+    // The hole that it hangs from, at the right so that the number keeps its place.
+    const double side = m_theme.px(hole);
+    painter.setBrush(m_theme.color(Role::Ground));
+    painter.setPen(QPen(m_theme.color(Role::SoftEdge), pen / 2));
+    painter.drawEllipse(QRectF(width() / 2.0 - side / 2, m_theme.px(1), side, side));
+
+    for (const Line& line : lines()) {
+        const FittedText fitted = fitText(m_theme, line.text, line.role, line.where.size(), line.bold, 1);
+        drawFitted(painter, line.where, fitted, Qt::AlignLeft | Qt::AlignVCenter,
+                   m_theme.color(line.muted ? Role::MutedInk : Role::Ink));
+    }
+    paintPictogram(painter, signBox(), m_shown.sign, m_theme, m_theme.color(Role::Action));
+    const QRectF picture = pictureBox();
+    if (picture.height() > m_theme.px(4))
+        paintSection(painter, picture, m_shown.drawing, m_theme);
+}
+
+} // namespace strandbench

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One message fills the screen: a sign, what is so, what to do; and up to two ways, one of them held.
+#pragma once
+
+#include "pictures/pictogram.h"
+#include "screens/screen.h"
+
+namespace strandbench {
+
+class MessageScreen final : public Screen {
+    Q_OBJECT
+public:
+    struct Spec {
+        QString name;
+        QString context;
+        QString sentence;
+        Pictogram sign = Pictogram::None;
+        QString signName; ///< for those who hear the screen
+        QString headline;
+        QString text;
+        QString small;
+        std::vector<CautionText> cautions;
+        QString wayOn;
+        TapButton::Kind wayOnKind = TapButton::Kind::Way;
+        std::function<void()> go;
+        QString holdName; ///< object name of the held key; empty for none
+        QString holdTitle;
+        std::function<void()> held;
+        bool refuses = false; ///< red edge and red sentence
+    };
+    MessageScreen(const Surroundings& around, Spec spec, QWidget* parent = nullptr);
+
+private:
+    void buildSide(QWidget* box, QBoxLayout* row);
+    void buildWords(QWidget* box, QBoxLayout* row);
+
+    Spec m_spec;
+};
+
+} // namespace strandbench

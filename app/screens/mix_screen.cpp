@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screens/mix_screen.h"
+
+#include "pictures/puddle_picture.h"
+#include "screens/phrases.h"
+#include "screens/picture_labels.h"
+#include "screens/step_screen.h"
+
+#include <QCoreApplication>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+namespace {
+
+bool weighed(const Mix& mix, const ProductSheet* sheet) { return sheet && mix.filler < smallestBeadMix(*sheet); }
+
+const QString& sheetIdOf(const RepairPlan& plan, BatchRef ref)
+{
+    return ref.finishing ? plan.finishSheetId : plan.sheetId;
+}
+
+} // namespace
+
+const Batch& batchOf(const RepairPlan& plan, BatchRef ref)
+{
+    const std::vector<Batch>& batches = ref.finishing ? plan.finish.batches : plan.batches;
+    return batches.at(static_cast<std::size_t>(ref.index));
+}
+
+QString batchContext(const Repair& repair, BatchRef ref, const Words& words)
+{
+    const RepairPlan& plan = *repair.plan;
+    const std::vector<Batch>& batches = ref.finishing ? plan.finish.batches : plan.batches;
+    const QString which = phrases::batchOf(ref.index + 1, static_cast<int>(batches.size()));
+    if (ref.finishing)
+        return which + u" · "_s + words.filler(plan.finish.filler);
+    const Lift& lift = plan.lifts.at(static_cast<std::size_t>(batchOf(plan, ref).lift));
+    return which + u" · "_s + words.face(lift.face) + u" · "_s + words.filler(lift.filler);
+}
+
+MixScreen::MixScreen(const Surroundings& around, const Repair& repair, BatchRef ref, QWidget* parent)
+    : Screen(around, u"screen_mix"_s, parent)
+{
+    const Batch& batch = batchOf(*repair.plan, ref);
+    const QString sheetId = sheetIdOf(*repair.plan, ref);
+    const ProductSheet* sheet = around.bench.planning().catalogue.byId(sheetId);
+    buildFrame(contextOf(repair, words()) + u" · "_s + batchContext(repair, ref, words()),
+               weighed(batch.mix, sheet) ? tr("Knead both, then weigh these two")
+                                         : tr("Knead both, then lay this puddle and bead"));
+    buildPuddle(batch);
+    buildFigures(batch, sheet);
+    answers()->setWayOn(tr("Hardener in: start"), TapButton::Kind::Way);
+    connect(answers(), &AnswerBar::wayOnTapped, this, [this, ref, batch, sheetId] {
+        Q_EMIT acts({HardenerIn{ref, batch.mix.filler, batch.mix.hardener, sheetId, {}, batch.times}});
+    });
+}
+
+void MixScreen::buildPuddle(const Batch& batch)
+{
+    auto* box = card(u"puddle_card"_s);
+    auto* row = new QBoxLayout(around().upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight, box);
+    row->setContentsMargins(px(2), px(2), px(2), px(2));
+    row->setSpacing(px(2));
+    auto* words = new QVBoxLayout;
+    words->addWidget(label(u"mix_how"_s, TextRole::Body,
+                           tr("Hold the board beside the glass. Straight bead, puddle %1 high.")
+                               .arg(this->words().fineLength(batch.mix.puddleHeight))),
+                     1);
+    words->addWidget(cautionsWidget(this->words().cautionsAt(Station::Mix), theme(), box), 2);
+    auto* picture = new PuddlePicture(theme(), u"puddle"_s, box);
+    picture->setMix(batch.mix, puddleLabels(batch.mix, this->words()));
+    picture->setAccessibleName(tr("Puddle and bead, drawn to size"));
+    row->addLayout(words, 2);
+    row->addWidget(picture, 3);
+    content()->addWidget(box, 3);
+}
+
+void MixScreen::buildFigures(const Batch& batch, const ProductSheet* sheet)
+{
+    auto* box = card(u"mix_card"_s);
+    auto* lines = new QVBoxLayout(box);
+    lines->setContentsMargins(px(3), px(1.5), px(3), px(1.5));
+    lines->setSpacing(px(0.2));
+    const Mix& mix = batch.mix;
+    const auto figure = [&](const QString& name, const QString& caption, const QString& value, Role ink) {
+        lines->addWidget(label(name + u"_caption"_s, TextRole::Small, caption, Role::MutedInk));
+        lines->addWidget(label(name, TextRole::BigFigure, value, ink, true), 1);
+    };
+    if (weighed(mix, sheet)) {
+        figure(u"mix_weigh"_s, tr("Weigh: filler + hardener"), phrases::massPair(mix, words()), Role::Ink);
+        lines->addWidget(label(u"mix_small"_s, TextRole::Small,
+                               tr("Under %1 a bead is too coarse.").arg(words().mass(smallestBeadMix(*sheet))),
+                               Role::MutedInk));
+        figure(u"mix_puddle"_s, tr("Puddle across"), words().length(mix.puddle), Role::Ink);
+    } else {
+        figure(u"mix_puddle"_s, tr("Puddle across"), words().length(mix.puddle), Role::Ink);
+        figure(u"mix_bead"_s, tr("Hardener bead (%1)").arg(phrases::beadBand(mix, *sheet, words())),
+               words().length(mix.bead), Role::HardenerFill);
+        figure(u"mix_weigh"_s, tr("or weigh"), phrases::massPair(mix, words()), Role::Ink);
+    }
+    lines->addWidget(label(u"mix_gel"_s, TextRole::Small,
+                           tr("sets on the board in about %1").arg(words().longDuration(batch.times.boardGel)),
+                           Role::MutedInk));
+    content()->addWidget(box, 2);
+}
+
+} // namespace strandbench

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screens/plan_screen.h"
+
+#include "pictures/section_picture.h"
+#include "screens/picture_labels.h"
+#include "theme/sizes.h"
+
+#include <QCoreApplication>
+#include <QGridLayout>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+namespace {
+
+QString sentenceOf(const Repair& repair, const RepairPlan& plan, const Words& words)
+{
+    const Damage& damage = *repair.assessment.damage;
+    const QString name = words.damage(damage.kind);
+    const QString size =
+        damage.width.value() > 0 ? words.lengthPair(damage.length, damage.width) : words.length(damage.length);
+    const bool both = !plan.lifts.empty() && plan.lifts.back().face == Face::Back;
+    return both ? PlanScreen::tr("%1, %2: fill both faces").arg(name, size)
+                : PlanScreen::tr("%1, %2: fill it").arg(name, size);
+}
+
+} // namespace
+
+PlanScreen::PlanScreen(const Surroundings& around, const Repair& repair, const RepairPlan& plan, bool accepted,
+                       QWidget* parent)
+    : Screen(around, u"screen_plan"_s, parent)
+{
+    buildFrame(contextOf(repair, words()), sentenceOf(repair, plan, words()));
+    buildSection(repair, plan);
+    buildFigures(plan, repair.planAcceptedAt.value_or(around.bench.clock().now()));
+    answers()->setWayOn(accepted ? tr("To the present step") : tr("Right: prepare it"));
+    connect(answers(), &AnswerBar::wayOnTapped, this, [this, accepted, repair, plan] {
+        if (accepted)
+            Q_EMIT presentWanted();
+        else
+            Q_EMIT acts({PlanAccepted{repair.assessment, plan}});
+    });
+}
+
+void PlanScreen::buildSection(const Repair& repair, const RepairPlan& plan)
+{
+    auto* box = card(u"section_card"_s);
+    auto* inside = new QVBoxLayout(box);
+    const int margin = px(2);
+    inside->setContentsMargins(margin, margin, margin, margin);
+    auto* picture = new SectionPicture(theme(), u"section"_s, box);
+    picture->setDrawing(SectionDrawing::of(repair.assessment, plan, around().bench.assumptions()),
+                        sectionLabels(repair.assessment, plan, words()));
+    picture->setAccessibleName(tr("Section of this repair, to scale"));
+    inside->addWidget(picture);
+    content()->addWidget(box, 2);
+}
+
+void PlanScreen::buildFigures(const RepairPlan& plan, const Instant& from)
+{
+    auto* column = new QVBoxLayout;
+    column->setSpacing(px(sizes::gap));
+    auto* box = card(u"figures_card"_s);
+    auto* lines = new QVBoxLayout(box);
+    lines->setContentsMargins(px(3), px(1.5), px(3), px(1.5));
+    lines->setSpacing(px(0.3));
+    lines->addWidget(label(u"plan_mix_caption"_s, TextRole::Small, tr("Mix in all"), Role::MutedInk));
+    lines->addWidget(label(
+        u"plan_mix"_s, TextRole::Title,
+        tr("%1 in %2").arg(words().mass(plan.fillerTotal), words().batches(static_cast<int>(plan.batches.size()))),
+        Role::Ink, true));
+    lines->addWidget(label(u"plan_ready_caption"_s, TextRole::Small, tr("Ready for primer"), Role::MutedInk));
+    lines->addWidget(label(u"plan_ready"_s, TextRole::Title,
+                           tr("about %1").arg(words().clockTime(from, plan.readyForPrimer)), Role::Ink, true));
+    column->addWidget(box, 1);
+
+    auto* why = new TapButton(theme(), u"why"_s, TapButton::Kind::Plain, this);
+    why->setTitle(words().filler(*plan.filler));
+    why->setSecondLine(tr("why this one?"));
+    connect(why, &TapButton::clicked, this, &PlanScreen::whyWanted);
+    column->addWidget(why);
+    content()->addLayout(column, 1);
+}
+
+WhyScreen::WhyScreen(const Surroundings& around, const Repair& repair, const RepairPlan& plan, QWidget* parent)
+    : Screen(around, u"screen_why"_s, parent)
+{
+    buildFrame(contextOf(repair, words()), tr("Why %1").arg(words().filler(*plan.filler)));
+    auto* box = card(u"why_card"_s);
+    auto* lines = new QVBoxLayout(box);
+    lines->setContentsMargins(px(3), px(2), px(3), px(2));
+    QStringList reasons;
+    for (const Reason& each : plan.reasons)
+        reasons << words().reason(each);
+    QStringList others;
+    for (const RejectedFiller& each : plan.rejected)
+        others << words().filler(each.filler) + u": "_s + words().reason(each.reason);
+    lines->addWidget(label(u"why_reasons"_s, TextRole::Body, reasons.join(u'\n')), 1);
+    lines->addWidget(label(u"why_others"_s, TextRole::Body, others.join(u'\n'), Role::MutedInk), 1);
+    content()->addWidget(box, 1);
+    answers()->setWayOn(tr("Back to the plan"));
+    connect(answers(), &AnswerBar::wayOnTapped, this, &Screen::backTapped);
+}
+
+} // namespace strandbench

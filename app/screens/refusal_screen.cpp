@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screens/refusal_screen.h"
+
+#include "screens/sign_widget.h"
+#include "touch/hold_button.h"
+
+#include <QCoreApplication>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+RefusalScreen::RefusalScreen(const Surroundings& around, const Repair& repair, const std::vector<Stop>& stops,
+                             QWidget* parent)
+    : Screen(around, u"screen_refusal"_s, parent)
+{
+    const StopText first = words().stop(stops.front());
+    buildFrame(contextOf(repair, words()), first.headline);
+    sentence()->setRole(Role::Stop);
+
+    auto* box = card(u"refusal_card"_s);
+    box->setEdge(Role::Stop);
+    auto* row = new QHBoxLayout(box);
+    row->setContentsMargins(px(3), px(2.5), px(3), px(2.5));
+    row->setSpacing(px(4));
+    buildSide(box, row);
+    buildWords(row, stops);
+    content()->addWidget(box, 1);
+
+    answers()->setWayOn(first.park);
+    std::vector<QString> because;
+    for (const Stop& each : stops)
+        because.push_back(each.reason.code);
+    connect(answers(), &AnswerBar::wayOnTapped, this, [this, to = stops.front().parkTo, because] {
+        Q_EMIT acts({Parked{to, because}});
+    });
+}
+
+void RefusalScreen::buildSide(QWidget* card, QBoxLayout* row)
+{
+    auto* side = new QVBoxLayout;
+    side->addWidget(new SignWidget(theme(), Pictogram::StopHand, tr("Stop"), card), 1);
+    auto* again = new HoldButton(theme(), u"assess_again"_s, TapButton::Kind::Plain, card);
+    again->setTitle(tr("Assess again"));
+    again->setSecondLine(tr("hold 1 s"));
+    again->setLeastSize(34, 20);
+    connect(again, &HoldButton::held, this, [this] { Q_EMIT acts({AssessAgain{}}); });
+    side->addWidget(again);
+    row->addLayout(side, 1);
+}
+
+void RefusalScreen::buildWords(QBoxLayout* row, const std::vector<Stop>& stops)
+{
+    const StopText first = words().stop(stops.front());
+    auto* column = new QVBoxLayout;
+    column->setSpacing(px(0.5));
+    column->addWidget(label(u"stop_wrong"_s, TextRole::Title, first.wrong, Role::Ink, true));
+    column->addWidget(label(u"stop_why"_s, TextRole::Body, first.why));
+    if (stops.size() > 1) {
+        QStringList others;
+        for (std::size_t i = 1; i < stops.size(); ++i)
+            others << words().reason(stops[i].reason);
+        column->addWidget(
+            label(u"stop_others"_s, TextRole::Body, tr("Also: %1").arg(others.join(u"; "_s)), Role::Stop));
+    }
+    column->addWidget(label(u"stop_instead_caption"_s, TextRole::Small, tr("What to do instead"), Role::MutedInk));
+    column->addWidget(label(u"stop_instead"_s, TextRole::Body, first.instead, Role::Ink, true));
+    if (!first.insteadDetail.isEmpty())
+        column->addWidget(label(u"stop_instead_detail"_s, TextRole::Body, first.insteadDetail));
+    column->addWidget(
+        label(u"stop_override"_s, TextRole::Small, first.overridable + u" "_s + first.precedence, Role::MutedInk));
+    row->addLayout(column, 3);
+}
+
+} // namespace strandbench

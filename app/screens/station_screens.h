@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The screen of every station of the walk: from a repair's next step to what is shown.
+#pragma once
+
+#include "screens/screen.h"
+
+namespace strandbench {
+
+/// What screens ask the window to do besides acting: each one hop away.
+struct Ways {
+    std::function<void(const Look&)> look; ///< look at another step of this repair
+    std::function<void()> present;         ///< back to the present step
+    std::function<void(Question)> howToTell;
+    std::function<void()> why;
+    std::function<void()> changeUnits;
+    std::function<void()> home;
+};
+
+/// The screen of the repair's next step.
+[[nodiscard]] Screen* screenOf(const Surroundings& around, const Repair& repair, const Ways& ways, QWidget* parent);
+/// The screen of a step that is only looked at.
+[[nodiscard]] Screen* lookScreenOf(const Surroundings& around, const Repair& repair, const Look& look, const Ways& ways,
+                                   QWidget* parent);
+/// 'Stop and ask': whole screen, from any step.
+[[nodiscard]] Screen* askScreenOf(const Surroundings& around, const Repair& repair, const Ways& ways, QWidget* parent);
+
+/// Where 'back' leads from the present step, or from a look: the step before it; empty for home.
+[[nodiscard]] std::optional<Look> lookBefore(const Repair& repair, const std::optional<Look>& from);
+
+} // namespace strandbench

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screens/take_in_screen.h"
+
+#include "bench/settings.h"
+#include "screens/choice_screen.h"
+#include "theme/sizes.h"
+
+#include <QCoreApplication>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+namespace {
+
+constexpr int longestJobNumber = 10;
+
+/// The context of this file's words.
+struct Says {
+    Q_DECLARE_TR_FUNCTIONS(TakeInScreen)
+};
+
+/// A screen of plain names as tiles; a tap hands the name over.
+Screen* makeNames(const Surroundings& around, ChoiceScreen::Spec spec, const QStringList& names, const QString& chosen,
+                  const std::function<void(const QString&)>& tapped, QWidget* parent)
+{
+    int number = 0;
+    for (const QString& each : names)
+        spec.tiles.push_back(
+            {u"name_%1"_s.arg(number++), each, {}, {}, false, each == chosen, [tapped, each] { tapped(each); }});
+    spec.moreTitle = Says::tr("More");
+    return new ChoiceScreen(around, std::move(spec), parent);
+}
+
+} // namespace
+
+JobNumberScreen::JobNumberScreen(const Surroundings& around, const QString& number, QWidget* parent)
+    : Screen(around, u"screen_job_number"_s, parent)
+{
+    const QString person = around.settings.person;
+    buildFrame(Says::tr("Take in · %1").arg(person), Says::tr("Key in the job number"));
+    auto* row = new QBoxLayout(around.upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    row->setSpacing(px(sizes::gap));
+    m_number = label(u"job_number"_s, TextRole::BigFigure, {}, Role::Ink, true);
+    m_number->setAlignment(Qt::AlignCenter);
+    m_keys = new KeyPad(theme(), around.upright ? 4 : 6, this);
+    m_keys->setPointAllowed(false);
+    m_keys->setLongest(longestJobNumber);
+    m_keys->setText(number);
+    row->addWidget(m_number, 1);
+    row->addWidget(m_keys, 3);
+    content()->addLayout(row, 1);
+    answers()->setWayOn(Says::tr("That is the job"));
+    connect(m_keys, &KeyPad::textChanged, this, &JobNumberScreen::showNumber);
+    connect(answers(), &AnswerBar::wayOnTapped, this, [this] { Q_EMIT numberGiven(m_keys->text()); });
+    showNumber(number);
+}
+
+void JobNumberScreen::showNumber(const QString& number)
+{
+    m_number->setText(number.isEmpty() ? u"–"_s : number);
+    answers()->setWayOnEnabled(!number.isEmpty());
+}
+
+QStringList panelNames()
+{
+    return {Says::tr("Skirt panel, right rear"),
+            Says::tr("Skirt panel, left front"),
+            Says::tr("Bumper corner, left"),
+            Says::tr("Bumper corner, right"),
+            Says::tr("Roof cap, front"),
+            Says::tr("Luggage door, left"),
+            Says::tr("Luggage door, right"),
+            Says::tr("Wheel arch, left"),
+            Says::tr("Wheel arch, right"),
+            Says::tr("Engine cover"),
+            Says::tr("Front apron"),
+            Says::tr("Battery door")};
+}
+
+QStringList peopleOf(const Settings& settings)
+{
+    if (!settings.people.isEmpty())
+        return settings.people;
+    return {Says::tr("Technician 1"), Says::tr("Technician 2"), Says::tr("Technician 3"), Says::tr("Apprentice")};
+}
+
+Screen* makePanelScreen(const Surroundings& around, const QString& job, std::function<void(const QString&)> taken,
+                        QWidget* parent)
+{
+    ChoiceScreen::Spec spec;
+    spec.name = u"screen_panel"_s;
+    spec.context = around.words.jobLabel(job) + u" · "_s + around.settings.person;
+    spec.sentence = Says::tr("Which panel is it?");
+    return makeNames(around, std::move(spec), panelNames(), {}, taken, parent);
+}
+
+Screen* makePersonScreen(const Surroundings& around, std::function<void(const QString&)> chosen, QWidget* parent)
+{
+    ChoiceScreen::Spec spec;
+    spec.name = u"screen_person"_s;
+    spec.sentence = Says::tr("Who is at the bench?");
+    return makeNames(around, std::move(spec), peopleOf(around.settings), around.settings.person, chosen, parent);
+}
+
+} // namespace strandbench
