@@ -1,0 +1,386 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "shell/bench_window.h"
+
+#include "screens/assess.h"
+#include "screens/home_screen.h"
+#include "screens/plan_screen.h"
+#include "screens/set_up_screen.h"
+#include "screens/take_in_screen.h"
+#include "theme/sizes.h"
+#include "words/log_trouble.h"
+
+#include <QPainter>
+#include <QVBoxLayout>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+
+BenchWindow::BenchWindow(Parts parts) : m_parts(std::move(parts)), m_column(new QVBoxLayout(this))
+{
+    setObjectName(u"bench_window"_s);
+    m_column->setContentsMargins(0, 0, 0, 0);
+    m_column->setSpacing(0);
+    m_tick.setSingleShot(true);
+    m_tick.setTimerType(Qt::PreciseTimer);
+    connect(&m_tick, &QTimer::timeout, this, [this] {
+        tick();
+        scheduleTick();
+    });
+    connect(&m_parts.bench, &Bench::unsavedChanged, this, &BenchWindow::showUnsaved);
+    apply(m_parts.settings);
+    scheduleTick();
+}
+
+BenchWindow::~BenchWindow()
+{
+    // The screens hold references to theme and words: they go first.
+    delete m_screen;
+    delete m_ribbon;
+    delete m_unsaved;
+}
+
+void BenchWindow::apply(const Settings& settings)
+{
+    m_parts.settings = settings;
+    m_parts.speak(settings.language);
+    rebuild();
+}
+
+void BenchWindow::rebuild()
+{
+    delete m_screen;
+    m_screen = nullptr;
+    delete m_ribbon;
+    delete m_unsaved;
+    const Settings& settings = m_parts.settings;
+    const double ppmm =
+        settings.pixelsPerMillimetre > 0 ? settings.pixelsPerMillimetre : m_parts.screenPixelsPerMillimetre;
+    m_theme = std::make_unique<Theme>(Metrics(ppmm), settings.dayNight, settings.hand);
+    m_words = std::make_unique<Words>(settings.units, QLocale(settings.language));
+    m_around = std::make_unique<Surroundings>(
+        Surroundings{*m_theme, *m_words, m_parts.bench, m_parts.settings, height() > width()});
+
+    m_unsaved = new FitLabel(*m_theme, u"unsaved_bar"_s, TextRole::Body, this);
+    m_unsaved->setRole(Role::OnStop);
+    m_unsaved->setBold(true);
+    m_unsaved->setAlignment(Qt::AlignCenter);
+    m_unsaved->setAutoFillBackground(true);
+    QPalette red;
+    red.setColor(QPalette::Window, m_theme->color(Role::Stop));
+    m_unsaved->setPalette(red);
+    m_unsaved->setFixedHeight(m_theme->px(8));
+    m_ribbon = new Ribbon(*m_theme, *m_words, m_parts.bench, this);
+    connect(m_ribbon, &Ribbon::repairTapped, this, &BenchWindow::showRepair);
+    connect(m_ribbon, &Ribbon::restTapped, this, &BenchWindow::showHome);
+    m_column->addWidget(m_unsaved);
+    m_column->addWidget(m_ribbon);
+    showUnsaved();
+    place(m_place);
+}
+
+const Repair* BenchWindow::current() const { return m_repair ? m_parts.bench.repair(*m_repair) : nullptr; }
+
+void BenchWindow::showHome()
+{
+    m_repair.reset();
+    m_look.reset();
+    place(Place::Home);
+}
+
+void BenchWindow::showRepair(const QUuid& id)
+{
+    m_repair = id;
+    m_look.reset();
+    place(Place::Repair);
+}
+
+void BenchWindow::place(Place place)
+{
+    m_place = place;
+    setScreen(makeScreen());
+}
+
+void BenchWindow::setScreen(Screen* screen)
+{
+    if (m_screen) {
+        // It may be the one whose tap is being handled.
+        m_screen->hide();
+        m_screen->deleteLater();
+    }
+    m_screen = screen;
+    m_column->addWidget(screen, 1);
+    connect(screen, &Screen::acts, this, &BenchWindow::act);
+    connect(screen, &Screen::backTapped, this, &BenchWindow::back);
+    connect(screen, &Screen::homeWanted, this, &BenchWindow::showHome);
+    connect(screen, &Screen::stopTapped, this, [this] {
+        if (m_repair)
+            place(Place::Ask);
+        else
+            showHome();
+    });
+    screen->show();
+    tick();
+}
+
+Screen* BenchWindow::makeScreen()
+{
+    const Repair* repair = current();
+    switch (m_place) {
+    case Place::Home:
+        return makeHome();
+    case Place::JobNumber:
+        return makeJobNumber();
+    case Place::Panel:
+        return makePanelScreen(
+            *m_around, m_job, [this](const QString& panel) { takeIn(panel); }, this);
+    case Place::Person:
+        return makePersonScreen(
+            *m_around, [this](const QString& name) { choosePerson(name); }, this);
+    case Place::SetUp:
+        return makeSetUp();
+    case Place::Calibrate:
+        return makeCalibrate();
+    case Place::Why:
+        return new WhyScreen(*m_around, *repair, repair->plan ? *repair->plan : m_parts.bench.plan(repair->assessment),
+                             this);
+    case Place::HowToTell:
+        return new HowToTellScreen(*m_around, *repair, m_toldQuestion, this);
+    case Place::Ask:
+        return askScreenOf(*m_around, *repair, ways(), this);
+    case Place::Repair:
+        break;
+    }
+    return makeRepairScreen(*repair);
+}
+
+Screen* BenchWindow::makeHome()
+{
+    auto* home = new HomeScreen(*m_around, this);
+    connect(home, &HomeScreen::repairTapped, this, &BenchWindow::showRepair);
+    connect(home, &HomeScreen::setUpTapped, this, [this] { place(Place::SetUp); });
+    connect(home, &HomeScreen::personTapped, this, [this] {
+        m_afterPerson = Place::Home;
+        place(Place::Person);
+    });
+    connect(home, &HomeScreen::takeInTapped, this, [this] {
+        m_job.clear();
+        m_afterPerson = Place::JobNumber;
+        place(m_parts.settings.person.isEmpty() ? Place::Person : Place::JobNumber);
+    });
+    return home;
+}
+
+Screen* BenchWindow::makeJobNumber()
+{
+    auto* screen = new JobNumberScreen(*m_around, m_job, this);
+    connect(screen, &JobNumberScreen::numberGiven, this, [this](const QString& number) {
+        m_job = number;
+        place(Place::Panel);
+    });
+    return screen;
+}
+
+Screen* BenchWindow::makeSetUp()
+{
+    auto* screen = new SetUpScreen(*m_around, this);
+    connect(screen, &SetUpScreen::calibrateWanted, this, [this] { place(Place::Calibrate); });
+    connect(screen, &SetUpScreen::settingsChanged, this, [this](const Settings& wanted) {
+        const bool saved = m_parts.settingsFile.save(wanted);
+        // The tap's own button goes with the old screens: let it finish first.
+        QMetaObject::invokeMethod(
+            this,
+            [this, wanted, saved] {
+                apply(wanted);
+                if (!saved)
+                    m_screen->showTrouble(tr("The set-up could not be saved."),
+                                          tr("It holds until the program is closed."));
+            },
+            Qt::QueuedConnection);
+    });
+    return screen;
+}
+
+Screen* BenchWindow::makeCalibrate()
+{
+    auto* screen = new CalibrateScreen(*m_around, this);
+    connect(screen, &CalibrateScreen::calibrated, this, [this](double ppmm) {
+        Settings wanted = m_parts.settings;
+        wanted.pixelsPerMillimetre = ppmm;
+        const bool saved = m_parts.settingsFile.save(wanted);
+        QMetaObject::invokeMethod(
+            this,
+            [this, wanted, saved] {
+                m_place = Place::SetUp;
+                apply(wanted);
+                if (!saved)
+                    m_screen->showTrouble(tr("The set-up could not be saved."),
+                                          tr("It holds until the program is closed."));
+            },
+            Qt::QueuedConnection);
+    });
+    return screen;
+}
+
+Screen* BenchWindow::makeRepairScreen(const Repair& repair)
+{
+    return m_look ? lookScreenOf(*m_around, repair, *m_look, ways(), this) : screenOf(*m_around, repair, ways(), this);
+}
+
+Ways BenchWindow::ways()
+{
+    Ways ways;
+    ways.present = [this] {
+        m_look.reset();
+        place(Place::Repair);
+    };
+    ways.look = [this](const Look& look) {
+        m_look = look;
+        place(Place::Repair);
+    };
+    ways.howToTell = [this](Question question) {
+        m_toldQuestion = question;
+        place(Place::HowToTell);
+    };
+    ways.why = [this] { place(Place::Why); };
+    ways.changeUnits = [this] { changeUnits(); };
+    ways.home = [this] { showHome(); };
+    return ways;
+}
+
+void BenchWindow::changeUnits()
+{
+    Settings wanted = m_parts.settings;
+    wanted.units = wanted.units == UnitSystem::Metric ? UnitSystem::UsCustomary : UnitSystem::Metric;
+    const bool saved = m_parts.settingsFile.save(wanted);
+    QMetaObject::invokeMethod(
+        this,
+        [this, wanted, saved] {
+            apply(wanted);
+            if (!saved)
+                m_screen->showTrouble(tr("The set-up could not be saved."),
+                                      tr("It holds until the program is closed."));
+        },
+        Qt::QueuedConnection);
+}
+
+void BenchWindow::back()
+{
+    switch (m_place) {
+    case Place::Panel:
+        return place(Place::JobNumber);
+    case Place::Calibrate:
+        return place(Place::SetUp);
+    case Place::Why:
+    case Place::HowToTell:
+    case Place::Ask:
+        return place(Place::Repair);
+    case Place::Home:
+    case Place::JobNumber:
+    case Place::Person:
+    case Place::SetUp:
+        return showHome();
+    case Place::Repair:
+        break;
+    }
+    m_look = lookBefore(*current(), m_look);
+    if (m_look)
+        place(Place::Repair);
+    else
+        showHome();
+}
+
+void BenchWindow::act(std::vector<Payload> payloads)
+{
+    if (m_writing)
+        return;
+    m_writing = true;
+    m_screen->setWriting(true);
+    m_screen->showTrouble({}, {});
+    submitNext(std::make_shared<std::vector<Payload>>(std::move(payloads)), 0);
+}
+
+void BenchWindow::submitNext(std::shared_ptr<std::vector<Payload>> payloads, std::size_t at)
+{
+    if (at == payloads->size()) {
+        m_writing = false;
+        m_look.reset();
+        return place(Place::Repair);
+    }
+    m_parts.bench.submit(*m_repair, m_parts.settings.person, payloads->at(at),
+                         [this, payloads, at](const std::optional<LogFailure>& failure) {
+                             if (!failure)
+                                 return submitNext(payloads, at + 1);
+                             m_writing = false;
+                             m_screen->setWriting(false);
+                             tellTrouble(*failure);
+                         });
+}
+
+void BenchWindow::takeIn(const QString& panel)
+{
+    if (m_writing)
+        return;
+    m_writing = true;
+    m_screen->setWriting(true);
+    m_screen->showTrouble({}, {});
+    const QUuid id = QUuid::createUuid();
+    m_parts.bench.submit(id, m_parts.settings.person, TakenIn{m_job, panel},
+                         [this, id](const std::optional<LogFailure>& failure) {
+                             m_writing = false;
+                             m_screen->setWriting(false);
+                             if (failure)
+                                 return tellTrouble(*failure);
+                             showRepair(id);
+                         });
+}
+
+void BenchWindow::choosePerson(const QString& person)
+{
+    m_parts.settings.person = person;
+    const bool saved = m_parts.settingsFile.save(m_parts.settings);
+    place(m_afterPerson);
+    if (!saved)
+        m_screen->showTrouble(tr("The set-up could not be saved."), tr("It holds until the program is closed."));
+}
+
+void BenchWindow::tellTrouble(const LogFailure& failure)
+{
+    const LogTroubleText text = strandbench::logTrouble(failure.trouble);
+    m_screen->showTrouble(text.headline, text.whatToDo);
+}
+
+void BenchWindow::showUnsaved()
+{
+    const int count = static_cast<int>(m_parts.bench.unsaved());
+    m_unsaved->setText(tr("%n act(s) not saved yet: the disk refuses. They are kept and tried again.", nullptr, count));
+    m_unsaved->setVisible(count > 0);
+}
+
+void BenchWindow::tick()
+{
+    m_ribbon->tick();
+    if (m_screen)
+        m_screen->tick();
+}
+
+void BenchWindow::scheduleTick()
+{
+    // On the second, so that every clock of the glass turns together.
+    m_tick.start(static_cast<int>(1000 - m_parts.bench.clock().now().utcMs % 1000));
+}
+
+void BenchWindow::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    if (m_around && m_around->upright != (height() > width()))
+        rebuild();
+}
+
+void BenchWindow::paintEvent(QPaintEvent*)
+{
+    QPainter painter(this);
+    painter.fillRect(rect(), m_theme->color(Role::Ground));
+}
+
+} // namespace strandbench

@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "shell/ribbon.h"
+
+#include "air/gate.h"
+#include "screens/phrases.h"
+#include "theme/sizes.h"
+
+#include <QPainter>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+namespace {
+
+constexpr double blockWidth = 60;
+constexpr double restWidth = 20;
+constexpr double readingWidth = 40;
+
+} // namespace
+
+Ribbon::Ribbon(const Theme& theme, const Words& words, const Bench& bench, QWidget* parent)
+    : QWidget(parent), m_theme(theme), m_words(words), m_bench(bench), m_row(new QHBoxLayout(this))
+{
+    setObjectName(u"ribbon"_s);
+    const int margin = theme.px(1.2);
+    m_row->setContentsMargins(theme.px(sizes::margin), margin, theme.px(sizes::margin), margin);
+    m_row->setSpacing(theme.px(sizes::gap));
+    m_rest = new TapButton(theme, u"ribbon_rest"_s, TapButton::Kind::Quiet, this);
+    m_rest->setFixedWidth(theme.px(restWidth));
+    m_rest->hide();
+    connect(m_rest, &TapButton::clicked, this, &Ribbon::restTapped);
+    m_reading = new FitLabel(theme, u"ribbon_reading"_s, TextRole::Small, this);
+    m_reading->setRole(Role::OnRibbon);
+    m_reading->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    m_reading->setFixedWidth(theme.px(readingWidth));
+    m_row->addStretch(1);
+    m_row->addWidget(m_rest);
+    m_row->addWidget(m_reading);
+    setFixedHeight(theme.px(sizes::ribbon) + 2 * margin);
+}
+
+std::size_t Ribbon::room(std::size_t wanted) const
+{
+    const double gap = sizes::gap;
+    const double free = m_theme.metrics().mm(width()) - 2 * sizes::margin - readingWidth - gap;
+    const auto fit = [&](double rest) {
+        return static_cast<std::size_t>(std::max(0.0, (free - rest + gap) / (blockWidth + gap)));
+    };
+    return fit(0) >= wanted ? wanted : fit(restWidth + gap);
+}
+
+MixBlockText Ribbon::textOf(const RunningMix& mix) const
+{
+    const Repair* repair = m_bench.repair(mix.repair);
+    const bool open = mix.face.phase == Phase::Harder;
+    return {repair->job + u" "_s + repair->panel, m_words.phase(mix.face.phase),
+            m_words.duration(open ? mix.face.sinceHardener : mix.face.toNextPhase)};
+}
+
+void Ribbon::showBlocks(const std::vector<RunningMix>& mixes)
+{
+    const std::size_t shown = room(mixes.size());
+    while (m_blocks.size() < shown) {
+        const std::size_t at = m_blocks.size();
+        auto* block = new MixBlock(m_theme, u"ribbon_block_%1"_s.arg(at), this);
+        block->setFixedSize(m_theme.px(blockWidth), m_theme.px(sizes::ribbon));
+        connect(block, &MixBlock::clicked, this, [this, at] { Q_EMIT repairTapped(m_shown[at]); });
+        m_row->insertWidget(static_cast<int>(at), block);
+        m_blocks.push_back(block);
+    }
+    m_shown.clear();
+    for (std::size_t i = 0; i < m_blocks.size(); ++i) {
+        m_blocks[i]->setVisible(i < shown);
+        if (i >= shown)
+            continue;
+        m_shown.push_back(mixes[i].repair);
+        m_blocks[i]->setShown(mixes[i].face, textOf(mixes[i]));
+    }
+    m_rest->setVisible(shown < mixes.size());
+    m_rest->setTitle(u"+%1"_s.arg(mixes.size() - shown));
+    m_rest->setAccessibleName(phrases::moreMixes(static_cast<int>(mixes.size() - shown)));
+}
+
+void Ribbon::showReading()
+{
+    const Instant now = m_bench.clock().now();
+    const auto newest = m_bench.newestReading();
+    if (!newest) {
+        m_reading->setText(phrases::noReading() + u"\n"_s + m_words.clockTime(now, seconds(0)));
+        return;
+    }
+    const AirVerdict air = judgeAir(newest->reading, m_bench.assumptions().decision.filling);
+    m_reading->setText(
+        phrases::readingLines(newest->reading, air.margin, elapsed(newest->at, now), now, m_words).join(u'\n'));
+}
+
+void Ribbon::tick()
+{
+    showBlocks(m_bench.runningMixes());
+    showReading();
+}
+
+void Ribbon::paintEvent(QPaintEvent*)
+{
+    QPainter painter(this);
+    painter.fillRect(rect(), m_theme.color(Role::RibbonGround));
+}
+
+void Ribbon::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    tick();
+}
+
+} // namespace strandbench

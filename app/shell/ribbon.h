@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The ribbon at the top: a block for each running mix, most urgent first, a count for those that do not fit,
+// and air, panel and dew margin with the age of the reading.
+#pragma once
+
+#include "pictures/mix_block.h"
+#include "bench/bench.h"
+#include "touch/fit_label.h"
+#include "touch/tap_button.h"
+#include "words/words.h"
+
+#include <QHBoxLayout>
+
+namespace strandbench {
+
+class Ribbon final : public QWidget {
+    Q_OBJECT
+public:
+    Ribbon(const Theme& theme, const Words& words, const Bench& bench, QWidget* parent = nullptr);
+
+    void tick();
+
+Q_SIGNALS:
+    void repairTapped(const QUuid& repair);
+    void restTapped();
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    void showBlocks(const std::vector<RunningMix>& mixes);
+    void showReading();
+    [[nodiscard]] std::size_t room(std::size_t wanted) const;
+    [[nodiscard]] MixBlockText textOf(const RunningMix& mix) const;
+
+    const Theme& m_theme;
+    const Words& m_words;
+    const Bench& m_bench;
+    QHBoxLayout* m_row;
+    std::vector<MixBlock*> m_blocks;
+    std::vector<QUuid> m_shown;
+    TapButton* m_rest;
+    FitLabel* m_reading;
+};
+
+} // namespace strandbench
