@@ -33,6 +33,8 @@ public:
     [[nodiscard]] Screen* screen() const { return m_screen; }
     [[nodiscard]] const Theme& theme() const { return *m_theme; }
     [[nodiscard]] const Settings& settings() const { return m_parts.settings; }
+    /// True from a tap until its act is on the disk, or was refused.
+    [[nodiscard]] bool writing() const { return m_writing; }
     void showHome();
     void showRepair(const QUuid& id);
     /// Brings every clock up to date; also called by the window's own timer on each second.

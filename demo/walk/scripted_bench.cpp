@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "walk/scripted_bench.h"
+
+#include "exchange/rules.h"
+#include "exchange/sheets.h"
+
+#include <QDateTime>
+#include <QFileInfo>
+#include <QDir>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+
+ScriptedBench::ScriptedBench(Spec spec) : m_clock(spec.start), m_recorder(std::make_unique<Recorder>(spec.log))
+{
+    auto opened = m_recorder->open();
+    PlanningSet planning = spec.planning
+                               ? *spec.planning
+                               : PlanningSet{builtInTable(), demoCatalogue(), builtInSteps(), Assumptions{}, m_times};
+    m_bench = std::make_unique<Bench>(Bench::Parts{*m_recorder, m_clock, std::move(planning)});
+    if (!opened) {
+        m_trouble = opened.error();
+        return;
+    }
+    if (const auto fault = m_bench->load(*opened)) {
+        m_trouble = LogFailure{LogTrouble::Damaged, fault->field + u": "_s + fault->value};
+        return;
+    }
+    m_window = std::make_unique<BenchWindow>(BenchWindow::Parts{
+        *m_bench, SettingsFile(QFileInfo(spec.log).absoluteDir().filePath(u"bench.ini"_s)), spec.settings,
+        spec.pixelsPerMillimetre, [this](const QString& language) { m_language.speak(language); }});
+    m_window->setFixedSize(spec.glass);
+    m_window->show();
+    thumb().settle();
+}
+
+ScriptedBench::~ScriptedBench() = default;
+
+const Repair* ScriptedBench::repair(const QString& job) const
+{
+    for (const Repair* each : m_bench->openRepairs())
+        if (each->job == job)
+            return each;
+    return nullptr;
+}
+
+Instant workingMorning()
+{
+    const QDateTime eight(QDate(2026, 9, 14), QTime(8, 0), Qt::UTC);
+    return {eight.toMSecsSinceEpoch(), 3'600'000, u"5f0c1c1e-demo"_s, 0};
+}
+
+} // namespace strandbench

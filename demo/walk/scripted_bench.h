@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The program's own window on a log, with a clock that is set: opened, closed and opened again as a bench is.
+#pragma once
+
+#include "shell/bench_window.h"
+#include "shell/language.h"
+#include "walk/set_clock.h"
+#include "walk/thumb.h"
+
+namespace strandbench {
+
+class ScriptedBench {
+public:
+    struct Spec {
+        QString log;   ///< path of the log; the settings lie beside it
+        Instant start; ///< what the clock shows when the bench opens
+        Settings settings;
+        QSize glass{1280, 800};              ///< pixels
+        double pixelsPerMillimetre = 5.87;   ///< 1280 pixels on 217 mm
+        std::optional<PlanningSet> planning; ///< the program's own when empty
+    };
+    /// Opens the log and shows the window. trouble() says why when the log does not open.
+    explicit ScriptedBench(Spec spec);
+    ~ScriptedBench();
+    ScriptedBench(const ScriptedBench&) = delete;
+    ScriptedBench& operator=(const ScriptedBench&) = delete;
+
+    [[nodiscard]] const std::optional<LogFailure>& trouble() const { return m_trouble; }
+    [[nodiscard]] BenchWindow& window() { return *m_window; }
+    [[nodiscard]] Bench& bench() { return *m_bench; }
+    [[nodiscard]] SetClock& clock() { return m_clock; }
+    [[nodiscard]] Thumb thumb() { return Thumb(*m_window); }
+    /// The newest open repair of a job and panel; null when there is none.
+    [[nodiscard]] const Repair* repair(const QString& job) const;
+
+private:
+    SetClock m_clock;
+    SheetTimes m_times;
+    Language m_language;
+    std::unique_ptr<Recorder> m_recorder;
+    std::unique_ptr<Bench> m_bench;
+    std::unique_ptr<BenchWindow> m_window;
+    std::optional<LogFailure> m_trouble;
+};
+
+/// A moment on a working morning, local time 08:00 at UTC, of an invented boot.
+[[nodiscard]] Instant workingMorning();
+
+} // namespace strandbench

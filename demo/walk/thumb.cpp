@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "walk/thumb.h"
+
+#include <QCoreApplication>
+#include <QDeadlineTimer>
+#include <QPointingDevice>
+#include <QTest>
+
+namespace strandbench {
+namespace {
+
+constexpr int holdMs = 1200;
+constexpr int longestWriteMs = 30000;
+
+/// One touch screen a process.
+QPointingDevice* glass()
+{
+    static QPointingDevice* const device = QTest::createTouchDevice();
+    return device;
+}
+
+} // namespace
+
+QAbstractButton* Thumb::find(const QString& name) const
+{
+    for (QAbstractButton* each : m_window.findChildren<QAbstractButton*>(name))
+        if (each->isVisible())
+            return each;
+    return nullptr;
+}
+
+bool Thumb::reaches(const QWidget& control) const
+{
+    const QWidget* under = m_window.childAt(control.mapTo(&m_window, control.rect().center()));
+    return under == &control || (under && control.isAncestorOf(under));
+}
+
+bool Thumb::tap(const QString& name)
+{
+    const QAbstractButton* control = find(name);
+    if (!control || !control->isEnabled() || !reaches(*control))
+        return false;
+    const QPoint at = control->mapTo(&m_window, control->rect().center());
+    QTest::touchEvent(&m_window, glass()).press(0, at, &m_window);
+    QTest::touchEvent(&m_window, glass()).release(0, at, &m_window);
+    settle();
+    return true;
+}
+
+bool Thumb::hold(const QString& name)
+{
+    const QAbstractButton* control = find(name);
+    if (!control || !control->isEnabled() || !reaches(*control))
+        return false;
+    const QPoint at = control->mapTo(&m_window, control->rect().center());
+    QTest::touchEvent(&m_window, glass()).press(0, at, &m_window);
+    QTest::qWait(holdMs);
+    QTest::touchEvent(&m_window, glass()).release(0, at, &m_window);
+    settle();
+    return true;
+}
+
+void Thumb::settle()
+{
+    const QDeadlineTimer deadline(longestWriteMs);
+    do {
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 5);
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    } while (m_window.writing() && !deadline.hasExpired());
+    m_window.tick();
+    QCoreApplication::processEvents();
+    m_window.grab(); // every widget has painted itself once more
+}
+
+} // namespace strandbench
