@@ -2,6 +2,7 @@
 #include "bench/bench.h"
 
 #include "exchange/events.h"
+#include "repair/run_clock.h"
 
 #include <algorithm>
 
@@ -11,13 +12,6 @@ namespace strandbench {
 namespace {
 
 constexpr int retryEveryMs = 2000;
-
-/// The bytes of a sheet by its id; empty when the catalogue no longer has it.
-QByteArray sheetSource(const Catalogue& catalogue, const QString& id)
-{
-    const ProductSheet* sheet = catalogue.byId(id);
-    return sheet ? sheet->source : QByteArray();
-}
 
 /// Troubles of the disk, not of the act: an act against the clock may go ahead under the red bar.
 bool isOfTheDisk(LogTrouble trouble)
@@ -65,8 +59,7 @@ const Repair* Bench::repair(const QUuid& id) const
 
 RunningMix Bench::runningMix(const Repair& repair, const BatchRun& run) const
 {
-    const Duration since = elapsed(run.hardenerIn, m_parts.clock.now());
-    return {repair.id, run, readClock(run.mixed.times, assumptions(), since)};
+    return {repair.id, run, clockOf(run, assumptions(), m_parts.clock.now())};
 }
 
 std::vector<RunningMix> Bench::runningMixes() const
@@ -88,9 +81,11 @@ std::vector<QByteArray> Bench::blobsFor(const Payload& payload) const
     const auto* accepted = std::get_if<PlanAccepted>(&payload);
     if (!accepted)
         return {};
-    return {m_parts.planning.table.source(), m_parts.planning.steps.source,
-            sheetSource(m_parts.planning.catalogue, accepted->plan.sheetId),
-            sheetSource(m_parts.planning.catalogue, accepted->plan.finishSheetId)};
+    std::vector<QByteArray> blobs{m_parts.planning.table.source(), m_parts.planning.steps.source};
+    for (const QString& id : {accepted->plan.sheetId, accepted->plan.finishSheetId})
+        if (const ProductSheet* sheet = m_parts.planning.catalogue.byId(id))
+            blobs.push_back(sheet->source);
+    return blobs;
 }
 
 void Bench::submit(const QUuid& repair, const QString& person, const Payload& payload, Done done)

@@ -59,7 +59,7 @@ void ClockScreen::buildFigure(QBoxLayout* row)
         label(u"clock_source"_s, TextRole::Small, tr("from the sheet, not yet from this panel's heat"), Role::MutedInk);
     lines->addLayout(across, 1);
     lines->addWidget(m_source);
-    row->addWidget(box, 5);
+    row->addWidget(box, 4);
 }
 
 TapButton* ClockScreen::gelKey(const QString& name, const QString& title, GelPlace place, bool told)
@@ -74,31 +74,32 @@ TapButton* ClockScreen::gelKey(const QString& name, const QString& title, GelPla
 void ClockScreen::buildKeys(QBoxLayout* row)
 {
     m_keys = new QWidget(this);
-    auto* column = new QVBoxLayout(m_keys);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(px(sizes::gap));
+    auto* keys = new QHBoxLayout(m_keys);
+    keys->setContentsMargins(0, 0, 0, 0);
+    keys->setSpacing(px(sizes::gap));
     m_gelled = new TapButton(theme(), u"it_has_gelled"_s, TapButton::Kind::Plain, m_keys);
     m_gelled->setTitle(tr("It has gelled"));
     m_gelled->setSecondLine(tr("tap when it pulls and will not smear"));
     m_gelled->setEnabled(!m_run.boardGelled || !m_run.panelGelled);
     connect(m_gelled, &TapButton::clicked, this, [this] { askWhere(true); });
-    column->addWidget(m_gelled, 1);
+    keys->addWidget(m_gelled, 1);
     if (m_part == Part::Wait) {
         m_early = new HoldButton(theme(), u"sands_early"_s, TapButton::Kind::Plain, m_keys);
         m_early->setTitle(tr("It sands already"));
         m_early->setSecondLine(tr("hold 1 s"));
         connect(m_early, &HoldButton::held, this, [this] { Q_EMIT acts({Sands{m_run.batch}}); });
-        column->addWidget(m_early, 1);
+        keys->addWidget(m_early, 1);
     }
     m_places = new QWidget(this);
-    auto* places = new QVBoxLayout(m_places);
+    auto* places = new QHBoxLayout(m_places);
     places->setContentsMargins(0, 0, 0, 0);
     places->setSpacing(px(sizes::gap));
     places->addWidget(gelKey(u"gelled_board"_s, tr("On the board"), GelPlace::Board, m_run.boardGelled.has_value()), 1);
     places->addWidget(gelKey(u"gelled_panel"_s, tr("On the panel"), GelPlace::Panel, m_run.panelGelled.has_value()), 1);
     m_places->hide();
-    row->addWidget(m_keys, 2);
-    row->addWidget(m_places, 2);
+    const int share = m_part == Part::Wait ? 3 : 2;
+    row->addWidget(m_keys, share);
+    row->addWidget(m_places, 3);
 }
 
 void ClockScreen::askWhere(bool ask)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/figures_screen.h"
 
+#include "screens/step_screen.h"
 #include "theme/sizes.h"
 
 #include <QCoreApplication>
@@ -49,11 +50,18 @@ void FiguresScreen::buildSteppers(QWidget* page)
         grid->addWidget(stepper, at / columns, at % columns);
         m_steppers.push_back(stepper);
     }
-    if (!m_spec.verdict)
-        return;
-    m_verdict = label(u"verdict"_s, TextRole::Body, {}, Role::Ink, true);
     const int next = static_cast<int>(m_spec.figures.size());
-    grid->addWidget(m_verdict, next / columns, next % columns);
+    auto* beside = new QVBoxLayout;
+    if (m_spec.verdict) {
+        m_verdict = label(u"verdict"_s, TextRole::Body, {}, Role::Ink, true);
+        beside->addWidget(m_verdict, 1);
+    }
+    if (!m_spec.cautions.empty())
+        beside->addWidget(cautionsWidget(m_spec.cautions, theme(), page));
+    if (beside->count() > 0)
+        grid->addLayout(beside, next / columns, next % columns);
+    else
+        delete beside;
 }
 
 void FiguresScreen::buildKeyPad(QWidget* page)
@@ -125,8 +133,11 @@ void FiguresScreen::wayOn()
     if (m_typing)
         return takeTyped();
     std::vector<double> all;
-    for (const FigureSpec& each : m_spec.figures)
-        all.push_back(*each.value); // the way on is shut until every one is there
+    for (const FigureSpec& each : m_spec.figures) {
+        if (!each.value)
+            return showTrouble(tr("%1 is not measured yet.").arg(each.caption), tr("Tap its figure to key it in."));
+        all.push_back(*each.value);
+    }
     m_spec.done(all);
 }
 
@@ -155,19 +166,16 @@ void FiguresScreen::refresh()
         m_steppers[i]->setShown(shown.figure, shown.unit);
     }
     if (m_typing) {
-        answers()->setWayOn(QCoreApplication::translate("FiguresScreen", "Take this figure"));
+        answers()->setWayOn(tr("Take this figure"));
         return;
     }
     answers()->setWayOn(m_spec.wayOn);
-    bool ready = std::all_of(m_spec.figures.begin(), m_spec.figures.end(),
-                             [](const FigureSpec& each) { return each.value.has_value(); });
-    if (m_spec.verdict) {
-        const Spec::Verdict verdict = m_spec.verdict(values());
-        m_verdict->setText(verdict.text);
-        m_verdict->setRole(verdict.allowed ? Role::Ink : Role::Stop);
-        ready = ready && verdict.allowed;
-    }
-    answers()->setWayOnEnabled(ready);
+    if (!m_spec.verdict)
+        return;
+    const Spec::Verdict verdict = m_spec.verdict(values());
+    m_verdict->setText(verdict.text);
+    m_verdict->setRole(verdict.allowed ? Role::Ink : Role::Stop);
+    answers()->setWayOnEnabled(verdict.allowed);
 }
 
 void FiguresScreen::setWriting(bool writing)

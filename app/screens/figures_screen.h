@@ -42,6 +42,7 @@ public:
         QString sentence;
         std::vector<FigureSpec> figures;
         QString wayOn;
+        std::vector<CautionText> cautions; ///< of this step, beside the figures
         /// What the figures come to so far; shown beside them. `allowed` false keeps the way on shut.
         struct Verdict {
             QString text;

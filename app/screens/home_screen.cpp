@@ -38,6 +38,7 @@ HomeScreen::HomeScreen(const Surroundings& around, QWidget* parent) : Screen(aro
     column->setContentsMargins(px(sizes::margin), px(railTop + railThick + hookLength / 2), px(sizes::margin),
                                px(sizes::margin));
     column->setSpacing(px(sizes::gap));
+    column->addWidget(makeTrouble());
     m_rail = new QBoxLayout(around.upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     m_rail->setSpacing(px(sizes::gap));
     column->addLayout(m_rail, 1);

@@ -273,6 +273,7 @@ Screen* makeReadAgainScreen(const Surroundings& around, const Repair& repair, in
     spec.context += u" · "_s + phrases::stepOf(step + 1, static_cast<int>(repair.plan->prep.size()));
     spec.sentence = text.sentence;
     spec.wayOn = text.wayOn;
+    spec.cautions = text.cautions;
     spec.figures = readingFigures(std::nullopt, around.words);
     spec.verdict = [around](const auto& values) { return judgeReading(values, around, true); };
     auto screen = std::make_shared<FiguresScreen*>(nullptr);

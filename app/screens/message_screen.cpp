@@ -49,14 +49,16 @@ void MessageScreen::buildSide(QWidget* box, QBoxLayout* row)
 void MessageScreen::buildWords(QWidget* box, QBoxLayout* row)
 {
     auto* column = new QVBoxLayout;
-    column->setSpacing(px(1));
-    column->addWidget(label(u"message_headline"_s, TextRole::Title, m_spec.headline, Role::Ink, true), 1);
+    column->setSpacing(px(2));
+    column->addStretch(1);
+    column->addWidget(label(u"message_headline"_s, TextRole::Title, m_spec.headline, Role::Ink, true));
     if (!m_spec.text.isEmpty())
-        column->addWidget(label(u"message_text"_s, TextRole::Body, m_spec.text), 2);
+        column->addWidget(label(u"message_text"_s, TextRole::Body, m_spec.text));
     if (!m_spec.cautions.empty())
-        column->addWidget(cautionsWidget(m_spec.cautions, theme(), box), 3);
+        column->addWidget(cautionsWidget(m_spec.cautions, theme(), box));
     if (!m_spec.small.isEmpty())
-        column->addWidget(label(u"message_small"_s, TextRole::Small, m_spec.small, Role::MutedInk), 1);
+        column->addWidget(label(u"message_small"_s, TextRole::Small, m_spec.small, Role::MutedInk));
+    column->addStretch(1);
     row->addLayout(column, 3);
 }
 

@@ -59,20 +59,21 @@ MixScreen::MixScreen(const Surroundings& around, const Repair& repair, BatchRef 
 void MixScreen::buildPuddle(const Batch& batch)
 {
     auto* box = card(u"puddle_card"_s);
-    auto* row = new QBoxLayout(around().upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight, box);
-    row->setContentsMargins(px(2), px(2), px(2), px(2));
+    auto* column = new QVBoxLayout(box);
+    column->setContentsMargins(px(2), px(1), px(2), px(1));
+    column->setSpacing(px(1));
+    auto* row = new QHBoxLayout;
     row->setSpacing(px(2));
-    auto* words = new QVBoxLayout;
-    words->addWidget(label(u"mix_how"_s, TextRole::Body,
-                           tr("Hold the board beside the glass. Straight bead, puddle %1 high.")
-                               .arg(this->words().fineLength(batch.mix.puddleHeight))),
-                     1);
-    words->addWidget(cautionsWidget(this->words().cautionsAt(Station::Mix), theme(), box), 2);
+    row->addWidget(cautionsWidget(words().cautionsAt(Station::Mix), theme(), box, CautionStyle::Brief), 2);
     auto* picture = new PuddlePicture(theme(), u"puddle"_s, box);
-    picture->setMix(batch.mix, puddleLabels(batch.mix, this->words()));
+    picture->setMix(batch.mix, puddleLabels(batch.mix, words()));
     picture->setAccessibleName(tr("Puddle and bead, drawn to size"));
-    row->addLayout(words, 2);
     row->addWidget(picture, 3);
+    column->addLayout(row, 1);
+    column->addWidget(label(u"mix_how"_s, TextRole::Small,
+                            tr("Hold the board beside the glass. Straight bead, puddle %1 high.")
+                                .arg(words().fineLength(batch.mix.puddleHeight)),
+                            Role::MutedInk));
     content()->addWidget(box, 3);
 }
 

@@ -14,7 +14,7 @@ namespace strandbench::phrases {
 [[nodiscard]] QString minuteTick(int minute);      ///< "4 min"
 [[nodiscard]] QString moreMixes(int count);        ///< "2 more running"
 [[nodiscard]] QString noReading();                 ///< "air not read yet"
-/// Three lines: air and humidity; panel and dew margin; age and time of day.
+/// Four lines: air and humidity; panel; dew margin; age of the reading and time of day.
 [[nodiscard]] QStringList readingLines(const Reading& reading, TemperatureStep margin, Duration age, const Instant& now,
                                        const Words& words);
 

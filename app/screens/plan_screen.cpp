@@ -16,7 +16,7 @@ namespace {
 QString sentenceOf(const Repair& repair, const RepairPlan& plan, const Words& words)
 {
     const Damage& damage = *repair.assessment.damage;
-    const QString name = words.damage(damage.kind);
+    const QString name = Words::title(words.damage(damage.kind));
     const QString size =
         damage.width.value() > 0 ? words.lengthPair(damage.length, damage.width) : words.length(damage.length);
     const bool both = !plan.lifts.empty() && plan.lifts.back().face == Face::Back;
@@ -64,14 +64,23 @@ void PlanScreen::buildFigures(const RepairPlan& plan, const Instant& from)
     auto* lines = new QVBoxLayout(box);
     lines->setContentsMargins(px(3), px(1.5), px(3), px(1.5));
     lines->setSpacing(px(0.3));
-    lines->addWidget(label(u"plan_mix_caption"_s, TextRole::Small, tr("Mix in all"), Role::MutedInk));
-    lines->addWidget(label(
-        u"plan_mix"_s, TextRole::Title,
-        tr("%1 in %2").arg(words().mass(plan.fillerTotal), words().batches(static_cast<int>(plan.batches.size()))),
-        Role::Ink, true));
-    lines->addWidget(label(u"plan_ready_caption"_s, TextRole::Small, tr("Ready for primer"), Role::MutedInk));
-    lines->addWidget(label(u"plan_ready"_s, TextRole::Title,
-                           tr("about %1").arg(words().clockTime(from, plan.readyForPrimer)), Role::Ink, true));
+    const auto figure = [&](const QString& name, const QString& caption, const QString& value) {
+        lines->addWidget(label(name + u"_caption"_s, TextRole::Small, caption, Role::MutedInk));
+        lines->addWidget(label(name, TextRole::Title, value, Role::Ink, true));
+    };
+    const auto mixed = [&](Mass filler, const std::vector<Batch>& batches) {
+        return tr("%1 in %2").arg(words().mass(filler), words().batches(static_cast<int>(batches.size())));
+    };
+    lines->addStretch(1);
+    figure(u"plan_mix"_s, tr("Mix of fibre filler"), mixed(plan.fillerTotal, plan.batches));
+    if (!plan.finish.batches.empty()) {
+        Mass finishing = grams(0);
+        for (const Batch& each : plan.finish.batches)
+            finishing += each.mix.filler;
+        figure(u"plan_finish"_s, tr("Mix of finishing filler"), mixed(finishing, plan.finish.batches));
+    }
+    figure(u"plan_ready"_s, tr("Ready for primer"), tr("about %1").arg(words().clockTime(from, plan.readyForPrimer)));
+    lines->addStretch(1);
     column->addWidget(box, 1);
 
     auto* why = new TapButton(theme(), u"why"_s, TapButton::Kind::Plain, this);
@@ -94,9 +103,11 @@ WhyScreen::WhyScreen(const Surroundings& around, const Repair& repair, const Rep
         reasons << words().reason(each);
     QStringList others;
     for (const RejectedFiller& each : plan.rejected)
-        others << words().filler(each.filler) + u": "_s + words().reason(each.reason);
-    lines->addWidget(label(u"why_reasons"_s, TextRole::Body, reasons.join(u'\n')), 1);
-    lines->addWidget(label(u"why_others"_s, TextRole::Body, others.join(u'\n'), Role::MutedInk), 1);
+        others << Words::title(words().filler(each.filler)) + u": "_s + words().reason(each.reason);
+    lines->addWidget(label(u"why_reasons"_s, TextRole::Body, reasons.join(u'\n')));
+    lines->addWidget(label(u"why_not"_s, TextRole::Body, tr("Why none of the others"), Role::Ink, true));
+    lines->addWidget(label(u"why_others"_s, TextRole::Body, others.join(u'\n'), Role::MutedInk));
+    lines->addStretch(1);
     content()->addWidget(box, 1);
     answers()->setWayOn(tr("Back to the plan"));
     connect(answers(), &AnswerBar::wayOnTapped, this, &Screen::backTapped);

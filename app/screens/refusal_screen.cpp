@@ -9,10 +9,27 @@
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
-RefusalScreen::RefusalScreen(const Surroundings& around, const Repair& repair, const std::vector<Stop>& stops,
+namespace {
+
+constexpr std::size_t mostOthers = 2; ///< more refusals than these do not fit, and do not help
+
+/// What refuses; questions that were not asked any more because of it are no news.
+std::vector<Stop> refusing(const std::vector<Stop>& stops)
+{
+    std::vector<Stop> kept;
+    for (const Stop& each : stops)
+        if (each.reason.code != notAssessedCode)
+            kept.push_back(each);
+    return kept.empty() ? stops : kept;
+}
+
+} // namespace
+
+RefusalScreen::RefusalScreen(const Surroundings& around, const Repair& repair, const std::vector<Stop>& given,
                              QWidget* parent)
     : Screen(around, u"screen_refusal"_s, parent)
 {
+    const std::vector<Stop> stops = refusing(given);
     const StopText first = words().stop(stops.front());
     buildFrame(contextOf(repair, words()), first.headline);
     sentence()->setRole(Role::Stop);
@@ -57,10 +74,11 @@ void RefusalScreen::buildWords(QBoxLayout* row, const std::vector<Stop>& stops)
     column->addWidget(label(u"stop_why"_s, TextRole::Body, first.why));
     if (stops.size() > 1) {
         QStringList others;
-        for (std::size_t i = 1; i < stops.size(); ++i)
+        for (std::size_t i = 1; i < std::min(stops.size(), mostOthers + 1); ++i)
             others << words().reason(stops[i].reason);
-        column->addWidget(
-            label(u"stop_others"_s, TextRole::Body, tr("Also: %1").arg(others.join(u"; "_s)), Role::Stop));
+        if (stops.size() > mostOthers + 1)
+            others << tr("and %n more", nullptr, static_cast<int>(stops.size() - mostOthers - 1));
+        column->addWidget(label(u"stop_others"_s, TextRole::Body, tr("Also: %1").arg(others.join(u' ')), Role::Stop));
     }
     column->addWidget(label(u"stop_instead_caption"_s, TextRole::Small, tr("What to do instead"), Role::MutedInk));
     column->addWidget(label(u"stop_instead"_s, TextRole::Body, first.instead, Role::Ink, true));

@@ -10,7 +10,7 @@ namespace strandbench {
 class RefusalScreen final : public Screen {
     Q_OBJECT
 public:
-    RefusalScreen(const Surroundings& around, const Repair& repair, const std::vector<Stop>& stops,
+    RefusalScreen(const Surroundings& around, const Repair& repair, const std::vector<Stop>& given,
                   QWidget* parent = nullptr);
 
 private:

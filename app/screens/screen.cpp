@@ -6,6 +6,11 @@
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
+namespace {
+
+constexpr double troubleHeight = 10; // mm: two lines
+
+} // namespace
 
 Screen::Screen(const Surroundings& around, const QString& name, QWidget* parent) : QWidget(parent), m_around(around)
 {
@@ -34,28 +39,33 @@ void Screen::buildFrame(const QString& context, const QString& sentence)
     m_sentence->setLines(around().upright ? 3 : 1);
     column->addWidget(m_context);
     column->addWidget(m_sentence);
+    column->addWidget(makeTrouble());
     column->addSpacing(px(1.5));
 
     m_content = new QBoxLayout(around().upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     m_content->setSpacing(px(sizes::gap));
     column->addLayout(m_content, 1);
 
-    Card* trouble = card(u"trouble"_s);
-    trouble->setFilled(Role::Stop);
-    auto* inside = new QHBoxLayout(trouble);
-    inside->setContentsMargins(px(3), px(1), px(3), px(1));
-    m_troubleText = label(u"trouble_text"_s, TextRole::Body, {}, Role::OnStop, true);
-    inside->addWidget(m_troubleText);
-    trouble->hide();
-    m_trouble = trouble;
-    column->addSpacing(px(1));
-    column->addWidget(m_trouble);
-    column->addSpacing(px(sizes::gap - 1));
+    column->addSpacing(px(sizes::gap));
 
     m_answers = new AnswerBar(theme(), this);
     column->addWidget(m_answers);
     connect(m_answers, &AnswerBar::backTapped, this, &Screen::backTapped);
     connect(m_answers, &AnswerBar::stopTapped, this, &Screen::stopTapped);
+}
+
+QWidget* Screen::makeTrouble()
+{
+    Card* trouble = card(u"trouble"_s);
+    trouble->setFilled(Role::Stop);
+    trouble->setMinimumHeight(px(troubleHeight));
+    auto* inside = new QHBoxLayout(trouble);
+    inside->setContentsMargins(px(3), px(0.5), px(3), px(0.5));
+    m_troubleText = label(u"trouble_text"_s, TextRole::Body, {}, Role::OnStop, true);
+    inside->addWidget(m_troubleText);
+    trouble->hide();
+    m_trouble = trouble;
+    return trouble;
 }
 
 Card* Screen::card(const QString& name)
@@ -71,16 +81,14 @@ void Screen::setContext(const QString& context) { m_context->setText(context); }
 
 void Screen::showTrouble(const QString& headline, const QString& whatToDo)
 {
-    if (!m_trouble)
-        return;
     m_troubleText->setText(headline.isEmpty() ? QString() : headline + u" "_s + whatToDo);
+    // It stands where the sentence stood, so that nothing below moves.
     m_trouble->setVisible(!headline.isEmpty());
+    if (m_sentence)
+        m_sentence->setVisible(headline.isEmpty());
 }
 
-QString Screen::troubleShown() const
-{
-    return m_trouble && m_trouble->isVisibleTo(this) ? m_troubleText->text() : QString();
-}
+QString Screen::troubleShown() const { return m_trouble->isVisibleTo(this) ? m_troubleText->text() : QString(); }
 
 void Screen::setWriting(bool writing)
 {

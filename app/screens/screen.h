@@ -42,7 +42,7 @@ public:
 
     /// Called every second, and once before the first paint: clocks and ages.
     virtual void tick() {}
-    /// Says what went wrong, where it happened: a bar above the answers, read out too. Empty takes it away.
+    /// Says what went wrong, where it happened: a red bar in the place of the sentence. Empty takes it away.
     void showTrouble(const QString& headline, const QString& whatToDo);
     [[nodiscard]] QString troubleShown() const;
     /// While an act is being written the answers wait.
@@ -62,6 +62,8 @@ protected:
     /// The usual frame: context line, sentence, content, trouble bar, the three answers. Content goes into
     /// content(), which runs across on a wide glass and down on an upright one.
     void buildFrame(const QString& context, const QString& sentence);
+    /// The red bar of showTrouble(), hidden; a screen without the usual frame puts it into its own layout.
+    QWidget* makeTrouble();
     void setSentence(const QString& sentence);
     void setContext(const QString& context);
     [[nodiscard]] QBoxLayout* content() const { return m_content; }

@@ -133,11 +133,13 @@ Screen* handOverScreen(const Surroundings& around, const Repair& repair, QWidget
     spec.signName = Says::tr("Hand over");
     spec.sentence = Says::tr("Hand over for primer");
     spec.headline = Says::tr("All six tests are passed and in the log.");
-    Mass filler = grams(0);
+    Mass fibre = grams(0);
+    Mass finishing = grams(0);
     for (const BatchRun& run : repair.runs)
-        filler += run.mixed.filler;
-    spec.text = Says::tr("Mixed in all: %1 in %2.")
-                    .arg(around.words.mass(filler), around.words.batches(static_cast<int>(repair.runs.size())));
+        (run.batch.finishing ? finishing : fibre) += run.mixed.filler;
+    spec.text = Says::tr("Mixed: %1 of fibre filler, %2 of finishing filler, in %3.")
+                    .arg(around.words.mass(fibre), around.words.mass(finishing),
+                         around.words.batches(static_cast<int>(repair.runs.size())));
     spec.small = Says::tr("The paint system’s data sheet says when it may be primed.");
     spec.wayOn = Says::tr("Handed over");
     spec.wayOnKind = TapButton::Kind::Go;
@@ -168,7 +170,7 @@ Screen* parkedScreen(const Surroundings& around, const Repair& repair, const Way
     spec.context = contextOf(repair, around.words);
     spec.sign = Pictogram::Parked;
     spec.signName = Says::tr("Parked");
-    const QString place = around.words.place(parked.to);
+    const QString place = parked.to.isEmpty() ? QString() : around.words.place(parked.to);
     spec.sentence = place.isEmpty() ? Says::tr("Parked") : Says::tr("Parked: %1").arg(place);
     auto screen = std::make_shared<MessageScreen*>(nullptr);
     if (parked.because.empty()) {

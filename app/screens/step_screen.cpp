@@ -24,7 +24,8 @@ QWidget* cautionSign(const Theme& theme, QWidget* parent)
 
 } // namespace
 
-QWidget* cautionsWidget(const std::vector<CautionText>& cautions, const Theme& theme, QWidget* parent)
+QWidget* cautionsWidget(const std::vector<CautionText>& cautions, const Theme& theme, QWidget* parent,
+                        CautionStyle style)
 {
     auto* widget = new QWidget(parent);
     auto* column = new QVBoxLayout(widget);
@@ -36,14 +37,19 @@ QWidget* cautionsWidget(const std::vector<CautionText>& cautions, const Theme& t
         row->addWidget(cautionSign(theme, widget), 0, Qt::AlignVCenter);
         auto* words = new QVBoxLayout;
         words->setSpacing(0);
+        const bool brief = style == CautionStyle::Brief && i > 0;
         auto* lead = new FitLabel(theme, u"caution_%1"_s.arg(i), TextRole::Body, widget);
         lead->setBold(true);
+        lead->setAlignment(Qt::AlignLeft | (brief ? Qt::AlignVCenter : Qt::AlignBottom));
         lead->setText(cautions[i].lead);
-        auto* rest = new FitLabel(theme, u"caution_%1_why"_s.arg(i), TextRole::Small, widget);
-        rest->setRole(Role::MutedInk);
-        rest->setText(cautions[i].rest);
         words->addWidget(lead);
-        words->addWidget(rest);
+        if (!brief) {
+            auto* rest = new FitLabel(theme, u"caution_%1_why"_s.arg(i), TextRole::Small, widget);
+            rest->setRole(Role::MutedInk);
+            rest->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+            rest->setText(cautions[i].rest);
+            words->addWidget(rest);
+        }
         row->addLayout(words, 1);
         column->addLayout(row);
     }

@@ -25,6 +25,9 @@ Q_SIGNALS:
 };
 
 /// Cautions as they stand at a step: triangle, what to put on or do, and why.
-[[nodiscard]] QWidget* cautionsWidget(const std::vector<CautionText>& cautions, const Theme& theme, QWidget* parent);
+/// Brief ones leave out the why of all but the first.
+enum class CautionStyle { Whole, Brief };
+[[nodiscard]] QWidget* cautionsWidget(const std::vector<CautionText>& cautions, const Theme& theme, QWidget* parent,
+                                      CautionStyle style = CautionStyle::Whole);
 
 } // namespace strandbench

@@ -51,14 +51,22 @@ JobNumberScreen::JobNumberScreen(const Surroundings& around, const QString& numb
     content()->addLayout(row, 1);
     answers()->setWayOn(Says::tr("That is the job"));
     connect(m_keys, &KeyPad::textChanged, this, &JobNumberScreen::showNumber);
-    connect(answers(), &AnswerBar::wayOnTapped, this, [this] { Q_EMIT numberGiven(m_keys->text()); });
+    connect(answers(), &AnswerBar::wayOnTapped, this, &JobNumberScreen::give);
     showNumber(number);
 }
 
 void JobNumberScreen::showNumber(const QString& number)
 {
     m_number->setText(number.isEmpty() ? u"–"_s : number);
-    answers()->setWayOnEnabled(!number.isEmpty());
+    showTrouble({}, {});
+}
+
+void JobNumberScreen::give()
+{
+    if (m_keys->text().isEmpty())
+        return showTrouble(Says::tr("The job number is empty."),
+                           Says::tr("Key in 1 to %1 digits.").arg(longestJobNumber));
+    Q_EMIT numberGiven(m_keys->text());
 }
 
 QStringList panelNames()
@@ -74,7 +82,8 @@ QStringList panelNames()
             Says::tr("Wheel arch, right"),
             Says::tr("Engine cover"),
             Says::tr("Front apron"),
-            Says::tr("Battery door")};
+            Says::tr("Battery door"),
+            Says::tr("Another panel")};
 }
 
 QStringList peopleOf(const Settings& settings)

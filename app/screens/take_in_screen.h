@@ -17,6 +17,7 @@ Q_SIGNALS:
 
 private:
     void showNumber(const QString& number);
+    void give();
 
     KeyPad* m_keys = nullptr;
     FitLabel* m_number = nullptr;

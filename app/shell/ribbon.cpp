@@ -55,7 +55,7 @@ MixBlockText Ribbon::textOf(const RunningMix& mix) const
 {
     const Repair* repair = m_bench.repair(mix.repair);
     const bool open = mix.face.phase == Phase::Harder;
-    return {repair->job + u" "_s + repair->panel, m_words.phase(mix.face.phase),
+    return {repair->job, m_words.phase(mix.face.phase),
             m_words.duration(open ? mix.face.sinceHardener : mix.face.toNextPhase)};
 }
 

@@ -46,6 +46,10 @@ AnswerBar::AnswerBar(const Theme& theme, QWidget* parent)
         addStop();
         addBack();
     }
+    // Without a way on its place stays empty: the other two never move.
+    QSizePolicy keepsPlace = m_wayOn->sizePolicy();
+    keepsPlace.setRetainSizeWhenHidden(true);
+    m_wayOn->setSizePolicy(keepsPlace);
     setFixedHeight(theme.px(sizes::answer));
     m_back->setTitle(QCoreApplication::translate("AnswerBar", "Back"));
     m_stop->setTitle(QCoreApplication::translate("AnswerBar", "Stop and ask"));
@@ -59,7 +63,8 @@ void AnswerBar::setWayOn(const QString& title, TapButton::Kind kind)
 {
     m_wayOn->setKind(kind);
     m_wayOn->setTitle(title);
-    m_wayOn->setEnabled(true);
+    m_wayOn->setEnabled(!title.isEmpty());
+    m_wayOn->setVisible(!title.isEmpty());
 }
 
 void AnswerBar::setWayOnEnabled(bool enabled) { m_wayOn->setEnabled(enabled); }

@@ -12,7 +12,8 @@ class AnswerBar final : public QWidget {
 public:
     AnswerBar(const Theme& theme, QWidget* parent = nullptr);
 
-    /// The way on, named by what it records. kind Way or Go. Enabled unless told otherwise.
+    /// The way on, named by what it records. kind Way or Go. Enabled unless told otherwise. Without a title there
+    /// is none to be seen, and its place stays empty.
     void setWayOn(const QString& title, TapButton::Kind kind = TapButton::Kind::Way);
     void setWayOnEnabled(bool enabled);
     void setBackNote(const QString& secondLine);               ///< "clock runs on"

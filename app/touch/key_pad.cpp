@@ -65,6 +65,9 @@ KeyPad::KeyPad(const Theme& theme, int columns, QWidget* parent) : QWidget(paren
         }
         grid->setRowStretch(row, 1);
     }
+    QSizePolicy keepsPlace = m_point->sizePolicy();
+    keepsPlace.setRetainSizeWhenHidden(true);
+    m_point->setSizePolicy(keepsPlace);
     m_clear->setTitleSize(clearTitle);
     m_point->setAccessibleName(QCoreApplication::translate("KeyPad", "Decimal point"));
     enableKeys();
@@ -93,6 +96,7 @@ bool KeyPad::setText(const QString& text)
 void KeyPad::setPointAllowed(bool allowed)
 {
     m_pointAllowed = allowed;
+    m_point->setVisible(allowed); // its place stays empty
     enableKeys();
 }
 

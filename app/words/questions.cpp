@@ -27,7 +27,7 @@ constexpr Line sentences[] = {
 constexpr Line substrates[] = {
     //: how to tell the answer: one line on its button
     {"frp", QT_TRANSLATE_NOOP("Questions", "glass cloth or mat at the broken edge")},
-    {"smc", QT_TRANSLATE_NOOP("Questions", "short loose strands, grey or white inside, smooth on both faces")},
+    {"smc", QT_TRANSLATE_NOOP("Questions", "short loose strands, smooth on both faces")},
     {"steel", QT_TRANSLATE_NOOP("Questions", "a magnet holds, the zinc gauge reads nothing")},
     {"galvanised", QT_TRANSLATE_NOOP("Questions", "a magnet holds, the zinc gauge reads zinc")},
     {"aluminium", QT_TRANSLATE_NOOP("Questions", "no magnet holds, bright and soft under a file")},

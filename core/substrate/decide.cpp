@@ -14,10 +14,7 @@ void stop(Decision& decision, const QString& code, std::vector<Argument> argumen
     decision.stops.push_back(stopOf({code, std::move(arguments)}));
 }
 
-void notAssessed(Decision& decision, const QString& question)
-{
-    stop(decision, u"not_assessed"_s, {question});
-}
+void notAssessed(Decision& decision, const QString& question) { stop(decision, notAssessedCode, {question}); }
 
 void judgeSubstrate(Decision& decision, const Assessment& assessment)
 {
@@ -81,8 +78,12 @@ void judgeDamage(Decision& decision, const Assessment& assessment, const Decisio
     const Damage& damage = *assessment.damage;
     const bool metal = assessment.substrate && isMetal(*assessment.substrate);
     switch (damage.kind) {
-    case DamageKind::Hole: judgeHole(decision, assessment, limits); break;
-    case DamageKind::WeldSeam: judgeWeldSeam(decision, assessment); break;
+    case DamageKind::Hole:
+        judgeHole(decision, assessment, limits);
+        break;
+    case DamageKind::WeldSeam:
+        judgeWeldSeam(decision, assessment);
+        break;
     case DamageKind::RustHole:
         if (assessment.substrate && !metal)
             stop(decision, u"rust_hole_not_on_metal"_s, {codeOf(*assessment.substrate)});
@@ -102,7 +103,8 @@ void judgeDamage(Decision& decision, const Assessment& assessment, const Decisio
         if (metal && damage.depth > limits.dentDeepest)
             stop(decision, u"dent_too_deep"_s, {damage.depth, limits.dentDeepest});
         break;
-    case DamageKind::Gouge: break;
+    case DamageKind::Gouge:
+        break;
     }
     if (!damage.measured())
         notAssessed(decision, u"size"_s);
@@ -136,10 +138,7 @@ void cautionOnDent(Decision& decision, const Assessment& assessment, const Decis
 
 } // namespace
 
-Length across(const Damage& damage)
-{
-    return std::max(damage.length, damage.width);
-}
+Length across(const Damage& damage) { return std::max(damage.length, damage.width); }
 
 FillingLimits narrowed(const FillingLimits& limits, const ProductSheet& sheet)
 {
@@ -168,6 +167,9 @@ Decision decide(const Assessment& assessment, const DecisionTable& table, const 
     }
     judgeReading(decision, assessment, limits);
 
+    // What refuses goes before what is only not known yet.
+    std::stable_partition(decision.stops.begin(), decision.stops.end(),
+                          [](const Stop& each) { return each.reason.code != notAssessedCode; });
     decision.fill = decision.stops.empty();
     if (!decision.fill) {
         decision.filler.reset();

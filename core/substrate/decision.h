@@ -86,6 +86,9 @@ struct DecisionLimits {
 [[nodiscard]] Decision decide(const Assessment& assessment, const DecisionTable& table, const Catalogue& catalogue,
                               const DecisionLimits& limits = {});
 
+/// The code of a stop for a question that has no answer. Such stops come after all that refuse.
+inline const QString notAssessedCode = QStringLiteral("not_assessed");
+
 /// A stop with what goes with its code: who may override, what to do instead, where to park it.
 [[nodiscard]] Stop stopOf(Reason reason);
 /// Every code that stopOf() knows.
