@@ -63,6 +63,7 @@ public:
     void setDrawing(const SectionDrawing& drawing, const SectionLabels& labels);
     void setSmall(bool small); ///< on a job card: no labels
     [[nodiscard]] const SectionDrawing& drawing() const { return m_drawing; }
+    [[nodiscard]] const SectionLabels& labels() const { return m_labels; }
     [[nodiscard]] double depthExaggeration() const; ///< whole or half, computed from the room there is
     [[nodiscard]] bool textFits() const;
     [[nodiscard]] double smallestTextMm() const;

@@ -149,8 +149,28 @@ void crack(SectionShape& shape, const SectionDrawing& drawing, const Measures& m
     shape.cracks.push_back(line);
 }
 
+/// Sheets lapped and joined here and there: what spot and stitch welds look like cut through one of them.
+void lappedSheets(SectionShape& shape, const SectionDrawing& drawing, const Measures& m)
+{
+    setReach(shape, drawing, 0);
+    const double lap = 0.35 * shape.reach;
+    const auto sheet = [&](double left, double right, double top) {
+        QPainterPath whole;
+        whole.addRect(QRectF(QPointF(left, top), QPointF(right, top + m.thickness)));
+        return whole;
+    };
+    QPainterPath nugget;
+    nugget.addEllipse(QPointF(0, m.thickness), 0.12 * shape.reach, 0.7 * m.thickness);
+    shape.pieces.push_back({sheet(-shape.reach, lap, 0).subtracted(nugget), m.material});
+    shape.pieces.push_back({sheet(-lap, shape.reach, m.thickness).subtracted(nugget), m.material});
+    shape.pieces.push_back({nugget, Material::Weld});
+    shape.bottom = 2 * m.thickness;
+}
+
 void weldSeam(SectionShape& shape, const SectionDrawing& drawing, const Measures& m)
 {
+    if (drawing.damage.weld && *drawing.damage.weld != WeldKind::Solid)
+        return lappedSheets(shape, drawing, m);
     shape.opening = m.opening;
     setReach(shape, drawing, 0);
     shape.cavity = cap(m.opening, m.depth);
@@ -193,13 +213,19 @@ void bondSeam(SectionShape& shape, const SectionDrawing& drawing, const Measures
     const double gap = 0.06 * m.opening;
     const double edge = depth * (1 - gap / half);
     const double far = shape.reach * 0.84;
-    const QPainterPath lower = closed({{-shape.reach, 0}, {-half, 0}, {0, depth}, {0, drop}, {far, drop},
-                                       {far, drop + m.thickness}, {-0.1 * m.opening, drop + m.thickness},
-                                       {-half, m.thickness}, {-shape.reach, m.thickness}});
-    const QPainterPath upper = closed({{half, 0}, {shape.reach, 0}, {shape.reach, m.thickness}, {gap, m.thickness},
-                                       {gap, edge}});
-    const QPainterPath adhesive = closed({{0, depth}, {gap, edge}, {gap, m.thickness}, {far * 0.96, m.thickness},
-                                          {far * 0.96, drop}, {0, drop}});
+    const QPainterPath lower = closed({{-shape.reach, 0},
+                                       {-half, 0},
+                                       {0, depth},
+                                       {0, drop},
+                                       {far, drop},
+                                       {far, drop + m.thickness},
+                                       {-0.1 * m.opening, drop + m.thickness},
+                                       {-half, m.thickness},
+                                       {-shape.reach, m.thickness}});
+    const QPainterPath upper =
+        closed({{half, 0}, {shape.reach, 0}, {shape.reach, m.thickness}, {gap, m.thickness}, {gap, edge}});
+    const QPainterPath adhesive =
+        closed({{0, depth}, {gap, edge}, {gap, m.thickness}, {far * 0.96, m.thickness}, {far * 0.96, drop}, {0, drop}});
     shape.pieces.push_back({adhesive, Material::Adhesive});
     shape.pieces.push_back({lower, m.material});
     shape.pieces.push_back({upper, m.material});
@@ -230,8 +256,8 @@ double layLifts(SectionShape& shape, const SectionDrawing& drawing, double heigh
         SectionSlab slab;
         slab.lift = static_cast<int>(i);
         slab.laid = slab.lift < drawing.progress.liftsLaid;
-        slab.area = isFront ? between(shape.cavity, drawnTop, floor)
-                            : between(shape.cavity, total - floor, total - drawnTop);
+        slab.area =
+            isFront ? between(shape.cavity, drawnTop, floor) : between(shape.cavity, total - floor, total - drawnTop);
         floor = drawnTop;
         shape.slabs.push_back(slab);
     }
@@ -272,12 +298,24 @@ SectionShape shapeOf(const SectionDrawing& drawing)
     }
     switch (drawing.damage.kind) {
     case DamageKind::Hole:
-    case DamageKind::RustHole: hole(shape, drawing, m); break;
-    case DamageKind::Dent: dent(shape, drawing, m); break;
-    case DamageKind::Gouge: gouge(shape, drawing, m); break;
-    case DamageKind::Crack: crack(shape, drawing, m); break;
-    case DamageKind::WeldSeam: weldSeam(shape, drawing, m); break;
-    case DamageKind::BondSeam: bondSeam(shape, drawing, m); break;
+    case DamageKind::RustHole:
+        hole(shape, drawing, m);
+        break;
+    case DamageKind::Dent:
+        dent(shape, drawing, m);
+        break;
+    case DamageKind::Gouge:
+        gouge(shape, drawing, m);
+        break;
+    case DamageKind::Crack:
+        crack(shape, drawing, m);
+        break;
+    case DamageKind::WeldSeam:
+        weldSeam(shape, drawing, m);
+        break;
+    case DamageKind::BondSeam:
+        bondSeam(shape, drawing, m);
+        break;
     }
     shape.leftEdge = -shape.opening / 2;
     const bool through = drawing.damage.kind == DamageKind::Hole || drawing.damage.kind == DamageKind::RustHole;

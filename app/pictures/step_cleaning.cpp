@@ -82,10 +82,7 @@ void solventWipeMetal(const StepStage& s)
     s.arrow({64, 76}, {172, 76}, Role::Action, 1.4);
 }
 
-void heatAbove(const StepStage& s)
-{
-    s.sign(Pictogram::Lamp, {78, 2, 44, 44});
-}
+void heatAbove(const StepStage& s) { s.sign(Pictogram::Lamp, {78, 2, 44, 44}); }
 
 void dry(const StepStage& s)
 {
@@ -94,23 +91,6 @@ void dry(const StepStage& s)
     s.drops({{34, surface - 18}, {154, surface - 18}}, 12);
     s.arrow({40, surface - 22}, {40, 14});
     s.arrow({160, surface - 22}, {160, 14});
-}
-
-void proveDry(const StepStage& s)
-{
-    const double surface = s.section({10, 62, 180, 32}, s.asFound());
-    QPainterPath meter;
-    meter.addRoundedRect(QRectF(24, 6, 44, 34), 4, 4);
-    s.fill(meter, Role::Card);
-    s.outline(meter, Role::Ink, 0.8);
-    QPainterPath scale;
-    scale.addRect(QRectF(30, 12, 32, 12));
-    s.outline(scale, Role::Ink, 0.4);
-    s.line({34, 21}, {34, 15}, Role::Go, 1.4); // the needle at the dry end
-    s.line({36, 40}, {36, surface}, Role::Ink, 0.8);
-    s.line({56, 40}, {56, surface}, Role::Ink, 0.8);
-    s.outline(dropAt({140, 8}, 34), Role::Ink, 0.9);
-    s.sign(Pictogram::Tick, {152, 24, 22, 22});
 }
 
 void dustOff(const StepStage& s)
@@ -122,7 +102,8 @@ void dustOff(const StepStage& s)
     nozzle.closeSubpath();
     s.fill(nozzle, Role::Ink);
     s.line({20, 62}, {4, 72}, Role::Ink, 3.6);
-    s.dots({{62, 40}, {70, 56}, {78, 34}, {86, 70}, {96, 26}, {108, 76}, {120, 28}, {134, 66}, {146, 40}}, 1.7, Role::FillerFleck);
+    s.dots({{62, 40}, {70, 56}, {78, 34}, {86, 70}, {96, 26}, {108, 76}, {120, 28}, {134, 66}, {146, 40}}, 1.7,
+           Role::FillerFleck);
     s.arrow({76, 48}, {58, 48});
     s.arrow({90, 60}, {60, 60});
 }
@@ -153,11 +134,15 @@ void readPanel(const StepStage& s)
 const std::map<QString, Scene>& scenes()
 {
     static const std::map<QString, Scene> all{
-        {u"gear_on"_s, gearOn},           {u"wash"_s, wash},
-        {u"degrease"_s, degrease},        {u"degrease_fast"_s, degreaseFast},
-        {u"solvent_wipe_metal"_s, solventWipeMetal}, {u"dry"_s, dry},
-        {u"prove_dry"_s, proveDry},       {u"dust_off"_s, dustOff},
-        {u"flash_off"_s, flashOff},       {u"read_panel"_s, readPanel},
+        {u"gear_on"_s, gearOn},
+        {u"wash"_s, wash},
+        {u"degrease"_s, degrease},
+        {u"degrease_little"_s, degreaseFast},
+        {u"wipe_metal"_s, solventWipeMetal},
+        {u"dry"_s, dry},
+        {u"dust_off"_s, dustOff},
+        {u"flash_off"_s, flashOff},
+        {u"read_panel"_s, readPanel},
     };
     return all;
 }

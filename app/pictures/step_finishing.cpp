@@ -69,32 +69,6 @@ void inspect(const StepStage& s)
     s.sign(Pictogram::Inspect, {128, 2, 44, 44});
 }
 
-void fillPinholes(const StepStage& s)
-{
-    // One pit, much enlarged: as it is, opened, filled.
-    for (int i = 0; i < 3; ++i) {
-        const double left = 8 + 64.0 * i;
-        QPainterPath body;
-        body.addRect(QRectF(left, 40, 56, 44));
-        QPainterPath pit;
-        if (i == 0)
-            pit.addEllipse(QPointF(left + 28, 55), 7, 11);
-        else
-            pit.addPolygon(QPolygonF{{left + 12, 40}, {left + 44, 40}, {left + 28, 66}});
-        s.piece(body.subtracted(pit), Material::Filler);
-        if (i == 0) { // a skin with a pore in it
-            s.line({left + 28, 40}, {left + 28, 45}, Role::Ink, 0.5);
-        } else if (i == 1) {
-            s.sign(Pictogram::CutToSound, {left + 16, 10, 24, 24}, Role::Action);
-        } else {
-            s.piece(pit, Material::Finish);
-            s.sign(Pictogram::Spreader, {left + 16, 10, 26, 26}, Role::Action);
-        }
-        if (i > 0)
-            s.arrow({left - 13, 24}, {left - 1, 24});
-    }
-}
-
 void cureBeforePrimer(const StepStage& s)
 {
     s.section({10, 62, 180, 32}, s.finished());
@@ -106,8 +80,11 @@ void cureBeforePrimer(const StepStage& s)
 const std::map<QString, Scene>& scenes()
 {
     static const std::map<QString, Scene> all{
-        {u"guide_coat"_s, guideCoat}, {u"sand_180"_s, sand180},   {u"sand_320"_s, sand320},
-        {u"blow_off"_s, blowOff},     {u"inspect"_s, inspect},    {u"fill_pinholes"_s, fillPinholes},
+        {u"guide_coat"_s, guideCoat},
+        {u"sand_180"_s, sand180},
+        {u"sand_320"_s, sand320},
+        {u"dust_off_finish"_s, blowOff},
+        {u"inspect"_s, inspect},
         {u"cure_before_primer"_s, cureBeforePrimer},
     };
     return all;

@@ -4,7 +4,28 @@
 #include "pictures/picture_access.h"
 #include "pictures/step_stage.h"
 
+#include <map>
+
+using namespace Qt::StringLiterals;
+
 namespace strandbench {
+namespace {
+
+/// Steps whose act is the same on another material or at another moment show the same scene.
+const QString& sceneCode(const QString& step)
+{
+    static const std::map<QString, QString> same{{u"flash_off_metal"_s, u"flash_off"_s},
+                                                 {u"read_panel_metal"_s, u"read_panel"_s},
+                                                 {u"abrade_80_metal"_s, u"abrade_80"_s},
+                                                 {u"open_gouge"_s, u"bevel"_s},
+                                                 {u"bevel_upper_panel"_s, u"bevel"_s}};
+    const auto found = same.find(step);
+    return found == same.end() ? step : found->second;
+}
+
+} // namespace
+
+bool hasStepPicture(const QString& stepCode) { return stepsWithPicture().contains(sceneCode(stepCode)); }
 
 void paintStepPicture(QPainter& painter, const QRectF& rect, const QString& stepCode, const SectionDrawing& drawing,
                       const Theme& theme)
@@ -17,7 +38,7 @@ void paintStepPicture(QPainter& painter, const QRectF& rect, const QString& step
     Scene scene = nullptr;
     for (const auto find : {cleaningScene, shapingScene, finishingScene, testingScene})
         if (!scene)
-            scene = find(stepCode);
+            scene = find(sceneCode(stepCode));
     if (scene) {
         scene(stage);
     } else {
@@ -27,10 +48,7 @@ void paintStepPicture(QPainter& painter, const QRectF& rect, const QString& step
     painter.restore();
 }
 
-QStringList stepsWithPicture()
-{
-    return cleaningCodes() + shapingCodes() + finishingCodes() + testingCodes();
-}
+QStringList stepsWithPicture() { return cleaningCodes() + shapingCodes() + finishingCodes() + testingCodes(); }
 
 StepPicture::StepPicture(const Theme& theme, const QString& name, QWidget* parent) : QWidget(parent), m_theme(theme)
 {
@@ -45,10 +63,7 @@ void StepPicture::setStep(const QString& code, const SectionDrawing& drawing)
     update();
 }
 
-QSize StepPicture::minimumSizeHint() const
-{
-    return {m_theme.px(60), m_theme.px(30)};
-}
+QSize StepPicture::minimumSizeHint() const { return {m_theme.px(60), m_theme.px(30)}; }
 
 void StepPicture::paintEvent(QPaintEvent*)
 {

@@ -12,6 +12,8 @@ void paintStepPicture(QPainter& painter, const QRectF& rect, const QString& step
                       const Theme& theme);
 /// The codes that have a picture of their own.
 [[nodiscard]] QStringList stepsWithPicture();
+/// True when a step of the book has a scene, its own or that of a step with the same act.
+[[nodiscard]] bool hasStepPicture(const QString& stepCode);
 
 /// The same as a widget; its accessible name is the step's sentence, set by the screen.
 class StepPicture final : public QWidget {

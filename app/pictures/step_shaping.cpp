@@ -28,13 +28,15 @@ void cutToSound(const StepStage& s)
     s.panelFromAbove();
     s.drawDamage();
     QPainterPath sound;
-    sound.addRoundedRect(s.damageFromAbove().boundingRect().adjusted(-9, -9, 9, 9).intersected(QRectF(14, 12, 172, 76)), 12, 12);
+    sound.addRoundedRect(s.damageFromAbove().boundingRect().adjusted(-9, -9, 9, 9).intersected(QRectF(14, 12, 172, 76)),
+                         12, 12);
     s.outline(sound, Role::Stop, 1.0, true);
     // A blade along the line.
     const QRectF around = sound.boundingRect();
     const QPointF at(std::min(around.right() - 14, 138.0), std::max(around.top(), 24.0));
     QPainterPath blade;
-    blade.addPolygon(QPolygonF{at, at + QPointF(10, -14), at + QPointF(52, -2), at + QPointF(48, 10), at + QPointF(12, 6)});
+    blade.addPolygon(
+        QPolygonF{at, at + QPointF(10, -14), at + QPointF(52, -2), at + QPointF(48, 10), at + QPointF(12, 6)});
     blade.closeSubpath();
     s.fill(blade, Role::Card);
     s.outline(blade, Role::Ink, 0.6);
@@ -136,21 +138,22 @@ void markBevels(const StepStage& s, const QTransform& toStage, bool turned)
     }
 }
 
-void bevelWith(const StepStage& s, bool backFace)
+void bevelWith(const StepStage& s, bool bothFaces)
 {
     const DamageKind kind = s.drawing().damage.kind;
-    SectionProgress progress = s.prepared();
-    progress.turned = backFace && s.drawing().faces == 2;
-    const StagedSection section = s.staged({10, 44, 180, 50}, progress);
-    if (kind != DamageKind::Dent && kind != DamageKind::WeldSeam) // those are not bevelled
-        markBevels(s, section.toStage, progress.turned);
+    const StagedSection section = s.staged({10, 44, 180, 50}, s.prepared());
+    if (kind != DamageKind::Dent && kind != DamageKind::WeldSeam) { // those are not bevelled
+        markBevels(s, section.toStage, false);
+        if (bothFaces)
+            markBevels(s, section.toStage, true);
+    }
     s.discSander({62, section.surface - 24}, 13);
-    if (backFace)
+    if (bothFaces)
         s.sign(Pictogram::Turn, {150, 4, 30, 30}, Role::Action);
 }
 
 void bevel(const StepStage& s) { bevelWith(s, false); }
-void bevelBack(const StepStage& s) { bevelWith(s, true); }
+void bevelBoth(const StepStage& s) { bevelWith(s, true); }
 
 void abradeBack(const StepStage& s)
 {
@@ -173,6 +176,32 @@ void bondedBacking(const StepStage& s)
     s.arrow({160, 98}, {160, 91}, Role::Action, 1.0);
 }
 
+/// The backing goes in through the hole and is drawn up against the back.
+void backingThrough(const StepStage& s)
+{
+    const double surface = s.section({10, 34, 180, 46}, s.prepared());
+    s.piece(QRectF(40, 82, 120, 8), Material::Laminate);
+    s.line({100, 82}, {100, surface - 26}, Role::Ink, 1.2);
+    s.arrow({100, 60}, {100, surface - 30}, Role::Action, 1.4);
+}
+
+/// What stands proud is taken down level with the sheets.
+void dressWeld(const StepStage& s)
+{
+    const double surface = s.section({10, 56, 180, 38}, s.prepared());
+    s.discSander({100, surface - 22}, 15);
+    s.bothWays({124, surface - 20}, {160, surface - 20});
+}
+
+/// Adhesive that was squeezed out is cut away along the seam.
+void squeezeOutOff(const StepStage& s)
+{
+    const double surface = s.section({10, 56, 180, 38}, s.prepared());
+    s.piece(QRectF(88, surface - 6, 24, 6), Material::Adhesive);
+    s.arrow({30, surface - 4}, {84, surface - 4}, Role::Action, 1.4);
+    s.line({18, surface - 22}, {84, surface - 1}, Role::Ink, 2.0);
+}
+
 void dam(const StepStage& s)
 {
     s.section({10, 18, 180, 52}, s.prepared());
@@ -188,13 +217,6 @@ void abrade80(const StepStage& s)
     s.bothWays({90, surface - 12}, {140, surface - 12});
 }
 
-void epoxyFirst(const StepStage& s)
-{
-    const double surface = s.section({10, 58, 180, 36}, s.prepared());
-    s.line({12, surface - 1}, {188, surface - 1}, Role::Go, 1.6);
-    s.sign(Pictogram::Brush, {70, surface - 47, 50, 50});
-}
-
 void ownTools(const StepStage& s)
 {
     s.sign(Pictogram::OwnTools, {12, 14, 72, 72}, Role::Ink);
@@ -208,12 +230,20 @@ void ownTools(const StepStage& s)
 const std::map<QString, Scene>& scenes()
 {
     static const std::map<QString, Scene> all{
-        {u"strip_paint"_s, stripPaint}, {u"cut_to_sound"_s, cutToSound},
-        {u"find_cracks"_s, findCracks}, {u"stop_drill"_s, stopDrill},
-        {u"bevel"_s, bevel},            {u"bevel_back"_s, bevelBack},
-        {u"abrade_back"_s, abradeBack}, {u"bonded_backing"_s, bondedBacking},
-        {u"dam"_s, dam},                {u"abrade_80"_s, abrade80},
-        {u"epoxy_first"_s, epoxyFirst}, {u"own_tools"_s, ownTools},
+        {u"strip_paint"_s, stripPaint},
+        {u"cut_to_sound"_s, cutToSound},
+        {u"find_cracks"_s, findCracks},
+        {u"stop_drill"_s, stopDrill},
+        {u"bevel"_s, bevel},
+        {u"bevel_both"_s, bevelBoth},
+        {u"abrade_back"_s, abradeBack},
+        {u"backing_behind"_s, bondedBacking},
+        {u"dam"_s, dam},
+        {u"abrade_80"_s, abrade80},
+        {u"backing_through"_s, backingThrough},
+        {u"dress_weld"_s, dressWeld},
+        {u"squeeze_out_off"_s, squeezeOutOff},
+        {u"own_tools"_s, ownTools},
     };
     return all;
 }

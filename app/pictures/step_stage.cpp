@@ -124,8 +124,18 @@ QPainterPath StepStage::damageFromAbove() const
     switch (m_drawing.damage.kind) {
     case DamageKind::Hole:
     case DamageKind::RustHole:
-        path.addPolygon(QPolygonF{{74, 52}, {80, 40}, {92, 42}, {99, 33}, {110, 39}, {124, 38}, {127, 50}, {120, 61},
-                                  {107, 59}, {98, 67}, {88, 60}, {80, 62}});
+        path.addPolygon(QPolygonF{{74, 52},
+                                  {80, 40},
+                                  {92, 42},
+                                  {99, 33},
+                                  {110, 39},
+                                  {124, 38},
+                                  {127, 50},
+                                  {120, 61},
+                                  {107, 59},
+                                  {98, 67},
+                                  {88, 60},
+                                  {80, 62}});
         path.closeSubpath();
         break;
     case DamageKind::Dent:
@@ -138,7 +148,8 @@ QPainterPath StepStage::damageFromAbove() const
         break;
     case DamageKind::Crack:
         path.moveTo(54, 56);
-        for (const QPointF& at : {QPointF(72, 47), QPointF(86, 54), QPointF(104, 44), QPointF(120, 49), QPointF(140, 46)})
+        for (const QPointF& at :
+             {QPointF(72, 47), QPointF(86, 54), QPointF(104, 44), QPointF(120, 49), QPointF(140, 46)})
             path.lineTo(at);
         break;
     case DamageKind::WeldSeam:
@@ -183,7 +194,8 @@ StagedSection StepStage::staged(const QRectF& box, const SectionProgress& progre
     }
     if (progress.finished && drawing.lifts.empty()) { // without a plan: each face filled in one
         for (int face = 0; face < drawing.faces; ++face)
-            drawing.lifts.push_back({face == 0 ? Face::Front : Face::Back, drawing.faceHeight, FillerClass::MixedStrand, {}});
+            drawing.lifts.push_back(
+                {face == 0 ? Face::Front : Face::Back, drawing.faceHeight, FillerClass::MixedStrand, {}});
         drawing.progress.liftsLaid = drawing.faces;
     }
     const SectionLayout layout = layOutSection(map(box), drawing, m_theme);
@@ -192,15 +204,9 @@ StagedSection StepStage::staged(const QRectF& box, const SectionProgress& progre
     return {toStage.map(QPointF(0, progress.turned ? layout.shape.bottom : 0.0)).y(), toStage};
 }
 
-SectionProgress StepStage::prepared() const
-{
-    return {true, 0, false, false};
-}
+SectionProgress StepStage::prepared() const { return {true, 0, false, false}; }
 
-SectionProgress StepStage::finished() const
-{
-    return {true, static_cast<int>(m_drawing.lifts.size()), false, true};
-}
+SectionProgress StepStage::finished() const { return {true, static_cast<int>(m_drawing.lifts.size()), false, true}; }
 
 void StepStage::block(QPointF at, double width, const QString& grit) const
 {

@@ -36,8 +36,14 @@ void nailAndPaper(const StepStage& s)
     const double surface = s.section({10, 66, 180, 28}, s.finished());
     s.sign(Pictogram::Nail, {22, surface - 58, 64, 64});
     s.block({112, surface - 26}, 52, u"80"_s);
-    s.dots({{104, surface - 6}, {99, surface - 12}, {106, surface - 18}, {170, surface - 6}, {176, surface - 13},
-            {171, surface - 20}, {181, surface - 5}}, 1.4, Role::FillerFleck); // it powders, it does not clog
+    s.dots({{104, surface - 6},
+            {99, surface - 12},
+            {106, surface - 18},
+            {170, surface - 6},
+            {176, surface - 13},
+            {171, surface - 20},
+            {181, surface - 5}},
+           1.4, Role::FillerFleck); // it powders, it does not clog
 }
 
 void tapSound(const StepStage& s)

@@ -5,6 +5,7 @@
 #include "screens/phrases.h"
 #include "screens/picture_labels.h"
 #include "screens/step_screen.h"
+#include "theme/sizes.h"
 
 #include <QCoreApplication>
 
@@ -48,36 +49,45 @@ MixScreen::MixScreen(const Surroundings& around, const Repair& repair, BatchRef 
     buildFrame(contextOf(repair, words()) + u" · "_s + batchContext(repair, ref, words()),
                weighed(batch.mix, sheet) ? tr("Knead both, then weigh these two")
                                          : tr("Knead both, then lay this puddle and bead"));
-    buildPuddle(batch);
-    buildFigures(batch, sheet);
+    buildCards(batch, sheet);
     answers()->setWayOn(tr("Hardener in: start"), TapButton::Kind::Way);
     connect(answers(), &AnswerBar::wayOnTapped, this, [this, ref, batch, sheetId] {
         Q_EMIT acts({HardenerIn{ref, batch.mix.filler, batch.mix.hardener, sheetId, {}, batch.times}});
     });
 }
 
-void MixScreen::buildPuddle(const Batch& batch)
+void MixScreen::buildCards(const Batch& batch, const ProductSheet* sheet)
+{
+    auto* column = new QVBoxLayout;
+    column->setSpacing(px(2));
+    column->addWidget(cautionsWidget(words().cautionsAt(Station::Mix), theme(), this,
+                                     around().upright ? CautionStyle::Whole : CautionStyle::Strip));
+    auto* row = new QBoxLayout(around().upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    row->setSpacing(px(sizes::gap));
+    row->addWidget(puddleCard(batch), 3);
+    row->addWidget(figuresCard(batch, sheet), 2);
+    column->addLayout(row, 1);
+    content()->addLayout(column, 1);
+}
+
+QWidget* MixScreen::puddleCard(const Batch& batch)
 {
     auto* box = card(u"puddle_card"_s);
     auto* column = new QVBoxLayout(box);
     column->setContentsMargins(px(2), px(1), px(2), px(1));
     column->setSpacing(px(1));
-    auto* row = new QHBoxLayout;
-    row->setSpacing(px(2));
-    row->addWidget(cautionsWidget(words().cautionsAt(Station::Mix), theme(), box, CautionStyle::Brief), 2);
     auto* picture = new PuddlePicture(theme(), u"puddle"_s, box);
     picture->setMix(batch.mix, puddleLabels(batch.mix, words()));
     picture->setAccessibleName(tr("Puddle and bead, drawn to size"));
-    row->addWidget(picture, 3);
-    column->addLayout(row, 1);
+    column->addWidget(picture, 1);
     column->addWidget(label(u"mix_how"_s, TextRole::Small,
                             tr("Hold the board beside the glass. Straight bead, puddle %1 high.")
                                 .arg(words().fineLength(batch.mix.puddleHeight)),
                             Role::MutedInk));
-    content()->addWidget(box, 3);
+    return box;
 }
 
-void MixScreen::buildFigures(const Batch& batch, const ProductSheet* sheet)
+QWidget* MixScreen::figuresCard(const Batch& batch, const ProductSheet* sheet)
 {
     auto* box = card(u"mix_card"_s);
     auto* lines = new QVBoxLayout(box);
@@ -103,7 +113,7 @@ void MixScreen::buildFigures(const Batch& batch, const ProductSheet* sheet)
     lines->addWidget(label(u"mix_gel"_s, TextRole::Small,
                            tr("sets on the board in about %1").arg(words().longDuration(batch.times.boardGel)),
                            Role::MutedInk));
-    content()->addWidget(box, 2);
+    return box;
 }
 
 } // namespace strandbench

@@ -12,8 +12,9 @@ public:
     MixScreen(const Surroundings& around, const Repair& repair, BatchRef batch, QWidget* parent = nullptr);
 
 private:
-    void buildPuddle(const Batch& batch);
-    void buildFigures(const Batch& batch, const ProductSheet* sheet);
+    void buildCards(const Batch& batch, const ProductSheet* sheet);
+    [[nodiscard]] QWidget* puddleCard(const Batch& batch);
+    [[nodiscard]] QWidget* figuresCard(const Batch& batch, const ProductSheet* sheet);
 };
 
 /// The batch of the plan that a reference names. The plan must have it.

@@ -27,23 +27,23 @@ QWidget* cautionSign(const Theme& theme, QWidget* parent)
 QWidget* cautionsWidget(const std::vector<CautionText>& cautions, const Theme& theme, QWidget* parent,
                         CautionStyle style)
 {
+    const bool strip = style == CautionStyle::Strip;
     auto* widget = new QWidget(parent);
-    auto* column = new QVBoxLayout(widget);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(theme.px(1));
+    auto* all = new QBoxLayout(strip ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom, widget);
+    all->setContentsMargins(0, 0, 0, 0);
+    all->setSpacing(theme.px(strip ? 3 : 1));
     for (std::size_t i = 0; i < cautions.size(); ++i) {
         auto* row = new QHBoxLayout;
         row->setSpacing(theme.px(2));
         row->addWidget(cautionSign(theme, widget), 0, Qt::AlignVCenter);
         auto* words = new QVBoxLayout;
         words->setSpacing(0);
-        const bool brief = style == CautionStyle::Brief && i > 0;
         auto* lead = new FitLabel(theme, u"caution_%1"_s.arg(i), TextRole::Body, widget);
         lead->setBold(true);
-        lead->setAlignment(Qt::AlignLeft | (brief ? Qt::AlignVCenter : Qt::AlignBottom));
+        lead->setAlignment(Qt::AlignLeft | (strip ? Qt::AlignVCenter : Qt::AlignBottom));
         lead->setText(cautions[i].lead);
         words->addWidget(lead);
-        if (!brief) {
+        if (!strip) {
             auto* rest = new FitLabel(theme, u"caution_%1_why"_s.arg(i), TextRole::Small, widget);
             rest->setRole(Role::MutedInk);
             rest->setAlignment(Qt::AlignLeft | Qt::AlignTop);
@@ -51,7 +51,8 @@ QWidget* cautionsWidget(const std::vector<CautionText>& cautions, const Theme& t
             words->addWidget(rest);
         }
         row->addLayout(words, 1);
-        column->addLayout(row);
+        // A longer caution gets more of the strip.
+        all->addLayout(row, strip ? 10 + static_cast<int>(cautions[i].lead.size()) : 0);
     }
     return widget;
 }

@@ -25,8 +25,8 @@ Q_SIGNALS:
 };
 
 /// Cautions as they stand at a step: triangle, what to put on or do, and why.
-/// Brief ones leave out the why of all but the first.
-enum class CautionStyle { Whole, Brief };
+/// A strip has them side by side, without the why.
+enum class CautionStyle { Whole, Strip };
 [[nodiscard]] QWidget* cautionsWidget(const std::vector<CautionText>& cautions, const Theme& theme, QWidget* parent,
                                       CautionStyle style = CautionStyle::Whole);
 

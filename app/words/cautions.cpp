@@ -28,7 +28,7 @@ constexpr Line leads[] = {
     {"compressed_air", QT_TRANSLATE_NOOP("Cautions", "Never at skin.")},
     {"lamp_before_filler", QT_TRANSLATE_NOOP("Cautions", "Lamp before filling only.")},
     {"within_the_hour", QT_TRANSLATE_NOOP("Cautions", "Fill within the hour.")},
-    {"peroxide_eyes", QT_TRANSLATE_NOOP("Cautions", "Peroxide: goggles and gloves.")},
+    {"peroxide_eyes", QT_TRANSLATE_NOOP("Cautions", "Peroxide: goggles, gloves. In the eye: rinse at once, doctor.")},
     {"nothing_back", QT_TRANSLATE_NOOP("Cautions", "Nothing goes back into the tub.")},
     {"hot_lump", QT_TRANSLATE_NOOP("Cautions", "What is left over gets hot.")},
 };
@@ -55,7 +55,7 @@ constexpr Line rests[] = {
     {"compressed_air", QT_TRANSLATE_NOOP("Cautions", "Goggles and ear protection; guard others from chips.")},
     {"lamp_before_filler", QT_TRANSLATE_NOOP("Cautions", "A lamp warms the panel before filling, never wet filler.")},
     {"within_the_hour", QT_TRANSLATE_NOOP("Cautions", "Bare metal rusts or tarnishes: after an hour, abrade again.")},
-    {"peroxide_eyes", QT_TRANSLATE_NOOP("Cautions", "In the eye: rinse at once and see a doctor. It makes skin allergic.")},
+    {"peroxide_eyes", QT_TRANSLATE_NOOP("Cautions", "It burns the eye and makes skin allergic; its safety data sheet says more.")},
     {"nothing_back", QT_TRANSLATE_NOOP("Cautions", "A trace of hardener sets the whole tub; close both.")},
     {"hot_lump", QT_TRANSLATE_NOOP("Cautions", "Spread it thin on metal or put it under water, never into the bin.")},
 };

@@ -14,6 +14,9 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 namespace {
 
+/// One page of the smallest size. SQLite itself takes a file of one byte for an empty one.
+constexpr qint64 smallestDatabase = 512;
+
 bool allows(const QString& path, int how) { return ::access(QFile::encodeName(path).constData(), how) == 0; }
 
 QString folderOf(const QString& path) { return QFileInfo(path).absolutePath(); }
@@ -82,6 +85,8 @@ Logged<Probe> probe(const QString& path)
         return failedBySystem(LogTrouble::CannotOpen, path);
     if (info.size() == 0)
         return found;
+    if (info.size() < smallestDatabase)
+        return failed(LogTrouble::NotADatabase, u"%1 has only %2 bytes"_s.arg(path).arg(info.size()));
     if (hasWal(found.path))
         found.reading = Access::ReadOnly;
     const auto connection = SqlConnection::open(found.path, found.reading);

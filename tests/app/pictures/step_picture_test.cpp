@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "exchange/rules.h"
 #include "pictures/step_picture.h"
+#include "repair/repair.h"
 #include "pixels.h"
 #include "samples.h"
 
@@ -32,6 +34,17 @@ TEST(StepPicture, everyStepIsDrawnForEveryKindOfDamage)
         for (const SectionDrawing& drawing : samples::everyKind())
             for (const QString& code : stepsWithPicture())
                 EXPECT_GT(painted(pictureOf(code, drawing, dayNight), dayNight), 0.04) << code.toStdString();
+}
+
+TEST(StepPicture, everyStepOfTheBookAndOfTheHandOverHasAScene)
+{
+    const StepBook book = builtInSteps();
+    for (const auto& steps : {book.prepare, book.finish})
+        for (const auto& step : steps)
+            EXPECT_TRUE(hasStepPicture(step.code)) << step.code.toStdString();
+    for (const QString& test : handOverTests())
+        EXPECT_TRUE(hasStepPicture(test)) << test.toStdString();
+    EXPECT_FALSE(hasStepPicture(u"a_step_added_later"_s));
 }
 
 TEST(StepPicture, noTwoStepsShareAPicture)

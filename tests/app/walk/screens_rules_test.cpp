@@ -1,0 +1,158 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Every screen of the walk keeps the rules of look and touch, on every glass, in every language and in both
+// themes.
+#include "walk/demo_jobs.h"
+
+#include "languages.h"
+#include "shell/trouble_window.h"
+#include "touch_rules/glass.h"
+#include "touch_rules/rule_check.h"
+
+#include <QSet>
+#include <QTemporaryDir>
+
+#include <gtest/gtest.h>
+
+#include <sstream>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench::test {
+namespace {
+
+struct Look {
+    rules::Glass glass;
+    QString language;
+    DayNight dayNight;
+    Hand hand;
+    UnitSystem units;
+};
+
+std::vector<Look> everyLook()
+{
+    std::vector<Look> looks;
+    int turn = 0;
+    for (const rules::Glass& glass : rules::glasses())
+        for (const QString& language : carriedLanguages())
+            for (const DayNight dayNight : {DayNight::Day, DayNight::Night}) {
+                looks.push_back({glass, language, dayNight, turn % 3 == 0 ? Hand::Left : Hand::Right,
+                                 turn % 2 == 0 ? UnitSystem::Metric : UnitSystem::UsCustomary});
+                ++turn;
+            }
+    return looks;
+}
+
+std::string nameOf(const Look& look)
+{
+    return (u"%1x%2_%3_%4"_s.arg(look.glass.pixels.width())
+                .arg(look.glass.pixels.height())
+                .arg(look.language, look.dayNight == DayNight::Day ? u"day"_s : u"night"_s))
+        .toStdString();
+}
+
+class ScreensRules : public ::testing::TestWithParam<Look> {
+protected:
+    /// Checks the present screen, once a name and station.
+    void check(ScriptedBench& bench, const QString& job)
+    {
+        const Repair* repair = bench.repair(job);
+        QString name = bench.window().screen()->objectName();
+        if (repair)
+            name += u' ' + codeOf(nextStep(*repair).station);
+        if (const QAbstractButton* keys = bench.thumb().find(u"key_1"_s))
+            name += u" keys "_s + keys->objectName();
+        if (!bench.window().screen()->troubleShown().isEmpty())
+            name += u" trouble"_s;
+        if (m_seen.contains(name))
+            return;
+        m_seen.insert(name);
+        const bool dense = bench.window().screen()->objectName() == u"screen_set_up"_s ||
+                           bench.window().screen()->objectName() == u"screen_calibrate"_s;
+        for (const rules::Breach& breach : rules::checkScreen(&bench.window(), bench.window().theme(),
+                                                              dense ? rules::RuleSet::Dense : rules::RuleSet::Bench)) {
+            std::ostringstream said;
+            said << breach;
+            ADD_FAILURE() << name.toStdString() << ": " << said.str();
+        }
+    }
+    /// A hop to the side and back.
+    void checkAside(ScriptedBench& bench, const QString& job, const QString& control)
+    {
+        ASSERT_TRUE(bench.thumb().tap(control)) << control.toStdString();
+        check(bench, job);
+        ASSERT_TRUE(bench.thumb().tap(u"answer_back"_s));
+    }
+    void checkAsides(ScriptedBench& bench, const QString& job, const QString& screen)
+    {
+        if (screen == u"screen_plan"_s)
+            checkAside(bench, job, u"why"_s);
+        if (screen == u"screen_prepare_wash"_s || screen == u"screen_spread"_s)
+            checkAside(bench, job, u"answer_stop"_s);
+        if (screen.startsWith(u"screen_assess"_s) && screen != u"screen_assess_size"_s &&
+            screen != u"screen_assess_reading"_s)
+            checkAside(bench, job, u"answer_way_on"_s); // how to tell
+        if (screen == u"screen_assess_size"_s || screen == u"screen_job_number"_s) {
+            EXPECT_TRUE(bench.thumb().tap(u"answer_way_on"_s)); // nothing measured, nothing keyed: says so
+            check(bench, job);
+        }
+    }
+    void walk(ScriptedBench& bench, const DemoJob& job)
+    {
+        Walk walk(bench, job);
+        QSet<QString> asides;
+        for (int i = 0; i < 400; ++i) {
+            check(bench, job.job);
+            const QString screen = bench.window().screen()->objectName();
+            const auto next = walk.next();
+            if (!next)
+                return;
+            if (!asides.contains(screen)) {
+                asides.insert(screen);
+                checkAsides(bench, job.job, screen);
+            }
+            ASSERT_TRUE(walk.step()) << walk.why().toStdString();
+        }
+    }
+
+private:
+    QSet<QString> m_seen;
+};
+
+TEST_P(ScreensRules, Hold)
+{
+    const Look& look = GetParam();
+    const QTemporaryDir folder;
+    Settings settings = demoSettings();
+    settings.language = look.language;
+    settings.units = look.units;
+    settings.dayNight = look.dayNight;
+    settings.hand = look.hand;
+    ScriptedBench bench({folder.filePath(u"bench.sqlite"_s),
+                         workingMorning(),
+                         settings,
+                         look.glass.pixels,
+                         look.glass.pixelsPerMillimetre(),
+                         {}});
+    ASSERT_FALSE(bench.trouble().has_value());
+    ASSERT_NO_FATAL_FAILURE(walk(bench, wheelArch()));
+    bench.window().showHome();
+    bench.thumb().settle();
+    Walk other(bench, roofCap());
+    ASSERT_TRUE(other.walkTo(Station::Spread)) << other.why().toStdString();
+    bench.window().showHome();
+    bench.thumb().settle();
+    ASSERT_NO_FATAL_FAILURE(walk(bench, skirtPanel()));
+    bench.window().showHome();
+    bench.thumb().settle();
+    check(bench, u"4417"_s);
+    ASSERT_TRUE(bench.thumb().tap(u"set_up"_s));
+    check(bench, u"set_up"_s);
+    ASSERT_TRUE(bench.thumb().tap(u"answer_way_on"_s));
+    check(bench, u"calibrate"_s);
+}
+
+INSTANTIATE_TEST_SUITE_P(OnEveryGlass, ScreensRules, ::testing::ValuesIn(everyLook()),
+                         [](const auto& each) { return nameOf(each.param); });
+
+} // namespace
+} // namespace strandbench::test

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "touch_rules/rule_parts.h"
+
+#include "touch/shown_text.h"
+
+#include <QAccessible>
+#include <QHash>
+
+namespace strandbench::rules {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+bool isControl(const QWidget* widget)
+{
+    return qobject_cast<const QAbstractButton*>(widget) || (widget->focusPolicy() & Qt::TabFocus);
+}
+
+void checkAccessible(QWidget* widget, bool control, std::vector<Breach>& out)
+{
+    QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(widget);
+    if (!spoken) {
+        out.push_back({u"role"_s, nameOf(widget), u"nothing that a screen reader can ask"_s, u"a name and a role"_s});
+        return;
+    }
+    if (control && spoken->text(QAccessible::Name).trimmed().isEmpty())
+        out.push_back({u"name"_s, nameOf(widget), u"no accessible name"_s, u"a name in the person's words"_s});
+    const QAccessible::Role role = spoken->role();
+    if (role == QAccessible::NoRole || role == QAccessible::Client)
+        out.push_back({u"role"_s, nameOf(widget), u"no role"_s, u"the role of what it is"_s});
+}
+
+} // namespace
+
+void checkNames(const Screen& screen, std::vector<Breach>& out)
+{
+    QHash<QString, int> seen;
+    for (QWidget* widget : screen.widgets) {
+        const bool control = isControl(widget);
+        if (!control && !dynamic_cast<const ShowsText*>(widget))
+            continue;
+        checkAccessible(widget, control, out);
+        if (widget->objectName().isEmpty())
+            out.push_back({u"object_name"_s, nameOf(widget), u"none"_s, u"a stable name"_s});
+        else if (++seen[widget->objectName()] == 2)
+            out.push_back({u"object_name"_s, nameOf(widget), u"twice on one screen"_s, u"once"_s});
+    }
+}
+
+} // namespace strandbench::rules
