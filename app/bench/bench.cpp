@@ -136,7 +136,8 @@ void Bench::setAside(const EventDraft& draft)
 {
     m_unsaved.push_back(draft);
     Event provisional;
-    provisional.seq = m_repairs[draft.repair].lastSeq;
+    // It gets its number when it is written; that one can only be higher.
+    provisional.seq = m_repairs[draft.repair].lastSeq + 1;
     provisional.repair = draft.repair;
     provisional.person = draft.person;
     provisional.payload = stored(draft.payload);
@@ -155,6 +156,7 @@ void Bench::retry()
         m_retrying = false;
         if (!written)
             return; // still refused: the bar stays, the next tick tries again
+        m_repairs[written->repair].lastSeq = written->seq;
         m_unsaved.pop_front();
         if (m_unsaved.empty())
             m_retryTimer.stop();

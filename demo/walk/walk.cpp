@@ -11,6 +11,19 @@ namespace {
 
 const QString wayOn = u"answer_way_on"_s;
 
+/// A metric figure of a job as it is keyed in: in inches to a thousandth and degrees Fahrenheit to a tenth in
+/// US customary units.
+QString keyed(const QString& field, const QString& metric, UnitSystem units)
+{
+    if (units == UnitSystem::Metric)
+        return metric;
+    if (field.endsWith(u"_mm"_s))
+        return QString::number(inInches(millimetres(metric.toDouble())), 'f', 3);
+    if (field.endsWith(u"_c"_s))
+        return QString::number(inFahrenheit(celsius(metric.toDouble())), 'f', 1);
+    return metric;
+}
+
 } // namespace
 
 QString Walk::textOf(const QString& label) const
@@ -62,7 +75,8 @@ std::optional<Touch> Walk::onFigures(const std::map<QString, QString>& figures) 
         for (const auto& [name, wanted] : figures) {
             const auto* figure = m_bench.window().findChild<TapButton*>(name + u"_figure"_s);
             if (figure && figure->title() == dash)
-                return keyAfter(typed->text().section(QChar(0x00a0), 0, 0).remove(dash).replace(u',', u'.'), wanted);
+                return keyAfter(typed->text().section(QChar(0x00a0), 0, 0).remove(dash).replace(u',', u'.'),
+                                keyed(name, wanted, m_bench.window().settings().units));
         }
     }
     for (const auto& [name, wanted] : figures) {
