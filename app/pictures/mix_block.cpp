@@ -59,8 +59,9 @@ BlockLayout layOut(const QRectF& room, const ClockFace&, const MixBlockText& tex
                           TextRole::BigFigure, true, Qt::AlignRight | Qt::AlignVCenter);
     const QRectF words(textLeft, inner.top(), rest - timeWidth - theme.px(2), inner.height());
     const double half = words.height() / 2;
-    layout.job = fitLine(theme, jobFor(theme, text.job, words.width()), QRectF(words.topLeft(), QSizeF(words.width(), half)),
-                         TextRole::Small, false, Qt::AlignLeft | Qt::AlignVCenter);
+    layout.job =
+        fitLine(theme, jobFor(theme, text.job, words.width()), QRectF(words.topLeft(), QSizeF(words.width(), half)),
+                TextRole::Small, false, Qt::AlignLeft | Qt::AlignVCenter);
     layout.phase = fitLine(theme, text.phase, QRectF(words.left(), words.top() + half, words.width(), half),
                            TextRole::Body, true, Qt::AlignLeft | Qt::AlignVCenter);
     layout.report.add(layout.job);
@@ -97,25 +98,13 @@ void MixBlock::setShown(const ClockFace& face, const MixBlockText& text)
     update();
 }
 
-bool MixBlock::textFits() const
-{
-    return layOut(rect(), m_face, m_text, m_theme).report.fits;
-}
+bool MixBlock::textFits() const { return layOut(rect(), m_face, m_text, m_theme).report.fits; }
 
-double MixBlock::smallestTextMm() const
-{
-    return layOut(rect(), m_face, m_text, m_theme).report.smallestMm;
-}
+double MixBlock::smallestTextMm() const { return layOut(rect(), m_face, m_text, m_theme).report.smallestMm; }
 
-QSize MixBlock::sizeHint() const
-{
-    return {m_theme.px(68), m_theme.px(sizes::ribbon)};
-}
+QSize MixBlock::sizeHint() const { return {m_theme.px(68), m_theme.px(sizes::ribbon)}; }
 
-QSize MixBlock::minimumSizeHint() const
-{
-    return {m_theme.px(60), m_theme.px(sizes::ribbon)};
-}
+QSize MixBlock::minimumSizeHint() const { return {m_theme.px(60), m_theme.px(sizes::ribbon)}; }
 
 void MixBlock::paintEvent(QPaintEvent*)
 {
@@ -142,11 +131,11 @@ void MixBlock::paintEvent(QPaintEvent*)
     painter.setClipPath(block);
     if (isDown())
         painter.fillRect(room, m_theme.color(Role::Pressed));
-    if (hasFocus() || isDown()) {
-        painter.setBrush(Qt::NoBrush);
-        painter.setPen(QPen(m_theme.color(Role::OnRibbon), m_theme.px(1.0)));
-        painter.drawRoundedRect(room.adjusted(1, 1, -1, -1), radius, radius);
-    }
+    // Block and ribbon are both dark: the edge tells where the one ends.
+    const double pen = m_theme.metrics().pixelsPerMillimetre() * (hasFocus() || isDown() ? 1.0 : sizes::edge);
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(m_theme.color(Role::OnRibbon), pen));
+    painter.drawRoundedRect(room.adjusted(pen / 2, pen / 2, -pen / 2, -pen / 2), radius, radius);
 }
 
 } // namespace strandbench

@@ -10,6 +10,12 @@
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
+namespace {
+
+constexpr double figureWidth = 62; // mm: four digits and the colon at 18 mm
+
+} // namespace
+
 ClockScreen::ClockScreen(const Surroundings& around, const Repair& repair, const BatchRun& run, Part part,
                          QWidget* parent)
     : Screen(around, part == Part::Spread ? u"screen_spread"_s : u"screen_wait"_s, parent),
@@ -51,14 +57,17 @@ void ClockScreen::buildFigure(QBoxLayout* row)
     beside->setSpacing(0);
     m_until = label(u"clock_until"_s, TextRole::Title);
     m_board = label(u"clock_board"_s, TextRole::Title, {}, Role::Stop, true);
-    beside->addWidget(m_until, 1);
-    beside->addWidget(m_board, 1);
-    across->addWidget(m_figure, 5);
-    across->addLayout(beside, 4);
     m_source =
-        label(u"clock_source"_s, TextRole::Small, tr("from the sheet, not yet from this panel's heat"), Role::MutedInk);
+        label(u"clock_source"_s, TextRole::Small, tr("from the sheet, not yet from this panel’s heat"), Role::MutedInk);
+    beside->addStretch(1);
+    beside->addWidget(m_until);
+    beside->addWidget(m_board);
+    beside->addWidget(m_source);
+    beside->addStretch(1);
+    m_figure->setMinimumWidth(px(figureWidth));
+    across->addWidget(m_figure);
+    across->addLayout(beside, 1);
     lines->addLayout(across, 1);
-    lines->addWidget(m_source);
     row->addWidget(box, 4);
 }
 

@@ -68,17 +68,13 @@ void PlanScreen::buildFigures(const RepairPlan& plan, const Instant& from)
         lines->addWidget(label(name + u"_caption"_s, TextRole::Small, caption, Role::MutedInk));
         lines->addWidget(label(name, TextRole::Title, value, Role::Ink, true));
     };
-    const auto mixed = [&](Mass filler, const std::vector<Batch>& batches) {
-        return tr("%1 in %2").arg(words().mass(filler), words().batches(static_cast<int>(batches.size())));
-    };
+    Mass finishing = grams(0);
+    for (const Batch& each : plan.finish.batches)
+        finishing += each.mix.filler;
+    const auto batches = static_cast<int>(plan.batches.size() + plan.finish.batches.size());
     lines->addStretch(1);
-    figure(u"plan_mix"_s, tr("Mix of fibre filler"), mixed(plan.fillerTotal, plan.batches));
-    if (!plan.finish.batches.empty()) {
-        Mass finishing = grams(0);
-        for (const Batch& each : plan.finish.batches)
-            finishing += each.mix.filler;
-        figure(u"plan_finish"_s, tr("Mix of finishing filler"), mixed(finishing, plan.finish.batches));
-    }
+    figure(u"plan_mix"_s, tr("Mix of fibre and finishing filler"),
+           tr("%1 + %2 in %3").arg(words().mass(plan.fillerTotal), words().mass(finishing), words().batches(batches)));
     figure(u"plan_ready"_s, tr("Ready for primer"), tr("about %1").arg(words().clockTime(from, plan.readyForPrimer)));
     lines->addStretch(1);
     column->addWidget(box, 1);

@@ -48,8 +48,7 @@ constexpr Line rests[] = {
     {"filler_dust", QT_TRANSLATE_NOOP("Cautions", "Before the first stroke, not after.")},
     {"hot_weld", QT_TRANSLATE_NOOP("Cautions", "Sparks fly: nothing that burns within reach, behind the panel too.")},
     {"no_heat_on_solvent", QT_TRANSLATE_NOOP("Cautions", "A lamp only after the solvent has flashed off.")},
-    {"lay_up_catalyst", QT_TRANSLATE_NOOP("Cautions", "Never the cream hardener in it, never both; never peroxide onto an "
-                                                      "accelerator.")},
+    {"lay_up_catalyst", QT_TRANSLATE_NOOP("Cautions", "Never cream hardener in it; never peroxide onto an accelerator.")},
     {"styrene_vapour", QT_TRANSLATE_NOOP("Cautions", "It burns, and harms hearing and the unborn child: extraction, and the "
                                                      "mask its sheet names.")},
     {"compressed_air", QT_TRANSLATE_NOOP("Cautions", "Goggles and ear protection; guard others from chips.")},

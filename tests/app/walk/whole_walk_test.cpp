@@ -67,9 +67,10 @@ void WholeWalk::checkPlan()
     for (const Batch& each : plan.finish.batches)
         finishing += each.mix.filler;
     const QString fibre = text(u"plan_mix"_s);
+    const QString all = words().batches(static_cast<int>(plan.batches.size() + plan.finish.batches.size()));
     EXPECT_TRUE(fibre.startsWith(words().mass(plan.fillerTotal))) << fibre.toStdString();
-    EXPECT_TRUE(fibre.endsWith(words().batches(static_cast<int>(plan.batches.size())))) << fibre.toStdString();
-    EXPECT_TRUE(text(u"plan_finish"_s).startsWith(words().mass(finishing)));
+    EXPECT_TRUE(fibre.contains(words().mass(finishing))) << fibre.toStdString();
+    EXPECT_TRUE(fibre.endsWith(all)) << fibre.toStdString();
     const QString ready = words().clockTime(bench().clock().now(), plan.readyForPrimer);
     EXPECT_TRUE(text(u"plan_ready"_s).contains(ready)) << text(u"plan_ready"_s).toStdString();
     const auto* section = window().findChild<SectionPicture*>(u"section"_s);
@@ -86,8 +87,7 @@ void WholeWalk::checkPlan()
         << section->labels().opening.toStdString();
     expectOnly({words().jobLabel(repair().job), text(u"sentence"_s),
                 words().lengthPair(millimetres(52), millimetres(38)), words().mass(plan.fillerTotal),
-                words().mass(finishing), ready, words().batches(static_cast<int>(plan.batches.size())),
-                words().batches(static_cast<int>(plan.finish.batches.size()))});
+                words().mass(finishing), ready, all});
     EXPECT_TRUE(text(u"sentence"_s).contains(words().lengthPair(millimetres(52), millimetres(38))));
 }
 

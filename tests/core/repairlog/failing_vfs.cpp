@@ -3,6 +3,8 @@
 
 #include <sqlite3.h>
 
+#include <csignal>
+#include <map>
 #include <stdexcept>
 
 namespace strandbench::test {
@@ -13,6 +15,7 @@ struct State {
     int allowed = 0;
     int writes = 0;
     int syncs = 0;
+    std::map<sqlite3_file*, int> unsynced;
 };
 State state;
 sqlite3_vfs* real = nullptr;
@@ -35,6 +38,11 @@ int writeTo(sqlite3_file* file, const void* bytes, int size, sqlite3_int64 at)
         return SQLITE_FULL;
     if (state.failure == Failure::Write && fails(state.writes))
         return SQLITE_IOERR_WRITE;
+    if (state.failure == Failure::DieInWrite && fails(state.writes)) {
+        of(file)->pMethods->xWrite(of(file), bytes, size / 2, at);
+        std::raise(SIGKILL);
+    }
+    ++state.unsynced[file];
     return of(file)->pMethods->xWrite(of(file), bytes, size, at);
 }
 
@@ -43,13 +51,19 @@ int sync(sqlite3_file* file, int flags)
     ++state.syncs;
     if (state.failure == Failure::Sync && fails(state.syncs))
         return SQLITE_IOERR_FSYNC;
+    if (state.failure == Failure::DieInSync && fails(state.syncs))
+        std::raise(SIGKILL);
+    state.unsynced.erase(file);
     return of(file)->pMethods->xSync(of(file), flags);
 }
 
 /// Everything but writing and syncing goes straight through. Version 2: with shared memory, without mapping.
 const sqlite3_io_methods methods{
     2,
-    [](sqlite3_file* f) { return of(f)->pMethods->xClose(of(f)); },
+    [](sqlite3_file* f) {
+        state.unsynced.erase(f);
+        return of(f)->pMethods->xClose(of(f));
+    },
     [](sqlite3_file* f, void* to, int size, sqlite3_int64 at) { return of(f)->pMethods->xRead(of(f), to, size, at); },
     writeTo,
     [](sqlite3_file* f, sqlite3_int64 size) { return of(f)->pMethods->xTruncate(of(f), size); },
@@ -106,12 +120,20 @@ FailingVfs::~FailingVfs()
     sqlite3_vfs_register(real, 1);
 }
 
-void FailingVfs::failAfter(int allowed, Failure failure) { state = {failure, allowed, 0, 0}; }
+void FailingVfs::failAfter(int allowed, Failure failure) { state = {failure, allowed, 0, 0, {}}; }
 
 void FailingVfs::work() { state = {}; }
 
 int FailingVfs::writes() { return state.writes; }
 
 int FailingVfs::syncs() { return state.syncs; }
+
+int FailingVfs::unsynced()
+{
+    int all = 0;
+    for (const auto& [file, writes] : state.unsynced)
+        all += writes;
+    return all;
+}
 
 } // namespace strandbench::test

@@ -1,10 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A disk that fills up: SQLite's default file system, with writes that fail after a number of them.
+// A disk that fills up, or a program that dies in the midst of a write: SQLite's default file system, which after a
+// number of writes lets no more through.
 #pragma once
 
 namespace strandbench::test {
 
-enum class Failure { None, Full, Write, Sync };
+enum class Failure {
+    None,
+    Full,
+    Write,
+    Sync,
+    DieInWrite, ///< half of the write, then SIGKILL
+    DieInSync,  ///< SIGKILL instead of the sync
+};
 
 /// Stands as SQLite's default while it lives, so that connections opened meanwhile go through it.
 class FailingVfs {
@@ -20,6 +28,8 @@ public:
     /// Writes and syncs seen since the last call of failAfter() or work().
     static int writes();
     static int syncs();
+    /// Writes seen since the last sync of the file that they went to.
+    static int unsynced();
 };
 
 } // namespace strandbench::test

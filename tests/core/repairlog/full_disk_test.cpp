@@ -41,7 +41,9 @@ TEST_F(FullDisk, EveryCommitIsSyncedBeforeItIsAcknowledged)
     while (repair.open()) {
         FailingVfs::work();
         ASSERT_FALSE(apply(repair, *log->append(draft(id, actAt(repair)))));
+        ASSERT_GT(FailingVfs::writes(), 0);
         ASSERT_GE(FailingVfs::syncs(), 1);
+        ASSERT_EQ(FailingVfs::unsynced(), 0) << "the last write is on the disk, not only the first";
     }
 }
 

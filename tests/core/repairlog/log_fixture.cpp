@@ -4,9 +4,12 @@
 #include <QCoreApplication>
 #include <QDir>
 
+#include <csignal>
+#include <new>
 #include <stdexcept>
 
-#include <sys/stat.h>
+#include <sched.h>
+#include <sys/mman.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -29,15 +32,70 @@ void needApplication()
 
 int inChild(const std::function<int()>& run)
 {
-    const pid_t child = ::fork();
-    if (child < 0)
+    Child child([&](Shared&) { return run(); });
+    return child.wait();
+}
+
+Child::Child(const std::function<int(Shared&)>& run)
+{
+    void* memory = ::mmap(nullptr, sizeof(Shared), PROT_READ | PROT_WRITE, MAP_SHARED | MAP_ANONYMOUS, -1, 0);
+    if (memory == MAP_FAILED)
+        throw std::runtime_error("mmap");
+    m_shared = new (memory) Shared;
+    m_child = ::fork();
+    if (m_child < 0)
         throw std::runtime_error("fork");
-    if (child == 0)
-        ::_exit(run());
-    int status = 0;
-    if (::waitpid(child, &status, 0) != child)
+    if (m_child == 0)
+        ::_exit(run(*m_shared));
+}
+
+Child::~Child()
+{
+    kill();
+    ::munmap(m_shared, sizeof(Shared));
+}
+
+bool Child::waitFor(int acknowledged)
+{
+    while (m_shared->acknowledged < acknowledged) {
+        if (ended(WNOHANG))
+            return false;
+        ::sched_yield();
+    }
+    return true;
+}
+
+int Child::wait()
+{
+    while (!ended(0))
+        continue;
+    return WIFSIGNALED(m_status) ? 256 + WTERMSIG(m_status) : WEXITSTATUS(m_status);
+}
+
+int Child::stop()
+{
+    m_shared->stop = true;
+    return wait();
+}
+
+int Child::kill()
+{
+    if (!ended(WNOHANG))
+        ::kill(m_child, SIGKILL);
+    return wait();
+}
+
+/// A child that was waited for has a number no more: it may be another's by now.
+bool Child::ended(int how)
+{
+    if (m_child == 0)
+        return true;
+    const pid_t found = ::waitpid(m_child, &m_status, how);
+    if (found < 0)
         throw std::runtime_error("waitpid");
-    return WIFSIGNALED(status) ? 256 + WTERMSIG(status) : WEXITSTATUS(status);
+    if (found == m_child)
+        m_child = 0;
+    return m_child == 0;
 }
 
 std::map<QString, QByteArray> contentsOf(const QString& folder)
@@ -88,6 +146,23 @@ Repair LogTest::walk(RepairLog& log, const QUuid& repair, Station until, const Q
             return folded;
         event = log.append(draft(repair, actAt(folded), at));
     }
+}
+
+int LogTest::appendUntilStopped(RepairLog& log, Shared& shared)
+{
+    for (int job = 1; !shared.stop; ++job) {
+        const QUuid id = QUuid::createUuid();
+        Repair repair;
+        Payload next = TakenIn{QString::number(job), u"door"_s};
+        do {
+            const auto event = log.append(draft(id, next));
+            if (!event || apply(repair, *event))
+                return 1;
+            ++shared.acknowledged;
+            next = repair.open() ? actAt(repair) : next;
+        } while (repair.open() && !shared.stop);
+    }
+    return 0;
 }
 
 void LogTest::makeLog(Station until) const

@@ -9,6 +9,7 @@
 
 #include <gtest/gtest.h>
 
+#include <atomic>
 #include <functional>
 
 namespace strandbench::test {
@@ -16,6 +17,35 @@ namespace strandbench::test {
 /// Runs in a forked child and gives its exit status; 256 + signal when a signal ended it. The parent must
 /// have no log open: a child may not use a connection of its parent.
 int inChild(const std::function<int()>& run);
+
+/// What a child and its parent tell each other, in memory that both have.
+struct Shared {
+    std::atomic<int> acknowledged = 0; ///< events that the child knows to be written
+    std::atomic<bool> stop = false;
+};
+
+/// A child that runs until it ends, is told to stop, or is killed.
+class Child {
+public:
+    explicit Child(const std::function<int(Shared&)>& run);
+    ~Child();
+    Child(const Child&) = delete;
+    Child& operator=(const Child&) = delete;
+
+    /// Waits until the child has acknowledged this many events; false when it ended before.
+    bool waitFor(int acknowledged);
+    [[nodiscard]] int acknowledged() const { return m_shared->acknowledged; }
+    /// Wait for its end, asked for or not, and give its exit status; 256 + signal when a signal ended it.
+    int wait();
+    int stop();
+    int kill();
+
+private:
+    bool ended(int how);
+    Shared* m_shared;
+    pid_t m_child = 0;
+    int m_status = 0;
+};
 
 /// Every file of a folder with its bytes.
 [[nodiscard]] std::map<QString, QByteArray> contentsOf(const QString& folder);
@@ -33,6 +63,8 @@ protected:
     [[nodiscard]] static EventDraft draft(const QUuid& repair, const Payload& payload, int atSeconds = 0);
     /// Takes a repair in and does what is due until the station is due.
     static Repair walk(RepairLog& log, const QUuid& repair, Station until, const QString& panel = {});
+    /// For a child: takes in one repair after another and does all that is due, counting what was acknowledged.
+    static int appendUntilStopped(RepairLog& log, Shared& shared);
     /// Makes a log with one repair walked to the station and another taken in, and closes it.
     void makeLog(Station until = Station::Done) const;
 
