@@ -7,6 +7,7 @@
 #include "screens/set_up_screen.h"
 #include "screens/take_in_screen.h"
 #include "theme/sizes.h"
+#include "touch/keyboard_order.h"
 #include "words/log_trouble.h"
 
 #include <QPainter>
@@ -368,6 +369,13 @@ void BenchWindow::scheduleTick()
 {
     // On the second, so that every clock of the glass turns together.
     m_tick.start(static_cast<int>(1000 - m_parts.bench.clock().now().utcMs % 1000));
+}
+
+bool BenchWindow::focusNextPrevChild(bool next)
+{
+    // Controls come and go with pages and answers: their order is put right when it is asked for.
+    orderKeyboard(*this);
+    return QWidget::focusNextPrevChild(next);
 }
 
 void BenchWindow::resizeEvent(QResizeEvent* event)

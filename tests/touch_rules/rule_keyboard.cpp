@@ -2,6 +2,8 @@
 #include "touch_rules/rule_parts.h"
 
 #include <QButtonGroup>
+#include <QCoreApplication>
+#include <QKeyEvent>
 
 #include <algorithm>
 
@@ -11,15 +13,30 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-// As Tab goes: the chain from the root, widgets that take Tab's focus.
+void forgetFocus(QWidget* root)
+{
+    if (QWidget* focused = root->focusWidget())
+        focused->clearFocus();
+}
+
+// As Tab goes: pressed from nothing in focus until it comes round.
 std::vector<const QWidget*> tabOrder(const Screen& screen)
 {
+    QWidget* const before = screen.root->focusWidget();
+    forgetFocus(screen.root);
     std::vector<const QWidget*> order;
-    for (const QWidget* next = screen.root->nextInFocusChain(); next != screen.root; next = next->nextInFocusChain()) {
-        const bool onScreen = std::find(screen.widgets.begin(), screen.widgets.end(), next) != screen.widgets.end();
-        if (onScreen && next->isEnabled() && (next->focusPolicy() & Qt::TabFocus))
-            order.push_back(next);
+    for (;;) {
+        QWidget* const from = screen.root->focusWidget() ? screen.root->focusWidget() : screen.root;
+        QKeyEvent tab(QEvent::KeyPress, Qt::Key_Tab, Qt::NoModifier);
+        QCoreApplication::sendEvent(from, &tab);
+        const QWidget* const reached = screen.root->focusWidget();
+        if (!reached || std::find(order.begin(), order.end(), reached) != order.end())
+            break;
+        order.push_back(reached);
     }
+    forgetFocus(screen.root);
+    if (before)
+        before->setFocus();
     return order;
 }
 

@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "touch/keyboard_order.h"
+
+#include <QWidget>
+
+#include <algorithm>
+#include <vector>
+
+namespace strandbench {
+namespace {
+
+struct Stop {
+    QWidget* widget;
+    QRect where;
+};
+
+/// The visible controls in the order in which Tab reaches them now.
+std::vector<Stop> stopsOf(QWidget& root)
+{
+    std::vector<Stop> stops;
+    for (QWidget* next = root.nextInFocusChain(); next != &root; next = next->nextInFocusChain())
+        if (root.isAncestorOf(next) && next->isVisibleTo(&root) && (next->focusPolicy() & Qt::TabFocus))
+            stops.push_back({next, QRect(next->mapTo(&root, QPoint(0, 0)), next->size())});
+    return stops;
+}
+
+/// Rows are told by the topmost control that is left: what begins in its upper half stands beside it.
+std::vector<Stop> inReadingOrder(std::vector<Stop> stops)
+{
+    std::vector<Stop> ordered;
+    while (!stops.empty()) {
+        const QRect first = std::min_element(stops.begin(), stops.end(), [](const Stop& a, const Stop& b) {
+                                return a.where.top() < b.where.top();
+                            })->where;
+        // A control without height, not laid out yet, is a row of its own: the topmost always leaves.
+        const int within = std::max(first.top(), first.center().y());
+        const auto below = std::stable_partition(
+            stops.begin(), stops.end(), [within](const Stop& each) { return each.where.top() <= within; });
+        std::vector<Stop> row(stops.begin(), below);
+        std::stable_sort(row.begin(), row.end(), [](const Stop& a, const Stop& b) {
+            return a.where.left() != b.where.left() ? a.where.left() < b.where.left() : a.where.top() < b.where.top();
+        });
+        ordered.insert(ordered.end(), row.begin(), row.end());
+        stops.erase(stops.begin(), below);
+    }
+    return ordered;
+}
+
+} // namespace
+
+void orderKeyboard(QWidget& root)
+{
+    const std::vector<Stop> now = stopsOf(root);
+    const std::vector<Stop> wanted = inReadingOrder(now);
+    const bool ordered = std::equal(now.begin(), now.end(), wanted.begin(),
+                                    [](const Stop& a, const Stop& b) { return a.widget == b.widget; });
+    if (ordered)
+        return;
+    for (std::size_t i = 1; i < wanted.size(); ++i)
+        QWidget::setTabOrder(wanted[i - 1].widget, wanted[i].widget);
+}
+
+} // namespace strandbench
