@@ -243,7 +243,7 @@ double PhaseRibbon::smallestTextMm() const
 
 QSize PhaseRibbon::minimumSizeHint() const
 {
-    return {m_theme.px(80), m_theme.px(23)};
+    return {m_theme.px(80), m_theme.px(21)};
 }
 
 void PhaseRibbon::paintEvent(QPaintEvent*)

@@ -4,6 +4,7 @@
 #include "screens/mix_screen.h"
 #include "screens/phrases.h"
 #include "theme/sizes.h"
+#include "touch/fit_column.h"
 
 #include <QCoreApplication>
 
@@ -28,7 +29,7 @@ ClockScreen::ClockScreen(const Surroundings& around, const Repair& repair, const
     column->setSpacing(px(sizes::gap));
     auto* row = new QBoxLayout(around.upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     row->setSpacing(px(sizes::gap));
-    column->addLayout(row, 3);
+    column->addLayout(row, 5);
     content()->addLayout(column, 1);
     buildFigure(row);
     buildKeys(row);
@@ -47,27 +48,24 @@ void ClockScreen::buildFigure(QBoxLayout* row)
 {
     auto* box = card(u"clock_card"_s);
     auto* lines = new QVBoxLayout(box);
-    lines->setContentsMargins(px(4), px(1), px(3), px(1));
+    lines->setContentsMargins(px(4), px(0.5), px(3), px(1));
     lines->setSpacing(0);
     auto* across = new QHBoxLayout;
     across->setSpacing(px(4));
     m_figure = label(u"clock_figure"_s, TextRole::Figure, {}, Role::Ink, true);
     m_figure->setLines(1);
-    auto* beside = new QVBoxLayout;
-    beside->setSpacing(0);
+    auto* beside = new FitColumn;
     m_until = label(u"clock_until"_s, TextRole::Title);
     m_board = label(u"clock_board"_s, TextRole::Title, {}, Role::Stop, true);
     m_source =
         label(u"clock_source"_s, TextRole::Small, tr("from the sheet, not yet from this panel’s heat"), Role::MutedInk);
-    beside->addStretch(1);
-    beside->addWidget(m_until);
-    beside->addWidget(m_board);
-    beside->addWidget(m_source);
-    beside->addStretch(1);
+    beside->addText(m_until);
+    beside->addText(m_board);
     m_figure->setMinimumWidth(px(figureWidth));
     across->addWidget(m_figure);
     across->addLayout(beside, 1);
     lines->addLayout(across, 1);
+    lines->addWidget(m_source);
     row->addWidget(box, 4);
 }
 
@@ -121,7 +119,7 @@ void ClockScreen::buildRibbon(QBoxLayout* column)
 {
     auto* box = card(u"phases_card"_s);
     auto* inside = new QVBoxLayout(box);
-    inside->setContentsMargins(px(3), px(0.8), px(3), px(0.8));
+    inside->setContentsMargins(px(3), px(1.5), px(3), px(1.5));
     m_ribbon = new PhaseRibbon(theme(), u"phases"_s, box);
     const std::vector<PhaseSpan> spans = phasesOf(m_run.mixed.times, around().bench.assumptions());
     QStringList names;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/figures_screen.h"
 
-#include "screens/step_screen.h"
+#include "screens/caution_list.h"
 #include "theme/sizes.h"
 
 #include <QCoreApplication>
@@ -57,7 +57,7 @@ void FiguresScreen::buildSteppers(QWidget* page)
         beside->addWidget(m_verdict, 1);
     }
     if (!m_spec.cautions.empty())
-        beside->addWidget(cautionsWidget(m_spec.cautions, theme(), page));
+        beside->addWidget(cautionList(m_spec.cautions, theme(), page));
     if (beside->count() > 0)
         grid->addLayout(beside, next / columns, next % columns);
     else

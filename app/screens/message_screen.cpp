@@ -2,7 +2,7 @@
 #include "screens/message_screen.h"
 
 #include "screens/sign_widget.h"
-#include "screens/step_screen.h"
+#include "screens/caution_list.h"
 #include "touch/hold_button.h"
 
 #include <QCoreApplication>
@@ -55,7 +55,7 @@ void MessageScreen::buildWords(QWidget* box, QBoxLayout* row)
     if (!m_spec.text.isEmpty())
         column->addWidget(label(u"message_text"_s, TextRole::Body, m_spec.text));
     if (!m_spec.cautions.empty())
-        column->addWidget(cautionsWidget(m_spec.cautions, theme(), box));
+        column->addWidget(cautionList(m_spec.cautions, theme(), box));
     if (!m_spec.small.isEmpty())
         column->addWidget(label(u"message_small"_s, TextRole::Small, m_spec.small, Role::MutedInk));
     column->addStretch(1);

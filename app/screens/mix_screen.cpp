@@ -4,7 +4,7 @@
 #include "pictures/puddle_picture.h"
 #include "screens/phrases.h"
 #include "screens/picture_labels.h"
-#include "screens/step_screen.h"
+#include "screens/caution_list.h"
 #include "theme/sizes.h"
 
 #include <QCoreApplication>
@@ -60,8 +60,8 @@ void MixScreen::buildCards(const Batch& batch, const ProductSheet* sheet)
 {
     auto* column = new QVBoxLayout;
     column->setSpacing(px(2));
-    column->addWidget(cautionsWidget(words().cautionsAt(Station::Mix), theme(), this,
-                                     around().upright ? CautionStyle::Whole : CautionStyle::Strip));
+    const std::vector<CautionText> cautions = words().cautionsAt(Station::Mix);
+    column->addWidget(around().upright ? cautionList(cautions, theme(), this) : cautionStrip(cautions, theme(), this));
     auto* row = new QBoxLayout(around().upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     row->setSpacing(px(sizes::gap));
     row->addWidget(puddleCard(batch), 3);

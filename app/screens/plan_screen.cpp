@@ -4,6 +4,7 @@
 #include "pictures/section_picture.h"
 #include "screens/picture_labels.h"
 #include "theme/sizes.h"
+#include "touch/fit_column.h"
 
 #include <QCoreApplication>
 #include <QGridLayout>
@@ -61,22 +62,21 @@ void PlanScreen::buildFigures(const RepairPlan& plan, const Instant& from)
     auto* column = new QVBoxLayout;
     column->setSpacing(px(sizes::gap));
     auto* box = card(u"figures_card"_s);
-    auto* lines = new QVBoxLayout(box);
-    lines->setContentsMargins(px(3), px(1.5), px(3), px(1.5));
-    lines->setSpacing(px(0.3));
+    auto* lines = new FitColumn;
+    box->setLayout(lines);
+    lines->setContentsMargins(px(3), px(1), px(3), px(1));
     const auto figure = [&](const QString& name, const QString& caption, const QString& value) {
-        lines->addWidget(label(name + u"_caption"_s, TextRole::Small, caption, Role::MutedInk));
-        lines->addWidget(label(name, TextRole::Title, value, Role::Ink, true));
+        lines->addRow({label(name + u"_caption"_s, TextRole::Small, caption, Role::MutedInk),
+                       label(name, TextRole::Title, value, Role::Ink, true)},
+                      nullptr, 0, px(1));
     };
     Mass finishing = grams(0);
     for (const Batch& each : plan.finish.batches)
         finishing += each.mix.filler;
     const auto batches = static_cast<int>(plan.batches.size() + plan.finish.batches.size());
-    lines->addStretch(1);
     figure(u"plan_mix"_s, tr("Mix of fibre and finishing filler"),
            tr("%1 + %2 in %3").arg(words().mass(plan.fillerTotal), words().mass(finishing), words().batches(batches)));
     figure(u"plan_ready"_s, tr("Ready for primer"), tr("about %1").arg(words().clockTime(from, plan.readyForPrimer)));
-    lines->addStretch(1);
     column->addWidget(box, 1);
 
     auto* why = new TapButton(theme(), u"why"_s, TapButton::Kind::Plain, this);

@@ -24,10 +24,4 @@ Q_SIGNALS:
     void presentWanted();
 };
 
-/// Cautions as they stand at a step: triangle, what to put on or do, and why.
-/// A strip has them side by side, without the why.
-enum class CautionStyle { Whole, Strip };
-[[nodiscard]] QWidget* cautionsWidget(const std::vector<CautionText>& cautions, const Theme& theme, QWidget* parent,
-                                      CautionStyle style = CautionStyle::Whole);
-
 } // namespace strandbench

@@ -9,11 +9,7 @@
 
 namespace strandbench {
 
-Card::Card(const Theme& theme, QWidget* parent) : QWidget(parent), m_theme(theme)
-{
-    const int margin = theme.px(sizes::margin);
-    setContentsMargins(margin, margin, margin, margin);
-}
+Card::Card(const Theme& theme, QWidget* parent) : QWidget(parent), m_theme(theme) {}
 
 void Card::setEdge(Role edge)
 {

@@ -114,12 +114,13 @@ QSize FitLabel::minimumSizeHint() const
     return m_leastHint + QSize(margins.left() + margins.right(), margins.top() + margins.bottom());
 }
 
-int FitLabel::heightForWidth(int width) const
+int FitLabel::heightAt(int width, double shrink) const
 {
     const TextSize size = Theme::size(m_textRole);
     const QMargins margins = contentsMargins();
     const double room = width - margins.left() - margins.right();
-    const FittedText text = fitText(m_theme, {m_text, size, m_bold, m_lines}, {room, endless});
+    const double largest = size.preferredMm + shrink * (size.leastMm - size.preferredMm);
+    const FittedText text = fitText(m_theme, {m_text, {largest, size.leastMm}, m_bold, m_lines}, {room, endless});
     return whole(std::max(text.height(), text.lineHeight)) + margins.top() + margins.bottom();
 }
 

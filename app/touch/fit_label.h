@@ -39,7 +39,9 @@ public:
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
     [[nodiscard]] bool hasHeightForWidth() const override { return true; }
-    [[nodiscard]] int heightForWidth(int width) const override;
+    [[nodiscard]] int heightForWidth(int width) const override { return heightAt(width, 0); }
+    /// The height in pixels that the text takes at a width, 0: at its preferred size, 1: at its least.
+    [[nodiscard]] int heightAt(int width, double shrink) const;
 
 protected:
     void paintEvent(QPaintEvent* event) override;

@@ -71,6 +71,14 @@ double leastOf(const QWidget* widget)
     return leastReadMm;
 }
 
+// What is cut off, and how much room it has.
+QString cutOff(const Screen& screen, const QWidget* widget)
+{
+    const auto* label = qobject_cast<const FitLabel*>(widget);
+    return u"a text that is cut off: '%1' on %2 by %3"_s.arg(label ? label->text() : widget->accessibleName(),
+                                                              screen.mm(widget->width()), screen.mm(widget->height()));
+}
+
 } // namespace
 
 void checkTexts(const Screen& screen, std::vector<Breach>& out)
@@ -81,7 +89,7 @@ void checkTexts(const Screen& screen, std::vector<Breach>& out)
             continue;
         const double least = leastOf(widget);
         if (!state->fits)
-            out.push_back({u"text_fits"_s, nameOf(widget), u"a text that is cut off"_s, u"every text whole"_s});
+            out.push_back({u"text_fits"_s, nameOf(widget), cutOff(screen, widget), u"every text whole"_s});
         if (state->smallestMm + hairMm < least)
             out.push_back({u"text_size"_s, nameOf(widget), QString::number(state->smallestMm, 'f', 2) + u" mm"_s,
                            QString::number(least, 'f', 1) + u" mm or more"_s});

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screens/caution_list.h"
+
+#include "screens/sign_widget.h"
+#include "touch/fit_column.h"
+
+#include <QCoreApplication>
+#include <QHBoxLayout>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+namespace {
+
+constexpr double signMm = 9;
+constexpr double signGapMm = 2;
+constexpr double rowGapMm = 1;
+constexpr double stripGapMm = 3;
+
+QWidget* cautionSign(const Theme& theme, QWidget* parent)
+{
+    auto* sign =
+        new SignWidget(theme, Pictogram::Caution, QCoreApplication::translate("StepScreen", "Caution"), parent);
+    sign->setFixedSize(theme.px(signMm), theme.px(signMm));
+    return sign;
+}
+
+FitLabel* leadOf(const CautionText& caution, std::size_t at, const Theme& theme, QWidget* parent)
+{
+    auto* lead = new FitLabel(theme, u"caution_%1"_s.arg(at), TextRole::Body, parent);
+    lead->setBold(true);
+    lead->setText(caution.lead);
+    return lead;
+}
+
+} // namespace
+
+QWidget* cautionList(const std::vector<CautionText>& cautions, const Theme& theme, QWidget* parent)
+{
+    auto* widget = new QWidget(parent);
+    auto* column = new FitColumn;
+    widget->setLayout(column);
+    column->setContentsMargins(0, 0, 0, 0);
+    for (std::size_t i = 0; i < cautions.size(); ++i) {
+        auto* sign = cautionSign(theme, widget);
+        auto* why = new FitLabel(theme, u"caution_%1_why"_s.arg(i), TextRole::Small, widget);
+        why->setRole(Role::MutedInk);
+        why->setText(cautions[i].rest);
+        column->addRow({leadOf(cautions[i], i, theme, widget), why}, sign, theme.px(signGapMm), theme.px(rowGapMm));
+    }
+    return widget;
+}
+
+QWidget* cautionStrip(const std::vector<CautionText>& cautions, const Theme& theme, QWidget* parent)
+{
+    auto* widget = new QWidget(parent);
+    auto* strip = new QHBoxLayout(widget);
+    strip->setContentsMargins(0, 0, 0, 0);
+    strip->setSpacing(theme.px(stripGapMm));
+    for (std::size_t i = 0; i < cautions.size(); ++i) {
+        auto* row = new QHBoxLayout;
+        row->setSpacing(theme.px(signGapMm));
+        row->addWidget(cautionSign(theme, widget), 0, Qt::AlignVCenter);
+        row->addWidget(leadOf(cautions[i], i, theme, widget), 1);
+        // A longer caution gets more of the strip.
+        strip->addLayout(row, 10 + static_cast<int>(cautions[i].lead.size()));
+    }
+    return widget;
+}
+
+} // namespace strandbench
