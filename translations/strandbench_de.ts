@@ -1,4 +1,3399 @@
 <?xml version="1.0" encoding="utf-8"?>
 <!DOCTYPE TS>
 <TS version="2.1" language="de">
+<context>
+    <name>AnswerBar</name>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Stop and ask</source>
+        <translation>Halt, fragen</translation>
+    </message>
+</context>
+<context>
+    <name>AssessScreen</name>
+    <message>
+        <source>Keep this answer</source>
+        <translation>Antwort behalten</translation>
+    </message>
+    <message>
+        <source>Show me how to tell</source>
+        <translation>Woran erkenne ich es?</translation>
+    </message>
+    <message>
+        <source>More answers</source>
+        <translation>Mehr Antworten</translation>
+    </message>
+    <message>
+        <source>Back to the question</source>
+        <translation>Zurück zur Frage</translation>
+    </message>
+</context>
+<context>
+    <name>CalibrateScreen</name>
+    <message>
+        <source>Outline of a card, 85.6 by 54 mm</source>
+        <translation>Umriss einer Karte, 85,6 mal 54 mm</translation>
+    </message>
+    <message>
+        <source>Bank, identity or driving card: all have this width</source>
+        <translation>Bank-, Ausweis- oder Fahrkarte: alle sind so breit</translation>
+    </message>
+    <message>
+        <source>Make the outline as wide as a card</source>
+        <translation>Den Umriss so breit wie eine Karte machen</translation>
+    </message>
+    <message>
+        <source>The card covers it</source>
+        <translation>Die Karte deckt ihn</translation>
+    </message>
+    <message>
+        <source>wider</source>
+        <translation>breiter</translation>
+    </message>
+    <message>
+        <source>narrower</source>
+        <translation>schmaler</translation>
+    </message>
+</context>
+<context>
+    <name>Cautions</name>
+    <message>
+        <source>Safety data sheets first.</source>
+        <translation>Erst die Sicherheitsdatenblätter.</translation>
+    </message>
+    <message>
+        <source>Old paint dust.</source>
+        <translation>Staub von Altlack.</translation>
+    </message>
+    <message>
+        <source>Keep metal dusts apart.</source>
+        <translation>Metallstäube getrennt halten.</translation>
+    </message>
+    <message>
+        <source>Solvent burns.</source>
+        <translation>Lösemittel brennt.</translation>
+    </message>
+    <message>
+        <source>Rags into the lidded metal can.</source>
+        <translation>Lappen in den Deckelbehälter.</translation>
+    </message>
+    <message>
+        <source>Acetone goes through thin gloves.</source>
+        <translation>Aceton geht durch dünne Handschuhe.</translation>
+    </message>
+    <message>
+        <source>No lamp, no grinder, no spark.</source>
+        <translation>Kein Strahler, kein Schleifer, kein Funke.</translation>
+    </message>
+    <message>
+        <source>Rotating tool.</source>
+        <translation>Drehendes Werkzeug.</translation>
+    </message>
+    <message>
+        <source>Goggles, dust mask.</source>
+        <translation>Schutzbrille, Staubmaske.</translation>
+    </message>
+    <message>
+        <source>Extraction on, dust mask.</source>
+        <translation>Absaugung an, Staubmaske.</translation>
+    </message>
+    <message>
+        <source>Hot metal.</source>
+        <translation>Heißes Metall.</translation>
+    </message>
+    <message>
+        <source>No heat on wet solvent.</source>
+        <translation>Keine Wärme auf nasses Lösemittel.</translation>
+    </message>
+    <message>
+        <source>Lay-up resin: its own catalyst.</source>
+        <translation>Laminierharz: eigener Katalysator.</translation>
+    </message>
+    <message>
+        <source>Styrene vapour.</source>
+        <translation>Styroldampf.</translation>
+    </message>
+    <message>
+        <source>Never at skin.</source>
+        <translation>Nie auf die Haut.</translation>
+    </message>
+    <message>
+        <source>Lamp before filling only.</source>
+        <translation>Strahler nur vor dem Füllen.</translation>
+    </message>
+    <message>
+        <source>Fill within the hour.</source>
+        <translation>Binnen einer Stunde füllen.</translation>
+    </message>
+    <message>
+        <source>Peroxide: goggles, gloves. In the eye: rinse at once, doctor.</source>
+        <translation>Peroxid: Brille, Handschuhe. Im Auge: sofort spülen, Arzt.</translation>
+    </message>
+    <message>
+        <source>Nothing goes back into the tub.</source>
+        <translation>Nichts zurück in die Dose.</translation>
+    </message>
+    <message>
+        <source>What is left over gets hot.</source>
+        <translation>Reste werden heiß.</translation>
+    </message>
+    <message>
+        <source>The vehicle maker’s repair manual and local codes come before this program.</source>
+        <translation>Reparaturanleitung des Herstellers und örtliche Vorschriften gehen vor.</translation>
+    </message>
+    <message>
+        <source>It may hold lead or chromate: test it, and extraction on before sanding.</source>
+        <translation>Kann Blei oder Chromat enthalten: prüfen, und Absaugung an vor dem Schleifen.</translation>
+    </message>
+    <message>
+        <source>Aluminium and steel dust together can burn fiercely: own extractors.</source>
+        <translation>Alu- und Stahlstaub zusammen können heftig brennen: getrennt absaugen.</translation>
+    </message>
+    <message>
+        <source>Fresh air; no flame, no hot lamp, no grinding near it.</source>
+        <translation>Frischluft; keine Flamme, kein heißer Strahler, kein Schleifen daneben.</translation>
+    </message>
+    <message>
+        <source>Solvent rags can catch fire; never into the bin.</source>
+        <translation>Lösemittellappen können sich entzünden; nie in den Müll.</translation>
+    </message>
+    <message>
+        <source>Within minutes through thin nitrile: change them at once when wet.</source>
+        <translation>In Minuten durch dünnes Nitril: nass sofort wechseln.</translation>
+    </message>
+    <message>
+        <source>Wait until the vapour is gone, in the hollows too.</source>
+        <translation>Warten, bis der Dampf weg ist, auch in Hohlräumen.</translation>
+    </message>
+    <message>
+        <source>Goggles, no loose sleeves; let it stop before you put it down.</source>
+        <translation>Brille, keine losen Ärmel; vor dem Ablegen auslaufen lassen.</translation>
+    </message>
+    <message>
+        <source>Glass dust: extraction on first, sleeves closed.</source>
+        <translation>Glasstaub: erst Absaugung an, Ärmel schließen.</translation>
+    </message>
+    <message>
+        <source>Before the first stroke, not after.</source>
+        <translation>Vor dem ersten Strich, nicht danach.</translation>
+    </message>
+    <message>
+        <source>Sparks fly: nothing that burns within reach, behind the panel too.</source>
+        <translation>Funken fliegen: nichts Brennbares in der Nähe, auch dahinter nicht.</translation>
+    </message>
+    <message>
+        <source>A lamp only after the solvent has flashed off.</source>
+        <translation>Strahler erst, wenn das Lösemittel verdunstet ist.</translation>
+    </message>
+    <message>
+        <source>Never cream hardener in it; never peroxide onto an accelerator.</source>
+        <translation>Nie Härterpaste hinein; nie Peroxid auf Beschleuniger.</translation>
+    </message>
+    <message>
+        <source>It burns, and harms hearing and the unborn child: extraction, and the mask its sheet names.</source>
+        <translation>Brennt, schadet Gehör und Ungeborenem: Absaugung und Maske laut Datenblatt.</translation>
+    </message>
+    <message>
+        <source>Goggles and ear protection; guard others from chips.</source>
+        <translation>Brille und Gehörschutz; andere vor Splittern schützen.</translation>
+    </message>
+    <message>
+        <source>A lamp warms the panel before filling, never wet filler.</source>
+        <translation>Der Strahler wärmt das Teil vor dem Füllen, nie nassen Spachtel.</translation>
+    </message>
+    <message>
+        <source>Bare metal rusts or tarnishes: after an hour, abrade again.</source>
+        <translation>Blankes Metall rostet oder läuft an: nach einer Stunde neu schleifen.</translation>
+    </message>
+    <message>
+        <source>It burns the eye and makes skin allergic; its safety data sheet says more.</source>
+        <translation>Verätzt das Auge, macht Haut allergisch; mehr im Sicherheitsdatenblatt.</translation>
+    </message>
+    <message>
+        <source>A trace of hardener sets the whole tub; close both.</source>
+        <translation>Eine Spur Härter verdirbt die ganze Dose; beide schließen.</translation>
+    </message>
+    <message>
+        <source>Spread it thin on metal or put it under water, never into the bin.</source>
+        <translation>Dünn auf Metall streichen oder unter Wasser geben, nie in den Müll.</translation>
+    </message>
+</context>
+<context>
+    <name>Faults</name>
+    <message>
+        <source>a number</source>
+        <translation>eine Zahl</translation>
+    </message>
+    <message>
+        <source>a whole number</source>
+        <translation>eine ganze Zahl</translation>
+    </message>
+    <message>
+        <source>a text</source>
+        <translation>ein Text</translation>
+    </message>
+    <message>
+        <source>an object</source>
+        <translation>ein Objekt</translation>
+    </message>
+    <message>
+        <source>a list</source>
+        <translation>eine Liste</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>wahr oder falsch</translation>
+    </message>
+    <message>
+        <source>a file</source>
+        <translation>eine Datei</translation>
+    </message>
+    <message>
+        <source>Job number</source>
+        <translation>Auftragsnummer</translation>
+    </message>
+    <message>
+        <source>Panel</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Wer</translation>
+    </message>
+    <message>
+        <source>Panel’s material</source>
+        <translation>Werkstoff des Teils</translation>
+    </message>
+    <message>
+        <source>Damage</source>
+        <translation>Schaden</translation>
+    </message>
+    <message>
+        <source>Kind of damage</source>
+        <translation>Art des Schadens</translation>
+    </message>
+    <message>
+        <source>Kind of weld</source>
+        <translation>Art der Schweißung</translation>
+    </message>
+    <message>
+        <source>Adhesive cured</source>
+        <translation>Kleber ausgehärtet</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>Panel thickness</source>
+        <translation>Wanddicke</translation>
+    </message>
+    <message>
+        <source>Bevel</source>
+        <translation>Fase</translation>
+    </message>
+    <message>
+        <source>Reach from behind</source>
+        <translation>Zugang von hinten</translation>
+    </message>
+    <message>
+        <source>Surface</source>
+        <translation>Oberfläche</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Feuchte</translation>
+    </message>
+    <message>
+        <source>Core</source>
+        <translation>Kern</translation>
+    </message>
+    <message>
+        <source>Air temperature</source>
+        <translation>Lufttemperatur</translation>
+    </message>
+    <message>
+        <source>Panel temperature</source>
+        <translation>Teiltemperatur</translation>
+    </message>
+    <message>
+        <source>Humidity</source>
+        <translation>Luftfeuchte</translation>
+    </message>
+    <message>
+        <source>Filler</source>
+        <translation>Spachtel</translation>
+    </message>
+    <message>
+        <source>Hardener</source>
+        <translation>Härter</translation>
+    </message>
+    <message>
+        <source>Puddle</source>
+        <translation>Spachtelkreis</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Charge</translation>
+    </message>
+    <message>
+        <source>Card</source>
+        <translation>Karte</translation>
+    </message>
+    <message>
+        <source>%1: missing</source>
+        <translation>%1: fehlt</translation>
+    </message>
+    <message>
+        <source>%1: missing; it must be one of: %2</source>
+        <translation>%1: fehlt; erlaubt ist eins von: %2</translation>
+    </message>
+    <message>
+        <source>%1: missing; it must be %2</source>
+        <translation>%1: fehlt; erlaubt ist %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 is out of range; allowed is %3 to %4</source>
+        <translation>%1: %2 liegt außerhalb; erlaubt ist %3 bis %4</translation>
+    </message>
+    <message>
+        <source>%1: not known; known here: %2</source>
+        <translation>%1: unbekannt; bekannt ist hier: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 does not fit; it must be %3</source>
+        <translation>%1: %2 passt nicht; es muss %3 sein</translation>
+    </message>
+    <message>
+        <source>%1: %2 is not one of: %3</source>
+        <translation>%1: %2 ist keins von: %3</translation>
+    </message>
+    <message>
+        <source>%1: %2 cannot be read; it looks like: %3</source>
+        <translation>%1: %2 ist nicht lesbar; so sieht es aus: %3</translation>
+    </message>
+    <message>
+        <source>%1: must not be empty</source>
+        <translation>%1: darf nicht leer sein</translation>
+    </message>
+    <message>
+        <source>%1: %2 is too long; at most %3 characters</source>
+        <translation>%1: %2 ist zu lang; höchstens %3 Zeichen</translation>
+    </message>
+    <message>
+        <source>%1: %2 does not agree with %3: %4</source>
+        <translation>%1: %2 passt nicht zu %3: %4</translation>
+    </message>
+    <message>
+        <source>%1: %2 is not there; there is: %3</source>
+        <translation>%1: %2 gibt es nicht; es gibt: %3</translation>
+    </message>
+</context>
+<context>
+    <name>Headless</name>
+    <message>
+        <source>Dew point, margin, and whether filling may start.</source>
+        <translation>Taupunkt, Abstand und ob das Füllen beginnen darf.</translation>
+    </message>
+    <message>
+        <source>Air temperature, −30 to 60 °C.</source>
+        <translation>Lufttemperatur, −30 bis 60 °C.</translation>
+    </message>
+    <message>
+        <source>Relative humidity, above 0 to 100 %.</source>
+        <translation>Relative Luftfeuchte, über 0 bis 100 %.</translation>
+    </message>
+    <message>
+        <source>Panel temperature, −30 to 100 °C.</source>
+        <translation>Teiltemperatur, −30 bis 100 °C.</translation>
+    </message>
+    <message>
+        <source>--%1: given %2 times; allowed is once</source>
+        <translation>--%1: %2-mal angegeben; erlaubt ist einmal</translation>
+    </message>
+    <message>
+        <source>--%1: must not be empty; it needs %2</source>
+        <translation>--%1: darf nicht leer sein; nötig ist %2</translation>
+    </message>
+    <message>
+        <source>--%1: missing; it needs %2</source>
+        <translation>--%1: fehlt; nötig ist %2</translation>
+    </message>
+    <message>
+        <source>FILE: missing; it is a file, or - for standard input</source>
+        <translation>FILE: fehlt; eine Datei, oder - für die Standardeingabe</translation>
+    </message>
+    <message>
+        <source>FILE: must not be empty; it is a file, or - for standard input</source>
+        <translation>FILE: darf nicht leer sein; eine Datei, oder - für die Standardeingabe</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos;: one word too many</source>
+        <translation>&apos;%1&apos;: ein Wort zu viel</translation>
+    </message>
+    <message>
+        <source>Language of the texts: %1; otherwise en.</source>
+        <translation>Sprache der Texte: %1; sonst en.</translation>
+    </message>
+    <message>
+        <source>This help.</source>
+        <translation>Diese Hilfe.</translation>
+    </message>
+    <message>
+        <source>The version.</source>
+        <translation>Die Version.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos;: no such option; --help lists them</source>
+        <translation>&apos;%1&apos;: keine solche Option; --help nennt sie</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos;: its value is missing</source>
+        <translation>&apos;%1&apos;: der Wert dazu fehlt</translation>
+    </message>
+    <message>
+        <source>Usage: %1</source>
+        <translation>Aufruf: %1</translation>
+    </message>
+    <message>
+        <source>Without a command the bench opens.</source>
+        <translation>Ohne Befehl öffnet sich der Arbeitsplatz.</translation>
+    </message>
+    <message>
+        <source>The log that the bench opens.</source>
+        <translation>Das Protokoll, das der Arbeitsplatz öffnet.</translation>
+    </message>
+    <message>
+        <source>A window of this size instead of the full screen.</source>
+        <translation>Ein Fenster dieser Größe statt des ganzen Bildschirms.</translation>
+    </message>
+    <message>
+        <source>standard output cannot be written</source>
+        <translation>die Standardausgabe lässt sich nicht schreiben</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos;: no such command; there is: %2</source>
+        <translation>&apos;%1&apos;: kein solcher Befehl; es gibt: %2</translation>
+    </message>
+    <message>
+        <source>A defect of the program: %1</source>
+        <translation>Ein Fehler des Programms: %1</translation>
+    </message>
+    <message>
+        <source>FILE: &apos;%1&apos; cannot be read: %2</source>
+        <translation>FILE: &apos;%1&apos; ist nicht lesbar: %2</translation>
+    </message>
+    <message>
+        <source>%1: it breaks here: %2: %3</source>
+        <translation>%1: es bricht hier: %2: %3</translation>
+    </message>
+    <message>
+        <source>a name that no file has yet</source>
+        <translation>ein Name, den noch keine Datei hat</translation>
+    </message>
+    <message>
+        <source>--to: &apos;%1&apos; cannot be written: %2</source>
+        <translation>--to: &apos;%1&apos; lässt sich nicht schreiben: %2</translation>
+    </message>
+    <message>
+        <source>Whether a log holds, and the first place where it breaks.</source>
+        <translation>Ob ein Protokoll stimmt, und wo es zuerst bricht.</translation>
+    </message>
+    <message>
+        <source>The log.</source>
+        <translation>Das Protokoll.</translation>
+    </message>
+    <message>
+        <source>A head that the chain must hold: 64 hexadecimal digits.</source>
+        <translation>Ein Kopf, den die Kette enthalten muss: 64 Hexadezimalziffern.</translation>
+    </message>
+    <message>
+        <source>A consistent copy of a log, verified after writing.</source>
+        <translation>Eine stimmige Kopie eines Protokolls, nach dem Schreiben geprüft.</translation>
+    </message>
+    <message>
+        <source>The log; the program may be running on it.</source>
+        <translation>Das Protokoll; das Programm darf darauf laufen.</translation>
+    </message>
+    <message>
+        <source>The copy; a file that is there is never overwritten.</source>
+        <translation>Die Kopie; eine vorhandene Datei wird nie überschrieben.</translation>
+    </message>
+    <message>
+        <source>Bead and both masses for a puddle, or puddle and bead for a mass.</source>
+        <translation>Härterstrang und beide Massen zu einem Kreis, oder Kreis und Strang zu einer Masse.</translation>
+    </message>
+    <message>
+        <source>The puddle across, 5 to 500 mm.</source>
+        <translation>Durchmesser des Kreises, 5 bis 500 mm.</translation>
+    </message>
+    <message>
+        <source>The mass of filler instead, 0.1 to 20000 g.</source>
+        <translation>Stattdessen die Spachtelmasse, 0,1 bis 20000 g.</translation>
+    </message>
+    <message>
+        <source>The product sheet, by id or class; otherwise mixed strand.</source>
+        <translation>Das Produktblatt, nach Kennung oder Klasse; sonst gemischte Faser.</translation>
+    </message>
+    <message>
+        <source>Plans the repair that FILE describes.</source>
+        <translation>Plant die Reparatur, die FILE beschreibt.</translation>
+    </message>
+</context>
+<context>
+    <name>KeyPad</name>
+    <message>
+        <source>Clear</source>
+        <translation>Löschen</translation>
+    </message>
+    <message>
+        <source>Decimal point</source>
+        <translation>Dezimalkomma</translation>
+    </message>
+</context>
+<context>
+    <name>LogTrouble</name>
+    <message>
+        <source>the database file itself is damaged</source>
+        <translation>die Datenbankdatei selbst ist beschädigt</translation>
+    </message>
+    <message>
+        <source>its tables are not those of this program</source>
+        <translation>ihre Tabellen sind nicht die dieses Programms</translation>
+    </message>
+    <message>
+        <source>an entry was changed, removed or put in</source>
+        <translation>ein Eintrag wurde geändert, entfernt oder eingefügt</translation>
+    </message>
+    <message>
+        <source>an entry cannot be read, or cannot follow the one before</source>
+        <translation>ein Eintrag ist unlesbar oder kann dem vorigen nicht folgen</translation>
+    </message>
+    <message>
+        <source>a summary does not match its entries</source>
+        <translation>eine Zusammenfassung passt nicht zu ihren Einträgen</translation>
+    </message>
+    <message>
+        <source>a stored sheet or table was changed</source>
+        <translation>ein gespeichertes Blatt oder eine Tabelle wurde geändert</translation>
+    </message>
+    <message>
+        <source>the expected end of the chain is not in it</source>
+        <translation>das erwartete Ende der Kette fehlt darin</translation>
+    </message>
+    <message>
+        <source>The log cannot be opened.</source>
+        <translation>Das Protokoll lässt sich nicht öffnen.</translation>
+    </message>
+    <message>
+        <source>Check that its folder is there and may be used.</source>
+        <translation>Prüfen, ob der Ordner da ist und benutzt werden darf.</translation>
+    </message>
+    <message>
+        <source>This file is not a log.</source>
+        <translation>Diese Datei ist kein Protokoll.</translation>
+    </message>
+    <message>
+        <source>Choose another file; this one is left as it is.</source>
+        <translation>Eine andere Datei wählen; diese bleibt, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>This database belongs to another program.</source>
+        <translation>Diese Datenbank gehört einem anderen Programm.</translation>
+    </message>
+    <message>
+        <source>A newer version of this program wrote the log.</source>
+        <translation>Eine neuere Version hat das Protokoll geschrieben.</translation>
+    </message>
+    <message>
+        <source>Use that version; the log is left as it is.</source>
+        <translation>Jene Version benutzen; das Protokoll bleibt, wie es ist.</translation>
+    </message>
+    <message>
+        <source>The log can be read but not written.</source>
+        <translation>Das Protokoll ist lesbar, aber nicht schreibbar.</translation>
+    </message>
+    <message>
+        <source>Give the right to write to the file and its folder.</source>
+        <translation>Schreibrecht für Datei und Ordner geben.</translation>
+    </message>
+    <message>
+        <source>Another program holds the log.</source>
+        <translation>Ein anderes Programm hält das Protokoll.</translation>
+    </message>
+    <message>
+        <source>Close it, then try again.</source>
+        <translation>Es schließen, dann noch einmal.</translation>
+    </message>
+    <message>
+        <source>The disk is full.</source>
+        <translation>Der Datenträger ist voll.</translation>
+    </message>
+    <message>
+        <source>Make room, then try again. The last confirmed step is kept.</source>
+        <translation>Platz schaffen, dann noch einmal. Der letzte bestätigte Schritt bleibt.</translation>
+    </message>
+    <message>
+        <source>The log is damaged.</source>
+        <translation>Das Protokoll ist beschädigt.</translation>
+    </message>
+    <message>
+        <source>Keep the file as it is and fetch the last backup.</source>
+        <translation>Datei lassen, wie sie ist, und die letzte Sicherung holen.</translation>
+    </message>
+    <message>
+        <source>The disk does not answer.</source>
+        <translation>Der Datenträger antwortet nicht.</translation>
+    </message>
+    <message>
+        <source>Check disk and cable, then try again. The last confirmed step is kept.</source>
+        <translation>Datenträger und Kabel prüfen, dann noch einmal. Der letzte bestätigte Schritt bleibt.</translation>
+    </message>
+    <message>
+        <source>This panel is already open in this job.</source>
+        <translation>Dieses Teil ist in diesem Auftrag schon offen.</translation>
+    </message>
+    <message>
+        <source>Open its card, or give this panel another name.</source>
+        <translation>Seine Karte öffnen oder dem Teil einen anderen Namen geben.</translation>
+    </message>
+    <message>
+        <source>This step does not follow the last one.</source>
+        <translation>Dieser Schritt folgt nicht auf den letzten.</translation>
+    </message>
+    <message>
+        <source>Go back home and open the card again.</source>
+        <translation>Zum Anfang zurück und die Karte neu öffnen.</translation>
+    </message>
+</context>
+<context>
+    <name>MeasureScreen</name>
+    <message>
+        <source>Humidity</source>
+        <translation>Luftfeuchte</translation>
+    </message>
+    <message>
+        <source>Key in the humidity of the air</source>
+        <translation>Luftfeuchte eintippen</translation>
+    </message>
+    <message>
+        <source>Bevel</source>
+        <translation>Fase</translation>
+    </message>
+    <message>
+        <source>Key in the bevel, run to depth</source>
+        <translation>Fase eintippen, Lauf zu Tiefe</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Key in the length</source>
+        <translation>Länge eintippen</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>Key in the width</source>
+        <translation>Breite eintippen</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>Key in the depth</source>
+        <translation>Tiefe eintippen</translation>
+    </message>
+    <message>
+        <source>Panel thickness</source>
+        <translation>Wanddicke</translation>
+    </message>
+    <message>
+        <source>Key in the panel’s thickness</source>
+        <translation>Wanddicke eintippen</translation>
+    </message>
+    <message>
+        <source>Deeper than the panel is thick: that is a hole.</source>
+        <translation>Tiefer als die Wand dick ist: das ist ein Loch.</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Luft</translation>
+    </message>
+    <message>
+        <source>Key in the air’s temperature</source>
+        <translation>Lufttemperatur eintippen</translation>
+    </message>
+    <message>
+        <source>Panel</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>Key in the panel’s temperature</source>
+        <translation>Teiltemperatur eintippen</translation>
+    </message>
+    <message>
+        <source>Dew point: not yet known</source>
+        <translation>Taupunkt: noch unbekannt</translation>
+    </message>
+    <message>
+        <source>Dew point %1, panel %2 above it</source>
+        <translation>Taupunkt %1, das Teil %2 darüber</translation>
+    </message>
+    <message>
+        <source>Measured: go on</source>
+        <translation>Gemessen: weiter</translation>
+    </message>
+    <message>
+        <source>Read: go on</source>
+        <translation>Abgelesen: weiter</translation>
+    </message>
+</context>
+<context>
+    <name>MessageScreen</name>
+    <message>
+        <source>hold 1 s</source>
+        <translation>1 s halten</translation>
+    </message>
+</context>
+<context>
+    <name>Names</name>
+    <message>
+        <source>laminate</source>
+        <extracomment>FRP: glass-fibre laminate</extracomment>
+        <translation>Laminat</translation>
+    </message>
+    <message>
+        <source>SMC</source>
+        <extracomment>sheet moulding compound; the trade&apos;s abbreviation</extracomment>
+        <translation>SMC</translation>
+    </message>
+    <message>
+        <source>steel</source>
+        <translation>Stahl</translation>
+    </message>
+    <message>
+        <source>galvanised steel</source>
+        <translation>verzinkter Stahl</translation>
+    </message>
+    <message>
+        <source>aluminium</source>
+        <translation>Aluminium</translation>
+    </message>
+    <message>
+        <source>thermoplastic</source>
+        <translation>Thermoplast</translation>
+    </message>
+    <message>
+        <source>flexible polyurethane</source>
+        <translation>weiches Polyurethan</translation>
+    </message>
+    <message>
+        <source>carbon fibre</source>
+        <translation>Kohlefaser</translation>
+    </message>
+    <message>
+        <source>cast plastic without fibre</source>
+        <translation>Gießkunststoff ohne Faser</translation>
+    </message>
+    <message>
+        <source>magnesium</source>
+        <translation>Magnesium</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>gouge</source>
+        <translation>Furche</translation>
+    </message>
+    <message>
+        <source>dent</source>
+        <translation>Delle</translation>
+    </message>
+    <message>
+        <source>crack</source>
+        <translation>Riss</translation>
+    </message>
+    <message>
+        <source>through hole</source>
+        <translation>Durchbruch</translation>
+    </message>
+    <message>
+        <source>rust hole</source>
+        <translation>Rostloch</translation>
+    </message>
+    <message>
+        <source>weld seam</source>
+        <translation>Schweißnaht</translation>
+    </message>
+    <message>
+        <source>bond seam</source>
+        <translation>Klebenaht</translation>
+    </message>
+    <message>
+        <source>solid weld</source>
+        <translation>volle Naht</translation>
+    </message>
+    <message>
+        <source>spot welds</source>
+        <translation>Punktschweißung</translation>
+    </message>
+    <message>
+        <source>stitch welds</source>
+        <translation>Heftschweißung</translation>
+    </message>
+    <message>
+        <source>bare</source>
+        <translation>blank</translation>
+    </message>
+    <message>
+        <source>abraded epoxy primer</source>
+        <translation>Epoxidgrund, angeschliffen</translation>
+    </message>
+    <message>
+        <source>paint</source>
+        <translation>Lack</translation>
+    </message>
+    <message>
+        <source>old filler</source>
+        <translation>alter Spachtel</translation>
+    </message>
+    <message>
+        <source>sealer or underseal</source>
+        <translation>Dichtmasse, Unterboden</translation>
+    </message>
+    <message>
+        <source>rust</source>
+        <translation>Rost</translation>
+    </message>
+    <message>
+        <source>rust converter</source>
+        <translation>Rostumwandler</translation>
+    </message>
+    <message>
+        <source>acid-etch primer</source>
+        <translation>Säuregrund (Wash-Primer)</translation>
+    </message>
+    <message>
+        <source>uncured primer</source>
+        <translation>nasser Grund</translation>
+    </message>
+    <message>
+        <source>solder with flux</source>
+        <translation>Lot mit Flussmittel</translation>
+    </message>
+    <message>
+        <source>looks only</source>
+        <translation>nur Optik</translation>
+    </message>
+    <message>
+        <source>carries load</source>
+        <translation>trägt Last</translation>
+    </message>
+    <message>
+        <source>belts, seats, airbags</source>
+        <translation>Gurte, Sitze, Airbags</translation>
+    </message>
+    <message>
+        <source>in front of a sensor</source>
+        <translation>vor einem Sensor</translation>
+    </message>
+    <message>
+        <source>holds fuel or pressure</source>
+        <translation>hält Kraftstoff oder Druck</translation>
+    </message>
+    <message>
+        <source>dry</source>
+        <translation>trocken</translation>
+    </message>
+    <message>
+        <source>damp</source>
+        <translation>feucht</translation>
+    </message>
+    <message>
+        <source>no core</source>
+        <extracomment>nothing between the skins of a laminate</extracomment>
+        <translation>kein Kern</translation>
+    </message>
+    <message>
+        <source>foam</source>
+        <translation>Schaum</translation>
+    </message>
+    <message>
+        <source>dry wood</source>
+        <translation>trockenes Holz</translation>
+    </message>
+    <message>
+        <source>wet wood</source>
+        <translation>nasses Holz</translation>
+    </message>
+    <message>
+        <source>short strand, dense</source>
+        <translation>Kurzfaser, dicht</translation>
+    </message>
+    <message>
+        <source>short strand, light</source>
+        <translation>Kurzfaser, leicht</translation>
+    </message>
+    <message>
+        <source>mixed strand</source>
+        <translation>Mischfaser</translation>
+    </message>
+    <message>
+        <source>long strand</source>
+        <translation>Langfaser</translation>
+    </message>
+    <message>
+        <source>finishing, smooth</source>
+        <translation>Feinspachtel, glatt</translation>
+    </message>
+    <message>
+        <source>finishing, fine</source>
+        <translation>Feinspachtel, fein</translation>
+    </message>
+    <message>
+        <source>front face</source>
+        <translation>Vorderseite</translation>
+    </message>
+    <message>
+        <source>back face</source>
+        <translation>Rückseite</translation>
+    </message>
+    <message>
+        <source>knead</source>
+        <extracomment>the phase of a running mix, on the ribbon: keep it short</extracomment>
+        <translation>kneten</translation>
+    </message>
+    <message>
+        <source>spread</source>
+        <translation>füllen</translation>
+    </message>
+    <message>
+        <source>clear edges</source>
+        <translation>Ränder säubern</translation>
+    </message>
+    <message>
+        <source>hands off</source>
+        <translation>Hände weg</translation>
+    </message>
+    <message>
+        <source>sand</source>
+        <translation>schleifen</translation>
+    </message>
+    <message>
+        <source>sands hard</source>
+        <extracomment>it still sands, but harder than before</extracomment>
+        <translation>schleift hart</translation>
+    </message>
+    <message>
+        <source>assess</source>
+        <extracomment>what is next in a repair, on its job card: keep it short</extracomment>
+        <translation>beurteilen</translation>
+    </message>
+    <message>
+        <source>decide</source>
+        <translation>entscheiden</translation>
+    </message>
+    <message>
+        <source>prepare</source>
+        <translation>vorbereiten</translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation>mischen</translation>
+    </message>
+    <message>
+        <source>turn the panel</source>
+        <translation>Teil wenden</translation>
+    </message>
+    <message>
+        <source>finish</source>
+        <translation>nacharbeiten</translation>
+    </message>
+    <message>
+        <source>hand over</source>
+        <translation>übergeben</translation>
+    </message>
+    <message>
+        <source>handed over</source>
+        <translation>übergeben, fertig</translation>
+    </message>
+    <message>
+        <source>parked</source>
+        <translation>geparkt</translation>
+    </message>
+    <message>
+        <source>what the panel is made of</source>
+        <translation>Werkstoff des Teils</translation>
+    </message>
+    <message>
+        <source>kind of damage</source>
+        <translation>Art des Schadens</translation>
+    </message>
+    <message>
+        <source>kind of weld</source>
+        <translation>Art der Schweißung</translation>
+    </message>
+    <message>
+        <source>whether the adhesive has cured</source>
+        <translation>ob der Kleber ausgehärtet ist</translation>
+    </message>
+    <message>
+        <source>size of the damage</source>
+        <translation>Größe des Schadens</translation>
+    </message>
+    <message>
+        <source>reach from behind</source>
+        <translation>Zugang von hinten</translation>
+    </message>
+    <message>
+        <source>what is on the surface</source>
+        <translation>was auf der Fläche ist</translation>
+    </message>
+    <message>
+        <source>what the zone is for</source>
+        <translation>wozu der Bereich dient</translation>
+    </message>
+    <message>
+        <source>dry or damp</source>
+        <translation>trocken oder feucht</translation>
+    </message>
+    <message>
+        <source>core of the laminate</source>
+        <translation>Kern des Laminats</translation>
+    </message>
+    <message>
+        <source>air, panel and humidity</source>
+        <translation>Luft, Teil und Feuchte</translation>
+    </message>
+</context>
+<context>
+    <name>Phrases</name>
+    <message>
+        <source>%1–%2 is fine</source>
+        <translation>%1–%2 passt</translation>
+    </message>
+    <message>
+        <source>batch %1 of %2</source>
+        <translation>Ansatz %1 von %2</translation>
+    </message>
+    <message>
+        <source>step %1 of %2</source>
+        <translation>Schritt %1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more mix(es) running</source>
+        <translation>
+            <numerusform>%n Mischung läuft noch</numerusform>
+            <numerusform>%n Mischungen laufen noch</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>air not read yet</source>
+        <translation>Luft nicht gelesen</translation>
+    </message>
+    <message>
+        <source>air %1, %2</source>
+        <translation>Luft %1, %2</translation>
+    </message>
+    <message>
+        <source>panel %1</source>
+        <translation>Teil %1</translation>
+    </message>
+    <message>
+        <source>%1 over dew point</source>
+        <translation>%1 über Taupunkt</translation>
+    </message>
+    <message>
+        <source>%1 ago · %2</source>
+        <translation>vor %1 · %2</translation>
+    </message>
+</context>
+<context>
+    <name>PictureLabels</name>
+    <message>
+        <source>%1 over the bevel, %2 : 1</source>
+        <translation>%1 über die Fase, %2 : 1</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation>%1: %2, %3</translation>
+    </message>
+    <message>
+        <source>finish %1 (limit %2)</source>
+        <translation>Feinspachtel %1 (bis %2)</translation>
+    </message>
+    <message>
+        <source>%1 panel; depth drawn to the scale of the width</source>
+        <translation>Wand %1; Tiefe im Maßstab der Breite</translation>
+    </message>
+    <message>
+        <source>%1 panel; depth drawn %2 times as large as width</source>
+        <translation>Wand %1; Tiefe %2-mal so groß wie die Breite</translation>
+    </message>
+    <message>
+        <source>True size</source>
+        <translation>Wahre Größe</translation>
+    </message>
+    <message>
+        <source>not true size</source>
+        <translation>nicht in wahrer Größe</translation>
+    </message>
+</context>
+<context>
+    <name>Questions</name>
+    <message>
+        <source>What is this panel made of?</source>
+        <translation>Woraus ist dieses Teil?</translation>
+    </message>
+    <message>
+        <source>What is wrong with it?</source>
+        <translation>Was fehlt ihm?</translation>
+    </message>
+    <message>
+        <source>How is this seam welded?</source>
+        <translation>Wie ist diese Naht geschweißt?</translation>
+    </message>
+    <message>
+        <source>Has the adhesive in this seam cured?</source>
+        <translation>Ist der Kleber dieser Naht ausgehärtet?</translation>
+    </message>
+    <message>
+        <source>How large is the damage?</source>
+        <translation>Wie groß ist der Schaden?</translation>
+    </message>
+    <message>
+        <source>Can you reach it from behind?</source>
+        <translation>Ist die Rückseite zugänglich?</translation>
+    </message>
+    <message>
+        <source>What is on the surface now?</source>
+        <translation>Was ist jetzt auf der Fläche?</translation>
+    </message>
+    <message>
+        <source>What is this part of the vehicle for?</source>
+        <translation>Wozu dient dieser Teil des Fahrzeugs?</translation>
+    </message>
+    <message>
+        <source>Is it dry right through?</source>
+        <translation>Ist es durch und durch trocken?</translation>
+    </message>
+    <message>
+        <source>What is inside the laminate?</source>
+        <translation>Was steckt im Laminat?</translation>
+    </message>
+    <message>
+        <source>Read the air, the panel and the humidity</source>
+        <translation>Luft, Teil und Feuchte ablesen</translation>
+    </message>
+    <message>
+        <source>glass cloth or mat at the broken edge</source>
+        <extracomment>how to tell the answer: one line on its button</extracomment>
+        <translation>Glasgewebe oder -matte an der Bruchkante</translation>
+    </message>
+    <message>
+        <source>short loose strands, smooth on both faces</source>
+        <translation>kurze lose Fasern, beide Seiten glatt</translation>
+    </message>
+    <message>
+        <source>a magnet holds, the zinc gauge reads nothing</source>
+        <translation>Magnet hält, Zinkmesser zeigt nichts</translation>
+    </message>
+    <message>
+        <source>a magnet holds, the zinc gauge reads zinc</source>
+        <translation>Magnet hält, Zinkmesser zeigt Zink</translation>
+    </message>
+    <message>
+        <source>no magnet holds, bright and soft under a file</source>
+        <translation>kein Magnet hält, glänzt, weich unter der Feile</translation>
+    </message>
+    <message>
+        <source>marked on the back, such as &gt;PP&lt; or &gt;ABS&lt;</source>
+        <translation>hinten gekennzeichnet, etwa &gt;PP&lt; oder &gt;ABS&lt;</translation>
+    </message>
+    <message>
+        <source>bends in the hand, marked &gt;PUR&lt;</source>
+        <translation>biegt sich in der Hand, Zeichen &gt;PUR&lt;</translation>
+    </message>
+    <message>
+        <source>black strands, the ohmmeter shows a path</source>
+        <translation>schwarze Fasern, das Ohmmeter zeigt Durchgang</translation>
+    </message>
+    <message>
+        <source>breaks like china, no fibre at the edge</source>
+        <translation>bricht wie Porzellan, keine Faser an der Kante</translation>
+    </message>
+    <message>
+        <source>no magnet holds, very light, marked Mg</source>
+        <translation>kein Magnet hält, sehr leicht, Zeichen Mg</translation>
+    </message>
+    <message>
+        <source>none of these is certain</source>
+        <translation>nichts davon ist gewiss</translation>
+    </message>
+    <message>
+        <source>a groove that does not go through</source>
+        <translation>eine Rinne, die nicht durchgeht</translation>
+    </message>
+    <message>
+        <source>pushed in, not torn</source>
+        <translation>eingedrückt, nicht gerissen</translation>
+    </message>
+    <message>
+        <source>split, nothing missing</source>
+        <translation>gespalten, nichts fehlt</translation>
+    </message>
+    <message>
+        <source>goes right through, material is missing</source>
+        <translation>geht ganz durch, Material fehlt</translation>
+    </message>
+    <message>
+        <source>rust has eaten through</source>
+        <translation>Rost hat es durchgefressen</translation>
+    </message>
+    <message>
+        <source>sheets joined by welding</source>
+        <translation>Bleche verschweißt</translation>
+    </message>
+    <message>
+        <source>panels joined by adhesive</source>
+        <translation>Teile verklebt</translation>
+    </message>
+    <message>
+        <source>one weld without a gap from end to end</source>
+        <translation>eine Naht ohne Lücke von Ende zu Ende</translation>
+    </message>
+    <message>
+        <source>round spots, the sheets loose between them</source>
+        <translation>runde Punkte, dazwischen liegt das Blech lose</translation>
+    </message>
+    <message>
+        <source>short welds with gaps between them</source>
+        <translation>kurze Nähte mit Lücken dazwischen</translation>
+    </message>
+    <message>
+        <source>the panel itself, nothing on it</source>
+        <translation>das Teil selbst, nichts darauf</translation>
+    </message>
+    <message>
+        <source>cured right through and sanded dull</source>
+        <translation>durchgehärtet und matt geschliffen</translation>
+    </message>
+    <message>
+        <source>any paint where filler is to go</source>
+        <translation>Lack, wo der Spachtel hinkommt</translation>
+    </message>
+    <message>
+        <source>filler that nobody knows</source>
+        <translation>Spachtel, den niemand kennt</translation>
+    </message>
+    <message>
+        <source>soft, takes a nail mark</source>
+        <translation>weich, der Nagel drückt sich ein</translation>
+    </message>
+    <message>
+        <source>brown or black, in the pits too</source>
+        <translation>braun oder schwarz, auch in den Narben</translation>
+    </message>
+    <message>
+        <source>black or blue film over old rust</source>
+        <translation>schwarzer oder blauer Film auf altem Rost</translation>
+    </message>
+    <message>
+        <source>thin, acid, often yellow or grey-green</source>
+        <translation>dünn, sauer, oft gelb oder graugrün</translation>
+    </message>
+    <message>
+        <source>smells, or smears under a solvent cloth</source>
+        <translation>riecht oder schmiert unter dem Lösemitteltuch</translation>
+    </message>
+    <message>
+        <source>soft grey metal, brown residue</source>
+        <translation>weiches graues Metall, braune Reste</translation>
+    </message>
+    <message>
+        <source>skin, skirt, fairing: nothing depends on it</source>
+        <translation>Haut, Schürze, Verkleidung: nichts hängt daran</translation>
+    </message>
+    <message>
+        <source>pillar, rail, or within 30 cm of brake, steering, suspension</source>
+        <translation>Säule, Träger, oder bis 30 cm an Bremse, Lenkung, Achse</translation>
+    </message>
+    <message>
+        <source>belt or seat mounting, glass flange, airbag, high voltage</source>
+        <translation>Gurt- oder Sitzhalter, Glasflansch, Airbag, Hochvolt</translation>
+    </message>
+    <message>
+        <source>radar, camera or ultrasound looks through it</source>
+        <translation>Radar, Kamera oder Ultraschall schaut hindurch</translation>
+    </message>
+    <message>
+        <source>tank, line or air vessel</source>
+        <translation>Tank, Leitung oder Luftbehälter</translation>
+    </message>
+    <message>
+        <source>no mist under taped film, front and back</source>
+        <translation>kein Beschlag unter Folie, vorn und hinten</translation>
+    </message>
+    <message>
+        <source>wet, dark, or mist under taped film</source>
+        <translation>nass, dunkel oder Beschlag unter Folie</translation>
+    </message>
+    <message>
+        <source>solid laminate, nothing between two skins</source>
+        <translation>volles Laminat, nichts zwischen zwei Häuten</translation>
+    </message>
+    <message>
+        <source>two skins with foam between them</source>
+        <translation>zwei Häute mit Schaum dazwischen</translation>
+    </message>
+    <message>
+        <source>two skins with sound, dry wood</source>
+        <translation>zwei Häute mit gesundem, trockenem Holz</translation>
+    </message>
+    <message>
+        <source>wood that is dark, soft or wet</source>
+        <translation>Holz, das dunkel, weich oder nass ist</translation>
+    </message>
+    <message>
+        <source>Cured</source>
+        <translation>Ausgehärtet</translation>
+    </message>
+    <message>
+        <source>Yes, both faces</source>
+        <translation>Ja, beide Seiten</translation>
+    </message>
+    <message>
+        <source>Not cured</source>
+        <translation>Nicht ausgehärtet</translation>
+    </message>
+    <message>
+        <source>No, one face only</source>
+        <translation>Nein, nur eine Seite</translation>
+    </message>
+    <message>
+        <source>its sheet’s time is over, a nail leaves no mark</source>
+        <translation>Zeit laut Blatt ist um, der Nagel drückt nichts ein</translation>
+    </message>
+    <message>
+        <source>hand and tool get there</source>
+        <translation>Hand und Werkzeug kommen hin</translation>
+    </message>
+    <message>
+        <source>soft, or nobody knows when it was laid</source>
+        <translation>weich, oder niemand weiß, seit wann</translation>
+    </message>
+    <message>
+        <source>closed behind, or too tight to work</source>
+        <translation>hinten zu, oder zu eng zum Arbeiten</translation>
+    </message>
+</context>
+<context>
+    <name>Reasons</name>
+    <message>
+        <source>Its resin wets the glass of a laminate.</source>
+        <translation>Sein Harz benetzt das Glas eines Laminats.</translation>
+    </message>
+    <message>
+        <source>It holds on SMC that is abraded and free of dust.</source>
+        <translation>Es hält auf SMC, das angeschliffen und staubfrei ist.</translation>
+    </message>
+    <message>
+        <source>It holds on bare, abraded steel.</source>
+        <translation>Es hält auf blankem, angeschliffenem Stahl.</translation>
+    </message>
+    <message>
+        <source>It holds on aluminium filled within the hour.</source>
+        <translation>Es hält auf Aluminium, das binnen einer Stunde gefüllt wird.</translation>
+    </message>
+    <message>
+        <source>On zinc only if its sheet names zinc, or over abraded epoxy primer.</source>
+        <translation>Auf Zink nur, wenn sein Blatt Zink nennt, oder über angeschliffenem Epoxidgrund.</translation>
+    </message>
+    <message>
+        <source>Dense filler has the fewest pores over a ground weld.</source>
+        <translation>Dichter Spachtel hat über einer geschliffenen Naht die wenigsten Poren.</translation>
+    </message>
+    <message>
+        <source>Dense filler shows the bond line least when it swells.</source>
+        <translation>Bei dichtem Spachtel zeichnet sich die Klebenaht am wenigsten ab.</translation>
+    </message>
+    <message>
+        <source>Its short strands hold only in a small hole.</source>
+        <translation>Seine kurzen Fasern halten nur in einem kleinen Loch.</translation>
+    </message>
+    <message>
+        <source>Light filler holds poorly on SMC.</source>
+        <translation>Leichter Spachtel hält schlecht auf SMC.</translation>
+    </message>
+    <message>
+        <source>Light filler has pores that let water to the zinc.</source>
+        <translation>Leichter Spachtel hat Poren, die Wasser ans Zink lassen.</translation>
+    </message>
+    <message>
+        <source>Light filler has pores that let water to the aluminium.</source>
+        <translation>Leichter Spachtel hat Poren, die Wasser ans Aluminium lassen.</translation>
+    </message>
+    <message>
+        <source>Light filler only over a weld without pores.</source>
+        <translation>Leichter Spachtel nur über einer Naht ohne Poren.</translation>
+    </message>
+    <message>
+        <source>It takes a bond seam whose adhesive has cured.</source>
+        <translation>Es geht auf eine Klebenaht, deren Kleber ausgehärtet ist.</translation>
+    </message>
+    <message>
+        <source>Light filler cannot bridge a hole.</source>
+        <translation>Leichter Spachtel überbrückt kein Loch.</translation>
+    </message>
+    <message>
+        <source>Mixed strand bonds best to SMC.</source>
+        <translation>Mischfaser haftet auf SMC am besten.</translation>
+    </message>
+    <message>
+        <source>It takes a solid weld that is ground level.</source>
+        <translation>Es geht auf eine volle Naht, die eben geschliffen ist.</translation>
+    </message>
+    <message>
+        <source>Mixed strand bridges a hole and wets its edges.</source>
+        <translation>Mischfaser überbrückt ein Loch und benetzt die Ränder.</translation>
+    </message>
+    <message>
+        <source>Long strand builds bulk.</source>
+        <translation>Langfaser baut Dicke auf.</translation>
+    </message>
+    <message>
+        <source>Long strand has too little resin to wet SMC.</source>
+        <translation>Langfaser hat zu wenig Harz, um SMC zu benetzen.</translation>
+    </message>
+    <message>
+        <source>Long strand is coarse and lets water to the zinc.</source>
+        <translation>Langfaser ist grob und lässt Wasser ans Zink.</translation>
+    </message>
+    <message>
+        <source>Long strand is coarse and lets water to the aluminium.</source>
+        <translation>Langfaser ist grob und lässt Wasser ans Aluminium.</translation>
+    </message>
+    <message>
+        <source>Long strand leaves voids over a weld.</source>
+        <translation>Langfaser lässt über einer Schweißnaht Hohlräume.</translation>
+    </message>
+    <message>
+        <source>Long strand leaves voids over a bond line.</source>
+        <translation>Langfaser lässt über einer Klebenaht Hohlräume.</translation>
+    </message>
+    <message>
+        <source>Long strand only bridges; mixed strand must go over it.</source>
+        <translation>Langfaser überbrückt nur; Mischfaser muss darüber.</translation>
+    </message>
+    <message>
+        <source>The table does not say that it may be used here.</source>
+        <translation>Die Tabelle sagt nicht, dass es hier erlaubt ist.</translation>
+    </message>
+    <message>
+        <source>No product sheet of this class is loaded.</source>
+        <translation>Kein Produktblatt dieser Klasse ist geladen.</translation>
+    </message>
+    <message>
+        <source>%1 suits better here.</source>
+        <extracomment>%1 is a filler class: &quot;mixed strand&quot;</extracomment>
+        <translation>%1 passt hier besser.</translation>
+    </message>
+    <message>
+        <source>The dent is %1 deep: metal-work aims at %2 or less.</source>
+        <translation>Die Delle ist %1 tief: der Blechner zielt auf %2 oder weniger.</translation>
+    </message>
+    <message>
+        <source>The panel is at %1, below %2: it cures slower and grips less.</source>
+        <translation>Das Teil hat %1, unter %2: härtet langsamer, haftet weniger.</translation>
+    </message>
+    <message>
+        <source>The hole is %1 across: bond a backing first, lapping %2.</source>
+        <extracomment>%1 is the hole&apos;s size, %2 how far the backing laps its edge</extracomment>
+        <translation>Das Loch misst %1: erst eine Hinterlage kleben, %2 Überstand.</translation>
+    </message>
+    <message>
+        <source>No bevel is given: filler cracks out of square edges.</source>
+        <translation>Keine Fase angegeben: Spachtel reißt aus scharfen Kanten.</translation>
+    </message>
+    <message>
+        <source>%1 is too little to measure by a bead: weigh it to 0.01 g, or mix %2 and book the waste.</source>
+        <translation>%1 ist zu wenig für einen Strang: auf 0,01 g wiegen, oder %2 mischen und den Rest buchen.</translation>
+    </message>
+    <message>
+        <source>The puddle is only %1 across, below %2: weigh instead.</source>
+        <translation>Der Kreis misst nur %1, unter %2: lieber wiegen.</translation>
+    </message>
+    <message>
+        <source>The puddle is %1 across, above %2: split the batch.</source>
+        <translation>Der Kreis misst %1, über %2: Ansatz teilen.</translation>
+    </message>
+    <message>
+        <source>The puddle is %1 across, the board %2: split the batch.</source>
+        <translation>Der Kreis misst %1, das Brett %2: Ansatz teilen.</translation>
+    </message>
+    <message>
+        <source>Demo sheet: its values are invented, not for work.</source>
+        <translation>Probeblatt: Werte erfunden, nicht zum Arbeiten.</translation>
+    </message>
+</context>
+<context>
+    <name>StationScreens</name>
+    <message>
+        <source>Sanding block</source>
+        <translation>Schleifklotz</translation>
+    </message>
+    <message>
+        <source>Sand the skim to the contour, 180 grit</source>
+        <translation>Feinspachtel in Form schleifen, Korn 180</translation>
+    </message>
+    <message>
+        <source>Sand level, 80 grit, extraction on</source>
+        <translation>Eben schleifen, Korn 80, Absaugung an</translation>
+    </message>
+    <message>
+        <source>Feather it out beyond the filler.</source>
+        <translation>Über den Spachtel hinaus auslaufen lassen.</translation>
+    </message>
+    <message>
+        <source>Coarser paper only inside the filled area. Then dust off.</source>
+        <translation>Gröberes Papier nur in der Füllung. Dann absaugen.</translation>
+    </message>
+    <message>
+        <source>Sanded and dusted off</source>
+        <translation>Geschliffen, staubfrei</translation>
+    </message>
+    <message>
+        <source>Turn the panel</source>
+        <translation>Teil wenden</translation>
+    </message>
+    <message>
+        <source>Strip the dam, then turn the panel over</source>
+        <translation>Damm abnehmen, dann das Teil wenden</translation>
+    </message>
+    <message>
+        <source>Residue of the dam off, 80 grit, dust off.</source>
+        <translation>Reste des Damms weg, Korn 80, absaugen.</translation>
+    </message>
+    <message>
+        <source>The other face is filled the same way.</source>
+        <translation>Die andere Seite wird ebenso gefüllt.</translation>
+    </message>
+    <message>
+        <source>Turned and clean</source>
+        <translation>Gewendet und sauber</translation>
+    </message>
+    <message>
+        <source>Hand over</source>
+        <translation>Übergabe</translation>
+    </message>
+    <message>
+        <source>Hand over for primer</source>
+        <translation>Übergabe zum Grundieren</translation>
+    </message>
+    <message>
+        <source>All six tests are passed and in the log.</source>
+        <translation>Alle sechs Proben bestanden und im Protokoll.</translation>
+    </message>
+    <message>
+        <source>Mixed: %1 of fibre filler, %2 of finishing filler, in %3.</source>
+        <translation>Gemischt: %1 Faserspachtel, %2 Feinspachtel, in %3.</translation>
+    </message>
+    <message>
+        <source>The paint system’s data sheet says when it may be primed.</source>
+        <translation>Wann grundiert wird, sagt das Datenblatt des Lacksystems.</translation>
+    </message>
+    <message>
+        <source>Handed over</source>
+        <translation>Übergeben</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>This repair is closed and in the log.</source>
+        <translation>Diese Reparatur ist abgeschlossen und im Protokoll.</translation>
+    </message>
+    <message>
+        <source>The supervisor signs it off with the day’s work.</source>
+        <translation>Die Leitung zeichnet sie mit dem Tag ab.</translation>
+    </message>
+    <message>
+        <source>To the rail</source>
+        <translation>Zur Schiene</translation>
+    </message>
+    <message>
+        <source>Parked</source>
+        <translation>Geparkt</translation>
+    </message>
+    <message>
+        <source>Parked: %1</source>
+        <translation>Geparkt: %1</translation>
+    </message>
+    <message>
+        <source>It was parked to ask.</source>
+        <translation>Geparkt, um zu fragen.</translation>
+    </message>
+    <message>
+        <source>Go on only when the answer is there.</source>
+        <translation>Erst weiter, wenn die Antwort da ist.</translation>
+    </message>
+    <message>
+        <source>Take it up again</source>
+        <translation>Wieder aufnehmen</translation>
+    </message>
+    <message>
+        <source>When what was wrong has been put right, assess it again from the first question.</source>
+        <translation>Wenn der Mangel behoben ist, von der ersten Frage an neu beurteilen.</translation>
+    </message>
+    <message>
+        <source>Leave it parked</source>
+        <translation>Geparkt lassen</translation>
+    </message>
+    <message>
+        <source>Assess again</source>
+        <translation>Neu beurteilen</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Halt</translation>
+    </message>
+    <message>
+        <source>Stop here and ask</source>
+        <translation>Hier halten und fragen</translation>
+    </message>
+    <message>
+        <source>Ask the supervisor before you go on.</source>
+        <translation>Erst die Leitung fragen, dann weiter.</translation>
+    </message>
+    <message>
+        <source>The mix on this panel goes on curing and its clock runs on.</source>
+        <translation>Die Mischung auf diesem Teil härtet weiter, ihre Uhr läuft.</translation>
+    </message>
+    <message>
+        <source>Nothing is lost: parked, it waits on the rail at this very step.</source>
+        <translation>Nichts geht verloren: geparkt wartet es auf der Schiene bei diesem Schritt.</translation>
+    </message>
+    <message>
+        <source>The safety data sheet and the maker’s repair manual come first.</source>
+        <translation>Sicherheitsdatenblatt und Reparaturanleitung des Herstellers gehen vor.</translation>
+    </message>
+    <message>
+        <source>Answered: go on</source>
+        <translation>Beantwortet: weiter</translation>
+    </message>
+    <message>
+        <source>Park it</source>
+        <translation>Parken</translation>
+    </message>
+</context>
+<context>
+    <name>StationWords</name>
+    <message>
+        <source>%1 since hardener</source>
+        <translation>%1 seit Härter</translation>
+    </message>
+    <message>
+        <source>%1 left</source>
+        <translation>noch %1</translation>
+    </message>
+    <message>
+        <source>by choice</source>
+        <translation>nach Wahl</translation>
+    </message>
+</context>
+<context>
+    <name>StepScreen</name>
+    <message>
+        <source>Caution</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>To the present step</source>
+        <translation>Zum jetzigen Schritt</translation>
+    </message>
+</context>
+<context>
+    <name>Stepper</name>
+    <message>
+        <source>%1: less</source>
+        <translation>%1: weniger</translation>
+    </message>
+    <message>
+        <source>%1: more</source>
+        <translation>%1: mehr</translation>
+    </message>
+    <message>
+        <source>not answered yet</source>
+        <translation>noch nicht beantwortet</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, unit: %2</source>
+        <translation>%1, Einheit: %2</translation>
+    </message>
+</context>
+<context>
+    <name>Steps</name>
+    <message>
+        <source>Put your gear on and start the extraction</source>
+        <translation>Ausrüstung anlegen, Absaugung an</translation>
+    </message>
+    <message>
+        <source>Goggles, mask, gloves, ear protection, closed sleeves. Read the safety data sheets of what you use.</source>
+        <translation>Brille, Maske, Handschuhe, Gehörschutz, Ärmel zu. Sicherheitsdatenblätter lesen.</translation>
+    </message>
+    <message>
+        <source>Gear is on</source>
+        <translation>Ausrüstung ist an</translation>
+    </message>
+    <message>
+        <source>Fetch the tools that touch only aluminium</source>
+        <translation>Werkzeug nur für Aluminium holen</translation>
+    </message>
+    <message>
+        <source>Own discs, own brush, own extractor. Steel grit in aluminium starts corrosion.</source>
+        <translation>Eigene Scheiben, Bürste, Absaugung. Stahlkorn im Aluminium lässt es korrodieren.</translation>
+    </message>
+    <message>
+        <source>Own tools are here</source>
+        <translation>Eigenes Werkzeug da</translation>
+    </message>
+    <message>
+        <source>Wash the panel with soap and water</source>
+        <translation>Teil mit Wasser und Seife waschen</translation>
+    </message>
+    <message>
+        <source>Keep water off open fibre. Rinse, wipe, and let it dry.</source>
+        <translation>Kein Wasser an offene Fasern. Spülen, abwischen, trocknen lassen.</translation>
+    </message>
+    <message>
+        <source>Washed and rinsed</source>
+        <translation>Gewaschen, gespült</translation>
+    </message>
+    <message>
+        <source>Wipe off wax and grease with solvent</source>
+        <translation>Wachs und Fett mit Lösemittel abwischen</translation>
+    </message>
+    <message>
+        <source>Two cloths: one wipes it on, the other takes it off. Before any abrasive.</source>
+        <translation>Zwei Tücher: eins trägt auf, eins nimmt ab. Vor jedem Schleifen.</translation>
+    </message>
+    <message>
+        <source>Degreased with two cloths</source>
+        <translation>Mit zwei Tüchern entfettet</translation>
+    </message>
+    <message>
+        <source>Degrease with little acetone, away from open fibre</source>
+        <translation>Mit wenig Aceton entfetten, fern der Fasern</translation>
+    </message>
+    <message>
+        <source>Two cloths, wipe on and off. Slow solvents soak into open fibre and stay.</source>
+        <translation>Zwei Tücher, auf und ab. Langsame Löser ziehen in offene Fasern und bleiben.</translation>
+    </message>
+    <message>
+        <source>Let the solvent flash off</source>
+        <translation>Lösemittel verdunsten lassen</translation>
+    </message>
+    <message>
+        <source>Wait until nothing smells and nothing feels cold.</source>
+        <translation>Warten, bis nichts riecht und nichts kalt ist.</translation>
+    </message>
+    <message>
+        <source>Solvent has flashed off</source>
+        <translation>Lösemittel ist weg</translation>
+    </message>
+    <message>
+        <source>Strip the paint well beyond the repair</source>
+        <translation>Lack weit um die Stelle entfernen</translation>
+    </message>
+    <message>
+        <source>%1 beyond the damage, edges feathered. Fibre filler never goes over paint.</source>
+        <translation>%1 über den Schaden hinaus, Ränder auslaufend. Faserspachtel nie auf Lack.</translation>
+    </message>
+    <message>
+        <source>Paint is off, edges feathered</source>
+        <translation>Lack ab, Ränder laufen aus</translation>
+    </message>
+    <message>
+        <source>Cut away everything loose, back to sound material</source>
+        <translation>Alles Lose wegschneiden, bis es fest ist</translation>
+    </message>
+    <message>
+        <source>What is white or rattles is loose. Tap: it must ring alike all round.</source>
+        <translation>Weiß oder klappernd ist lose. Klopfen: ringsum gleicher Klang.</translation>
+    </message>
+    <message>
+        <source>Cut to sound material</source>
+        <translation>Bis ins Feste geschnitten</translation>
+    </message>
+    <message>
+        <source>Find every crack that runs out</source>
+        <translation>Jeden auslaufenden Riss suchen</translation>
+    </message>
+    <message>
+        <source>Light from the side, and press gently. Mark each tip.</source>
+        <translation>Licht von der Seite, sacht drücken. Jede Spitze anzeichnen.</translation>
+    </message>
+    <message>
+        <source>All tips are marked</source>
+        <translation>Spitzen angezeichnet</translation>
+    </message>
+    <message>
+        <source>Drill a small hole just beyond each crack tip</source>
+        <translation>Hinter jeder Rissspitze ein Loch bohren</translation>
+    </message>
+    <message>
+        <source>Cracks run on under the gel coat. Hole %1 to %2, right through.</source>
+        <translation>Risse laufen unter dem Gelcoat weiter. Loch %1 bis %2, ganz durch.</translation>
+    </message>
+    <message>
+        <source>All tips drilled</source>
+        <translation>Spitzen gebohrt</translation>
+    </message>
+    <message>
+        <source>Take the squeezed-out adhesive off</source>
+        <translation>Ausgequollenen Kleber abnehmen</translation>
+    </message>
+    <message>
+        <source>Down to the panels, none pulled out of the joint.</source>
+        <translation>Bis auf die Teile, keins aus der Fuge ziehen.</translation>
+    </message>
+    <message>
+        <source>Squeeze-out is off</source>
+        <translation>Kleber ist ab</translation>
+    </message>
+    <message>
+        <source>Grind the weld level with the contour</source>
+        <translation>Naht eben zur Kontur schleifen</translation>
+    </message>
+    <message>
+        <source>Let it cool first. No pore may remain: weld it again where one does.</source>
+        <translation>Erst abkühlen lassen. Keine Pore darf bleiben: sonst nachschweißen.</translation>
+    </message>
+    <message>
+        <source>Level, cool, free of pores</source>
+        <translation>Eben, kalt, ohne Poren</translation>
+    </message>
+    <message>
+        <source>Dry the panel and prove that it is dry</source>
+        <translation>Teil trocknen und Trockenheit prüfen</translation>
+    </message>
+    <message>
+        <source>Front, edges and back. Tape clear film over it: no mist may form underneath.</source>
+        <translation>Vorn, Kanten, hinten. Klare Folie aufkleben: kein Beschlag darunter.</translation>
+    </message>
+    <message>
+        <source>Proved dry</source>
+        <translation>Trocken, geprüft</translation>
+    </message>
+    <message>
+        <source>Bevel the edge of the damage</source>
+        <translation>Rand des Schadens anfasen</translation>
+    </message>
+    <message>
+        <source>Run the bevel out over %1 all round. No square edge may remain.</source>
+        <translation>Fase ringsum %1 auslaufen lassen. Keine scharfe Kante bleibt.</translation>
+    </message>
+    <message>
+        <source>Bevel is cut</source>
+        <translation>Fase ist da</translation>
+    </message>
+    <message>
+        <source>Bevel the edge on both faces</source>
+        <translation>Rand auf beiden Seiten anfasen</translation>
+    </message>
+    <message>
+        <source>On each face run the bevel out over %1 all round. The two meet in the middle.</source>
+        <translation>Je Seite ringsum %1 auslaufen lassen. Beide treffen sich in der Mitte.</translation>
+    </message>
+    <message>
+        <source>Both bevels are cut</source>
+        <translation>Beide Fasen sind da</translation>
+    </message>
+    <message>
+        <source>Open the gouge to a shallow V</source>
+        <translation>Furche zum flachen V öffnen</translation>
+    </message>
+    <message>
+        <source>No loose fibre and no square edge may remain.</source>
+        <translation>Keine lose Faser und keine scharfe Kante bleibt.</translation>
+    </message>
+    <message>
+        <source>Gouge is open</source>
+        <translation>Furche ist offen</translation>
+    </message>
+    <message>
+        <source>Bevel the upper panel’s edge slightly</source>
+        <translation>Kante des oberen Teils leicht anfasen</translation>
+    </message>
+    <message>
+        <source>At most %1 deep, half its thickness. Never into the bond line.</source>
+        <translation>Höchstens %1 tief, die halbe Dicke. Nie bis in die Klebefuge.</translation>
+    </message>
+    <message>
+        <source>Slight bevel is cut</source>
+        <translation>Leichte Fase ist da</translation>
+    </message>
+    <message>
+        <source>Abrade the back around the hole</source>
+        <translation>Rückseite um das Loch anschleifen</translation>
+    </message>
+    <message>
+        <source>80 grit, down to clean glass, then dust it off.</source>
+        <translation>Korn 80, bis aufs saubere Glas, dann absaugen.</translation>
+    </message>
+    <message>
+        <source>Back is abraded</source>
+        <translation>Rückseite geschliffen</translation>
+    </message>
+    <message>
+        <source>Bond a backing behind the hole</source>
+        <translation>Hinterlage hinter das Loch kleben</translation>
+    </message>
+    <message>
+        <source>Cloth and resin, or an offcut, lapping %1 all round. Let it cure.</source>
+        <translation>Gewebe und Harz, oder ein Abschnitt, ringsum %1 Überstand. Aushärten lassen.</translation>
+    </message>
+    <message>
+        <source>Backing is on and cured</source>
+        <translation>Hinterlage ist fest</translation>
+    </message>
+    <message>
+        <source>Pull a backing in through the hole and bond it</source>
+        <translation>Hinterlage durchs Loch ziehen und kleben</translation>
+    </message>
+    <message>
+        <source>Wet cloth on a card, pulled up with wire, lapping %1. Hold it until it cures.</source>
+        <translation>Nasses Gewebe auf Karton, mit Draht gezogen, %1 Überstand. Halten, bis es fest ist.</translation>
+    </message>
+    <message>
+        <source>Close the hole with a dam of tape or card</source>
+        <translation>Loch mit Damm aus Band oder Karton schließen</translation>
+    </message>
+    <message>
+        <source>Behind the missing area; tape on clean surface only.</source>
+        <translation>Hinter die Fehlstelle; Band nur auf saubere Fläche.</translation>
+    </message>
+    <message>
+        <source>Dam is on</source>
+        <translation>Damm sitzt</translation>
+    </message>
+    <message>
+        <source>Abrade bevel and surround with 80 grit</source>
+        <translation>Fase und Umgebung mit Korn 80 schleifen</translation>
+    </message>
+    <message>
+        <source>Dull all over, no shine left. Coarser only inside the filled area.</source>
+        <translation>Überall matt, kein Glanz. Gröber nur in der Füllung.</translation>
+    </message>
+    <message>
+        <source>Dull all over</source>
+        <translation>Überall matt</translation>
+    </message>
+    <message>
+        <source>Abrade the bare metal with 80 grit</source>
+        <translation>Blankes Metall mit Korn 80 schleifen</translation>
+    </message>
+    <message>
+        <source>Bright all over, no rust in the pits. The hour until filling starts now.</source>
+        <translation>Überall blank, kein Rost in Narben. Die Stunde bis zum Füllen läuft.</translation>
+    </message>
+    <message>
+        <source>Bright all over</source>
+        <translation>Überall blank</translation>
+    </message>
+    <message>
+        <source>Dust off with extraction, then with clean air</source>
+        <translation>Absaugen, dann mit sauberer Luft abblasen</translation>
+    </message>
+    <message>
+        <source>Dry, oil-free, below 30 psi (2 bar), with chip guarding. No solvent on ground fibre.</source>
+        <translation>Trocken, ölfrei, unter 2 bar (30 psi), Splitterschutz. Kein Löser auf Fasern.</translation>
+    </message>
+    <message>
+        <source>Free of dust</source>
+        <translation>Staubfrei</translation>
+    </message>
+    <message>
+        <source>Wipe the bare metal once, fast, and dry it</source>
+        <translation>Blankes Metall einmal schnell abwischen</translation>
+    </message>
+    <message>
+        <source>Solvent on one clean cloth, a dry one right behind it.</source>
+        <translation>Löser auf ein sauberes Tuch, ein trockenes gleich dahinter.</translation>
+    </message>
+    <message>
+        <source>Wiped and dried</source>
+        <translation>Gewischt, trocken</translation>
+    </message>
+    <message>
+        <source>Let the metal flash off</source>
+        <translation>Metall ablüften lassen</translation>
+    </message>
+    <message>
+        <source>Metal has flashed off</source>
+        <translation>Metall ist abgelüftet</translation>
+    </message>
+    <message>
+        <source>Read air, panel and humidity again</source>
+        <translation>Luft, Teil und Feuchte neu ablesen</translation>
+    </message>
+    <message>
+        <source>Probe on the bare panel beside the damage. The dew margin is computed again.</source>
+        <translation>Fühler aufs blanke Teil neben dem Schaden. Der Tauabstand wird neu gerechnet.</translation>
+    </message>
+    <message>
+        <source>Reading is taken</source>
+        <translation>Abgelesen</translation>
+    </message>
+    <message>
+        <source>Probe on the bare metal beside the damage. The dew margin is computed again.</source>
+        <translation>Fühler aufs blanke Metall neben dem Schaden. Der Tauabstand wird neu gerechnet.</translation>
+    </message>
+    <message>
+        <source>Put a guide coat over the repair</source>
+        <translation>Kontrollpuder auf die Stelle geben</translation>
+    </message>
+    <message>
+        <source>A thin, even veil; it shows what is high and what is low.</source>
+        <translation>Ein dünner, gleichmäßiger Schleier; er zeigt hoch und tief.</translation>
+    </message>
+    <message>
+        <source>Guide coat is on</source>
+        <translation>Puder ist drauf</translation>
+    </message>
+    <message>
+        <source>Sand to contour with 180 grit on a block</source>
+        <translation>Mit Korn 180 am Klotz in Form schleifen</translation>
+    </message>
+    <message>
+        <source>Stop when the guide coat is gone. Where it stays, it is low.</source>
+        <translation>Aufhören, wenn der Puder weg ist. Wo er bleibt, ist es tief.</translation>
+    </message>
+    <message>
+        <source>Sanded with 180</source>
+        <translation>Mit 180 geschliffen</translation>
+    </message>
+    <message>
+        <source>Sand out to the edges with 320 grit</source>
+        <translation>Mit Korn 320 zum Rand ausschleifen</translation>
+    </message>
+    <message>
+        <source>No scratch of the coarser grit and no edge may remain.</source>
+        <translation>Kein Kratzer der gröberen Körnung und keine Kante bleibt.</translation>
+    </message>
+    <message>
+        <source>Sanded with 320</source>
+        <translation>Mit 320 geschliffen</translation>
+    </message>
+    <message>
+        <source>Dust off the whole panel</source>
+        <translation>Das ganze Teil entstauben</translation>
+    </message>
+    <message>
+        <source>Extraction first, then clean, dry, oil-free air, below 30 psi (2 bar).</source>
+        <translation>Erst absaugen, dann saubere, trockene, ölfreie Luft, unter 2 bar (30 psi).</translation>
+    </message>
+    <message>
+        <source>Inspect the surface in raking light</source>
+        <translation>Fläche im Streiflicht prüfen</translation>
+    </message>
+    <message>
+        <source>No pinhole at half a metre, no edge, no guide coat. Pinholes are opened and filled, never buried.</source>
+        <translation>Keine Pore auf halben Meter, keine Kante, kein Puder. Poren öffnen und füllen.</translation>
+    </message>
+    <message>
+        <source>Inspected, nothing found</source>
+        <translation>Geprüft, nichts gefunden</translation>
+    </message>
+    <message>
+        <source>Let it cure before the primer</source>
+        <translation>Vor dem Grundieren aushärten lassen</translation>
+    </message>
+    <message>
+        <source>At least %1 after the last sanding, at this temperature.</source>
+        <translation>Mindestens %1 nach dem letzten Schleifen, bei dieser Temperatur.</translation>
+    </message>
+    <message>
+        <source>It has cured</source>
+        <translation>Ausgehärtet</translation>
+    </message>
+    <message>
+        <source>Look for guide coat that is left</source>
+        <translation>Nach restlichem Puder suchen</translation>
+    </message>
+    <message>
+        <source>What is left shows a low spot.</source>
+        <translation>Was bleibt, zeigt eine tiefe Stelle.</translation>
+    </message>
+    <message>
+        <source>Guide coat is gone</source>
+        <translation>Puder ist weg</translation>
+    </message>
+    <message>
+        <source>Lay the straightedge across the repair, both ways</source>
+        <translation>Lineal über Kreuz auf die Stelle legen</translation>
+    </message>
+    <message>
+        <source>On a curved panel, compare with the other side.</source>
+        <translation>Bei gewölbtem Teil mit der anderen Seite vergleichen.</translation>
+    </message>
+    <message>
+        <source>No gap, no rocking</source>
+        <translation>Kein Spalt, kein Kippeln</translation>
+    </message>
+    <message>
+        <source>Look for pinholes in raking light</source>
+        <translation>Poren im Streiflicht suchen</translation>
+    </message>
+    <message>
+        <source>From half a metre, light from the side. Pinholes are opened and filled, never buried.</source>
+        <translation>Aus halbem Meter, Licht von der Seite. Poren öffnen und füllen, nie zudecken.</translation>
+    </message>
+    <message>
+        <source>No pinhole</source>
+        <translation>Keine Pore</translation>
+    </message>
+    <message>
+        <source>Press a nail in, then rub with paper</source>
+        <translation>Nagel eindrücken, dann Papier reiben</translation>
+    </message>
+    <message>
+        <source>The nail leaves no mark, and the paper powders the filler rather than clogs.</source>
+        <translation>Der Nagel hinterlässt nichts, das Papier stäubt statt zuzusetzen.</translation>
+    </message>
+    <message>
+        <source>No mark, it powders</source>
+        <translation>Keine Spur, es stäubt</translation>
+    </message>
+    <message>
+        <source>Tap with a coin over repair and surround</source>
+        <translation>Mit einer Münze Stelle und Umgebung abklopfen</translation>
+    </message>
+    <message>
+        <source>A dull spot is hollow.</source>
+        <translation>Dumpf heißt hohl.</translation>
+    </message>
+    <message>
+        <source>It rings alike all over</source>
+        <translation>Überall gleicher Klang</translation>
+    </message>
+    <message>
+        <source>Feel for the edge with a flat hand</source>
+        <translation>Mit flacher Hand die Kante fühlen</translation>
+    </message>
+    <message>
+        <source>Across it, through a thin cloth, eyes shut.</source>
+        <translation>Quer darüber, durch ein dünnes Tuch, Augen zu.</translation>
+    </message>
+    <message>
+        <source>No edge to feel</source>
+        <translation>Keine Kante fühlbar</translation>
+    </message>
+</context>
+<context>
+    <name>StopWays</name>
+    <message>
+        <source>Look, measure, and answer the question.</source>
+        <translation>Hinsehen, messen und die Frage beantworten.</translation>
+    </message>
+    <message>
+        <source>Weld the plastic, or replace the part.</source>
+        <translation>Kunststoff schweißen oder Teil ersetzen.</translation>
+    </message>
+    <message>
+        <source>Repair it with a flexible system, or replace it.</source>
+        <translation>Mit flexiblem System reparieren oder ersetzen.</translation>
+    </message>
+    <message>
+        <source>Follow the vehicle maker’s method for carbon fibre.</source>
+        <translation>Kohlefaser nach dem Verfahren des Fahrzeugherstellers.</translation>
+    </message>
+    <message>
+        <source>Replace the part.</source>
+        <translation>Teil ersetzen.</translation>
+    </message>
+    <message>
+        <source>Find out what it is before you touch it.</source>
+        <translation>Erst herausfinden, was es ist.</translation>
+    </message>
+    <message>
+        <source>Follow the vehicle maker’s method for this part.</source>
+        <translation>Dieses Teil nach dem Verfahren des Fahrzeugherstellers.</translation>
+    </message>
+    <message>
+        <source>Follow the vehicle maker’s method for sensor areas.</source>
+        <translation>Sensorbereich nach dem Verfahren des Fahrzeugherstellers.</translation>
+    </message>
+    <message>
+        <source>Take it out of service and replace it.</source>
+        <translation>Außer Betrieb nehmen und ersetzen.</translation>
+    </message>
+    <message>
+        <source>Strip it to the bare panel.</source>
+        <translation>Bis aufs blanke Teil entlacken.</translation>
+    </message>
+    <message>
+        <source>Blast or cut it back to bright metal.</source>
+        <translation>Bis aufs blanke Metall strahlen oder ausschneiden.</translation>
+    </message>
+    <message>
+        <source>Let the primer cure, or strip it.</source>
+        <translation>Grund aushärten lassen oder entfernen.</translation>
+    </message>
+    <message>
+        <source>Wash the flux off and grind to bright metal.</source>
+        <translation>Flussmittel abwaschen, blank schleifen.</translation>
+    </message>
+    <message>
+        <source>Dry it, and prove that it is dry.</source>
+        <translation>Trocknen und Trockenheit prüfen.</translation>
+    </message>
+    <message>
+        <source>Open it and renew the core first.</source>
+        <translation>Öffnen und zuerst den Kern erneuern.</translation>
+    </message>
+    <message>
+        <source>Clean, prime and seal it to the vehicle maker’s pattern.</source>
+        <translation>Reinigen, grundieren, abdichten nach Hersteller.</translation>
+    </message>
+    <message>
+        <source>Look at the seam and the panel again.</source>
+        <translation>Naht und Teil noch einmal ansehen.</translation>
+    </message>
+    <message>
+        <source>Look at the hole and the panel again.</source>
+        <translation>Loch und Teil noch einmal ansehen.</translation>
+    </message>
+    <message>
+        <source>Let the adhesive cure to its sheet.</source>
+        <translation>Kleber nach seinem Blatt aushärten lassen.</translation>
+    </message>
+    <message>
+        <source>Cut back to bright metal, then weld or patch.</source>
+        <translation>Bis ins blanke Metall ausschneiden, dann schweißen oder flicken.</translation>
+    </message>
+    <message>
+        <source>Bring the metal up first.</source>
+        <translation>Erst das Blech heben.</translation>
+    </message>
+    <message>
+        <source>Laminate it, or let in a section.</source>
+        <translation>Laminieren oder ein Stück einsetzen.</translation>
+    </message>
+    <message>
+        <source>Ask for a filler whose sheet allows it.</source>
+        <translation>Nach einem Spachtel fragen, dessen Blatt es erlaubt.</translation>
+    </message>
+    <message>
+        <source>Wait for cooler air, or move to a cooler place.</source>
+        <translation>Auf kühlere Luft warten oder umziehen.</translation>
+    </message>
+    <message>
+        <source>Warm the panel right through, then read again.</source>
+        <translation>Teil durchwärmen, dann neu ablesen.</translation>
+    </message>
+    <message>
+        <source>Let the panel cool in the shade.</source>
+        <translation>Teil im Schatten abkühlen lassen.</translation>
+    </message>
+    <message>
+        <source>Warm the shop, the tub and the tube.</source>
+        <translation>Halle, Dose und Tube wärmen.</translation>
+    </message>
+    <message>
+        <source>If you cannot tell, stop and ask.</source>
+        <translation>Wer es nicht erkennt: halten und fragen.</translation>
+    </message>
+    <message>
+        <source>The marking on the back names the plastic.</source>
+        <translation>Das Zeichen hinten nennt den Kunststoff.</translation>
+    </message>
+    <message>
+        <source>The repair must bend with the part.</source>
+        <translation>Die Reparatur muss sich mit dem Teil biegen.</translation>
+    </message>
+    <message>
+        <source>Damage inside must be found by those trained for it.</source>
+        <translation>Schäden im Inneren finden nur dafür Geschulte.</translation>
+    </message>
+    <message>
+        <source>Do not sand or drill it meanwhile.</source>
+        <translation>Bis dahin nicht schleifen, nicht bohren.</translation>
+    </message>
+    <message>
+        <source>Magnet, zinc gauge, ohmmeter, broken edge, back-face marking, tap sound.</source>
+        <translation>Magnet, Zinkmesser, Ohmmeter, Bruchkante, Zeichen hinten, Klopfklang.</translation>
+    </message>
+    <message>
+        <source>What carries load is restored, never filled over.</source>
+        <translation>Was Last trägt, wird wiederhergestellt, nie zugespachtelt.</translation>
+    </message>
+    <message>
+        <source>The sensor may need calibrating afterwards.</source>
+        <translation>Der Sensor muss danach vielleicht neu eingestellt werden.</translation>
+    </message>
+    <message>
+        <source>No grinding, drilling or heat near it.</source>
+        <translation>Daneben nicht schleifen, bohren, erwärmen.</translation>
+    </message>
+    <message>
+        <source>Well beyond the repair, edges feathered; then assess again.</source>
+        <translation>Weit um die Stelle, Ränder auslaufend; dann neu beurteilen.</translation>
+    </message>
+    <message>
+        <source>What is left thin or holed is cut out; then assess again.</source>
+        <translation>Was dünn oder löchrig ist, ausschneiden; dann neu beurteilen.</translation>
+    </message>
+    <message>
+        <source>Cured epoxy that is abraded may stay; then assess again.</source>
+        <translation>Gehärtetes, angeschliffenes Epoxid darf bleiben; dann neu beurteilen.</translation>
+    </message>
+    <message>
+        <source>Then assess again.</source>
+        <translation>Dann neu beurteilen.</translation>
+    </message>
+    <message>
+        <source>Tape clear film over it: no mist underneath after a while.</source>
+        <translation>Klare Folie aufkleben: nach einer Weile kein Beschlag darunter.</translation>
+    </message>
+    <message>
+        <source>Close the skin again; then assess again.</source>
+        <translation>Haut wieder schließen; dann neu beurteilen.</translation>
+    </message>
+    <message>
+        <source>Only where the maker’s method calls for a continuous weld: weld, dress, then assess again.</source>
+        <translation>Nur wo der Hersteller eine durchgehende Naht will: schweißen, verputzen, neu beurteilen.</translation>
+    </message>
+    <message>
+        <source>One of the two answers is wrong.</source>
+        <translation>Eine der beiden Antworten ist falsch.</translation>
+    </message>
+    <message>
+        <source>Then take the squeeze-out off and assess again.</source>
+        <translation>Dann Ausgequollenes abnehmen und neu beurteilen.</translation>
+    </message>
+    <message>
+        <source>Then it is a seam or a low spot: assess again.</source>
+        <translation>Dann ist es eine Naht oder Senke: neu beurteilen.</translation>
+    </message>
+    <message>
+        <source>Raise it as near to level as it goes; then assess again.</source>
+        <translation>So eben heben, wie es geht; dann neu beurteilen.</translation>
+    </message>
+    <message>
+        <source>What stays low after that can be assessed again.</source>
+        <translation>Was dann noch tief ist, neu beurteilen.</translation>
+    </message>
+    <message>
+        <source>On zinc, cured and abraded epoxy primer first is another way.</source>
+        <translation>Auf Zink geht auch: zuerst Epoxidgrund, ausgehärtet und angeschliffen.</translation>
+    </message>
+    <message>
+        <source>Temperature is never corrected with hardener.</source>
+        <translation>Temperatur nie mit Härter ausgleichen.</translation>
+    </message>
+    <message>
+        <source>A lamp warms the panel before filling, never wet filler.</source>
+        <translation>Ein Strahler wärmt das Teil vor dem Füllen, nie nassen Spachtel.</translation>
+    </message>
+    <message>
+        <source>From the cold they need hours to even out.</source>
+        <translation>Aus der Kälte brauchen sie Stunden.</translation>
+    </message>
+    <message>
+        <source>to the plastics bench</source>
+        <extracomment>goes on after &quot;Park it —&quot;</extracomment>
+        <translation>zum Kunststoffplatz</translation>
+    </message>
+    <message>
+        <source>to the laminate shop</source>
+        <translation>zur Laminierwerkstatt</translation>
+    </message>
+    <message>
+        <source>to the parts counter</source>
+        <translation>zur Teileausgabe</translation>
+    </message>
+    <message>
+        <source>to the supervisor</source>
+        <translation>zur Leitung</translation>
+    </message>
+    <message>
+        <source>to the body shop</source>
+        <translation>zur Karosseriewerkstatt</translation>
+    </message>
+    <message>
+        <source>to the stripping bay</source>
+        <translation>zum Entlackplatz</translation>
+    </message>
+    <message>
+        <source>to the metal shop</source>
+        <translation>zur Blechnerei</translation>
+    </message>
+    <message>
+        <source>to the warm room</source>
+        <translation>in den warmen Raum</translation>
+    </message>
+    <message>
+        <source>to the welding shop</source>
+        <translation>zur Schweißerei</translation>
+    </message>
+    <message>
+        <source>to a cool place</source>
+        <translation>an einen kühlen Platz</translation>
+    </message>
+</context>
+<context>
+    <name>Stops</name>
+    <message>
+        <source>Do not fill this panel</source>
+        <translation>Dieses Teil nicht füllen</translation>
+    </message>
+    <message>
+        <source>Do not fill in this zone</source>
+        <translation>In diesem Bereich nicht füllen</translation>
+    </message>
+    <message>
+        <source>Do not fill on this surface</source>
+        <translation>Auf dieser Fläche nicht füllen</translation>
+    </message>
+    <message>
+        <source>Do not fill over this core</source>
+        <translation>Über diesem Kern nicht füllen</translation>
+    </message>
+    <message>
+        <source>Do not fill this seam</source>
+        <translation>Diese Naht nicht füllen</translation>
+    </message>
+    <message>
+        <source>Do not fill this hole</source>
+        <translation>Dieses Loch nicht füllen</translation>
+    </message>
+    <message>
+        <source>Do not fill yet</source>
+        <translation>Noch nicht füllen</translation>
+    </message>
+    <message>
+        <source>These answers do not fit together</source>
+        <translation>Diese Antworten passen nicht zusammen</translation>
+    </message>
+    <message>
+        <source>Not assessed yet</source>
+        <translation>Noch nicht beurteilt</translation>
+    </message>
+    <message>
+        <source>Not assessed: %1.</source>
+        <extracomment>%1 is a question of the assessment: &quot;kind of weld&quot;</extracomment>
+        <translation>Nicht beurteilt: %1.</translation>
+    </message>
+    <message>
+        <source>A question without an answer never counts as yes.</source>
+        <translation>Eine offene Frage gilt nie als Ja.</translation>
+    </message>
+    <message>
+        <source>It is a thermoplastic.</source>
+        <translation>Es ist ein Thermoplast.</translation>
+    </message>
+    <message>
+        <source>Polyester does not bond to it and peels off as the panel bends.</source>
+        <translation>Polyester haftet nicht darauf und schält sich beim Biegen ab.</translation>
+    </message>
+    <message>
+        <source>It is a flexible plastic.</source>
+        <translation>Es ist ein weicher Kunststoff.</translation>
+    </message>
+    <message>
+        <source>Hard filler cracks off a part that bends.</source>
+        <translation>Harter Spachtel platzt von einem Teil, das sich biegt.</translation>
+    </message>
+    <message>
+        <source>It is carbon fibre.</source>
+        <translation>Es ist Kohlefaser.</translation>
+    </message>
+    <message>
+        <source>Its fibres carry load, and filler hides damage between the plies.</source>
+        <translation>Ihre Fasern tragen Last, und Spachtel verdeckt Schäden zwischen den Lagen.</translation>
+    </message>
+    <message>
+        <source>It is cast plastic without fibre.</source>
+        <translation>Es ist Gießkunststoff ohne Faser.</translation>
+    </message>
+    <message>
+        <source>It is brittle: the crack runs on beside the filler.</source>
+        <translation>Er ist spröde: der Riss läuft neben dem Spachtel weiter.</translation>
+    </message>
+    <message>
+        <source>It is magnesium.</source>
+        <translation>Es ist Magnesium.</translation>
+    </message>
+    <message>
+        <source>Its dust burns, and it corrodes under filler.</source>
+        <translation>Sein Staub brennt, und es korrodiert unter Spachtel.</translation>
+    </message>
+    <message>
+        <source>Nobody knows what it is made of.</source>
+        <translation>Niemand weiß, woraus es ist.</translation>
+    </message>
+    <message>
+        <source>The filler, the solvent and the tools all depend on it.</source>
+        <translation>Spachtel, Löser und Werkzeug hängen davon ab.</translation>
+    </message>
+    <message>
+        <source>This part carries load.</source>
+        <translation>Dieses Teil trägt Last.</translation>
+    </message>
+    <message>
+        <source>Filler has no strength in a crash and hides what failed.</source>
+        <translation>Spachtel hat im Unfall keine Festigkeit und verdeckt, was brach.</translation>
+    </message>
+    <message>
+        <source>Belts, seats, glass, airbags or high voltage are here.</source>
+        <translation>Hier sind Gurte, Sitze, Glas, Airbags oder Hochvolt.</translation>
+    </message>
+    <message>
+        <source>People depend on this part as it was built.</source>
+        <translation>Menschen sind auf dieses Teil angewiesen, wie es gebaut war.</translation>
+    </message>
+    <message>
+        <source>A driver-assistance sensor looks through here.</source>
+        <translation>Hier schaut ein Assistenzsensor hindurch.</translation>
+    </message>
+    <message>
+        <source>Filler and thick paint bend or block its beam.</source>
+        <translation>Spachtel und dicker Lack lenken seinen Strahl ab oder sperren ihn.</translation>
+    </message>
+    <message>
+        <source>It holds fuel or pressure.</source>
+        <translation>Es hält Kraftstoff oder Druck.</translation>
+    </message>
+    <message>
+        <source>Filler does not seal it, and grinding can set it alight.</source>
+        <translation>Spachtel dichtet es nicht, und Schleifen kann es entzünden.</translation>
+    </message>
+    <message>
+        <source>There is paint where the filler goes.</source>
+        <translation>Wo der Spachtel hinkommt, ist Lack.</translation>
+    </message>
+    <message>
+        <source>The filler holds only as well as the paint. Its edge shows later.</source>
+        <translation>Der Spachtel hält nur so gut wie der Lack. Sein Rand zeichnet sich ab.</translation>
+    </message>
+    <message>
+        <source>There is old filler of an unknown kind.</source>
+        <translation>Da ist alter Spachtel unbekannter Art.</translation>
+    </message>
+    <message>
+        <source>Nobody knows what it is or how it holds.</source>
+        <translation>Niemand weiß, was es ist und wie es hält.</translation>
+    </message>
+    <message>
+        <source>There is sealer or underseal.</source>
+        <translation>Da ist Dichtmasse oder Unterbodenschutz.</translation>
+    </message>
+    <message>
+        <source>It stays soft, and filler slides on it.</source>
+        <translation>Sie bleibt weich, und Spachtel gleitet darauf.</translation>
+    </message>
+    <message>
+        <source>There is live rust.</source>
+        <translation>Da ist aktiver Rost.</translation>
+    </message>
+    <message>
+        <source>It goes on growing under the filler and lifts it off.</source>
+        <translation>Er wächst unter dem Spachtel weiter und hebt ihn ab.</translation>
+    </message>
+    <message>
+        <source>There is rust converter.</source>
+        <translation>Da ist Rostumwandler.</translation>
+    </message>
+    <message>
+        <source>Its acid keeps the filler above it from curing.</source>
+        <translation>Seine Säure lässt den Spachtel nicht aushärten.</translation>
+    </message>
+    <message>
+        <source>There is acid-etch primer.</source>
+        <translation>Da ist Säuregrund.</translation>
+    </message>
+    <message>
+        <source>The primer has not cured.</source>
+        <translation>Der Grund ist nicht ausgehärtet.</translation>
+    </message>
+    <message>
+        <source>The filler softens it, and both come off together.</source>
+        <translation>Der Spachtel löst ihn an, und beide gehen ab.</translation>
+    </message>
+    <message>
+        <source>There is solder with flux.</source>
+        <translation>Da ist Lot mit Flussmittel.</translation>
+    </message>
+    <message>
+        <source>Flux is acid and greasy: nothing holds on it.</source>
+        <translation>Flussmittel ist sauer und fettig: nichts hält darauf.</translation>
+    </message>
+    <message>
+        <source>Do not fill while it is damp</source>
+        <translation>Nicht füllen, solange es feucht ist</translation>
+    </message>
+    <message>
+        <source>The panel is damp.</source>
+        <translation>Das Teil ist feucht.</translation>
+    </message>
+    <message>
+        <source>Water keeps the filler from wetting the surface, then makes blisters.</source>
+        <translation>Wasser hindert das Benetzen und wirft dann Blasen.</translation>
+    </message>
+    <message>
+        <source>There is a foam core under the laminate.</source>
+        <translation>Unter dem Laminat ist ein Schaumkern.</translation>
+    </message>
+    <message>
+        <source>Styrene and heat attack foam, and the skin loses its support.</source>
+        <translation>Styrol und Wärme greifen Schaum an, und die Haut verliert ihren Halt.</translation>
+    </message>
+    <message>
+        <source>There is a wet wood core under the laminate.</source>
+        <translation>Unter dem Laminat ist ein nasser Holzkern.</translation>
+    </message>
+    <message>
+        <source>The water stays in, and the wood rots on below.</source>
+        <translation>Das Wasser bleibt drin, und das Holz fault darunter weiter.</translation>
+    </message>
+    <message>
+        <source>It is spot-welded: a joint, not damage.</source>
+        <translation>Punktgeschweißt: eine Fuge, kein Schaden.</translation>
+    </message>
+    <message>
+        <source>The panels move and hold water between the spots. The line shows through later, and rust creeps in.</source>
+        <translation>Die Bleche bewegen sich und halten Wasser zwischen den Punkten. Die Linie zeichnet sich ab, Rost kriecht ein.</translation>
+    </message>
+    <message>
+        <source>It is stitch-welded: a joint, not damage.</source>
+        <translation>Heftgeschweißt: eine Fuge, kein Schaden.</translation>
+    </message>
+    <message>
+        <source>The panels move and hold water in the gaps. The line shows through later, and rust creeps in.</source>
+        <translation>Die Bleche bewegen sich und halten Wasser in den Lücken. Die Linie zeichnet sich ab, Rost kriecht ein.</translation>
+    </message>
+    <message>
+        <source>A weld seam cannot be on %1.</source>
+        <translation>Auf %1 kann keine Schweißnaht sein.</translation>
+    </message>
+    <message>
+        <source>Either the seam is bonded, or the panel is metal.</source>
+        <translation>Entweder ist die Naht geklebt, oder das Teil ist Metall.</translation>
+    </message>
+    <message>
+        <source>A rust hole cannot be in %1.</source>
+        <translation>In %1 kann kein Rostloch sein.</translation>
+    </message>
+    <message>
+        <source>Either the hole has another cause, or the panel is metal.</source>
+        <translation>Entweder hat das Loch eine andere Ursache, oder das Teil ist Metall.</translation>
+    </message>
+    <message>
+        <source>Do not fill this seam yet</source>
+        <translation>Diese Naht noch nicht füllen</translation>
+    </message>
+    <message>
+        <source>The adhesive has not cured.</source>
+        <translation>Der Kleber ist nicht ausgehärtet.</translation>
+    </message>
+    <message>
+        <source>It still shrinks and swells, and its line shows through the paint.</source>
+        <translation>Er schrumpft und quillt noch, und seine Linie zeigt sich im Lack.</translation>
+    </message>
+    <message>
+        <source>Do not fill this crack</source>
+        <translation>Diesen Riss nicht füllen</translation>
+    </message>
+    <message>
+        <source>A crack in metal is fatigue or tearing.</source>
+        <translation>Ein Riss im Metall ist Ermüdung oder Einreißen.</translation>
+    </message>
+    <message>
+        <source>It runs on under the filler and opens again.</source>
+        <translation>Er läuft unter dem Spachtel weiter und öffnet sich wieder.</translation>
+    </message>
+    <message>
+        <source>It is a hole in metal.</source>
+        <translation>Es ist ein Loch in Metall.</translation>
+    </message>
+    <message>
+        <source>Sheet metal has no section to bevel, so nothing holds the filler.</source>
+        <translation>Blech ist zu dünn zum Anfasen, nichts hält den Spachtel.</translation>
+    </message>
+    <message>
+        <source>Rust has eaten through the metal.</source>
+        <translation>Rost hat das Metall durchgefressen.</translation>
+    </message>
+    <message>
+        <source>The metal around it is thin and goes on rusting from behind.</source>
+        <translation>Das Metall ringsum ist dünn und rostet von hinten weiter.</translation>
+    </message>
+    <message>
+        <source>Do not fill this dent yet</source>
+        <translation>Diese Delle noch nicht füllen</translation>
+    </message>
+    <message>
+        <source>It is %1 deep; filling ends at %2.</source>
+        <translation>Sie ist %1 tief; Füllen endet bei %2.</translation>
+    </message>
+    <message>
+        <source>Thick filler on sheet metal shrinks, cracks and shows.</source>
+        <translation>Dicker Spachtel auf Blech schrumpft, reißt und zeichnet sich ab.</translation>
+    </message>
+    <message>
+        <source>It is %1 across; filling ends at %2.</source>
+        <translation>Sie misst %1; Füllen endet bei %2.</translation>
+    </message>
+    <message>
+        <source>Filler does not replace that much of a panel.</source>
+        <translation>So viel von einem Teil ersetzt Spachtel nicht.</translation>
+    </message>
+    <message>
+        <source>No filler fits here</source>
+        <translation>Hier passt kein Spachtel</translation>
+    </message>
+    <message>
+        <source>No loaded filler suits %1 with this damage: %2.</source>
+        <extracomment>%1 is a substrate, %2 a damage</extracomment>
+        <translation>Kein geladener Spachtel passt auf %1 bei diesem Schaden: %2.</translation>
+    </message>
+    <message>
+        <source>No loaded sheet allows it, and nothing defaults to yes.</source>
+        <translation>Kein geladenes Blatt erlaubt es, und ohne Blatt heißt es nie Ja.</translation>
+    </message>
+    <message>
+        <source>It would gel in %1; kneading alone takes %2.</source>
+        <translation>Es würde in %1 gelieren; kneten allein dauert %2.</translation>
+    </message>
+    <message>
+        <source>It would set before it is spread. Less hardener is not the way.</source>
+        <translation>Es würde fest, bevor es aufgetragen ist. Weniger Härter hilft nicht.</translation>
+    </message>
+    <message>
+        <source>The panel’s margin over the dew point is %1; it needs %2.</source>
+        <translation>Das Teil liegt %1 über dem Taupunkt; nötig sind %2.</translation>
+    </message>
+    <message>
+        <source>Water you cannot see settles on it and keeps filler off.</source>
+        <translation>Unsichtbares Wasser setzt sich ab und hält den Spachtel fern.</translation>
+    </message>
+    <message>
+        <source>The panel is at %1; filling starts at %2.</source>
+        <translation>Das Teil hat %1; Füllen beginnt bei %2.</translation>
+    </message>
+    <message>
+        <source>Filler on a cold panel stays soft and does not grip.</source>
+        <translation>Spachtel auf kaltem Teil bleibt weich und greift nicht.</translation>
+    </message>
+    <message>
+        <source>The panel is at %1; filling ends at %2.</source>
+        <translation>Das Teil hat %1; Füllen endet bei %2.</translation>
+    </message>
+    <message>
+        <source>Filler on a hot panel gels before it wets the surface.</source>
+        <translation>Spachtel auf heißem Teil geliert, bevor er benetzt.</translation>
+    </message>
+    <message>
+        <source>The air is at %1; filling starts at %2.</source>
+        <translation>Die Luft hat %1; Füllen beginnt bei %2.</translation>
+    </message>
+    <message>
+        <source>Cold filler and hardener cure slowly and unevenly.</source>
+        <translation>Kalter Spachtel und Härter härten langsam und ungleich.</translation>
+    </message>
+    <message>
+        <source>The air is at %1; filling ends at %2.</source>
+        <translation>Die Luft hat %1; Füllen endet bei %2.</translation>
+    </message>
+    <message>
+        <source>The mix gels on the board before it is spread.</source>
+        <translation>Die Mischung geliert auf dem Brett, bevor sie aufgetragen ist.</translation>
+    </message>
+</context>
+<context>
+    <name>TakeInScreen</name>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>Take in · %1</source>
+        <translation>Annehmen · %1</translation>
+    </message>
+    <message>
+        <source>Key in the job number</source>
+        <translation>Auftragsnummer eintippen</translation>
+    </message>
+    <message>
+        <source>That is the job</source>
+        <translation>Das ist der Auftrag</translation>
+    </message>
+    <message>
+        <source>The job number is empty.</source>
+        <translation>Die Auftragsnummer ist leer.</translation>
+    </message>
+    <message>
+        <source>Key in 1 to %1 digits.</source>
+        <translation>1 bis %1 Ziffern eintippen.</translation>
+    </message>
+    <message>
+        <source>Skirt panel, right rear</source>
+        <translation>Schürze, hinten rechts</translation>
+    </message>
+    <message>
+        <source>Skirt panel, left front</source>
+        <translation>Schürze, vorn links</translation>
+    </message>
+    <message>
+        <source>Bumper corner, left</source>
+        <translation>Stoßfängerecke, links</translation>
+    </message>
+    <message>
+        <source>Bumper corner, right</source>
+        <translation>Stoßfängerecke, rechts</translation>
+    </message>
+    <message>
+        <source>Roof cap, front</source>
+        <translation>Dachkappe, vorn</translation>
+    </message>
+    <message>
+        <source>Luggage door, left</source>
+        <translation>Gepäckklappe, links</translation>
+    </message>
+    <message>
+        <source>Luggage door, right</source>
+        <translation>Gepäckklappe, rechts</translation>
+    </message>
+    <message>
+        <source>Wheel arch, left</source>
+        <translation>Radlauf, links</translation>
+    </message>
+    <message>
+        <source>Wheel arch, right</source>
+        <translation>Radlauf, rechts</translation>
+    </message>
+    <message>
+        <source>Engine cover</source>
+        <translation>Motorklappe</translation>
+    </message>
+    <message>
+        <source>Front apron</source>
+        <translation>Frontschürze</translation>
+    </message>
+    <message>
+        <source>Battery door</source>
+        <translation>Batterieklappe</translation>
+    </message>
+    <message>
+        <source>Another panel</source>
+        <translation>Ein anderes Teil</translation>
+    </message>
+    <message>
+        <source>Technician 1</source>
+        <translation>Technik 1</translation>
+    </message>
+    <message>
+        <source>Technician 2</source>
+        <translation>Technik 2</translation>
+    </message>
+    <message>
+        <source>Technician 3</source>
+        <translation>Technik 3</translation>
+    </message>
+    <message>
+        <source>Apprentice</source>
+        <translation>Lehrling</translation>
+    </message>
+    <message>
+        <source>Which panel is it?</source>
+        <translation>Welches Teil ist es?</translation>
+    </message>
+    <message>
+        <source>Who is at the bench?</source>
+        <translation>Wer ist am Platz?</translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>prepare</source>
+        <translation>vorbereiten</translation>
+    </message>
+    <message>
+        <source>dry and flash off</source>
+        <translation>trocknen, ablüften</translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation>mischen</translation>
+    </message>
+    <message>
+        <source>spread</source>
+        <translation>auftragen</translation>
+    </message>
+    <message>
+        <source>hands off</source>
+        <translation>Hände weg</translation>
+    </message>
+    <message>
+        <source>sand</source>
+        <translation>schleifen</translation>
+    </message>
+    <message>
+        <source>turn the panel</source>
+        <translation>Teil wenden</translation>
+    </message>
+    <message>
+        <source>finish</source>
+        <translation>nacharbeiten</translation>
+    </message>
+    <message>
+        <source>guide coat dries</source>
+        <translation>Puder trocknet</translation>
+    </message>
+    <message>
+        <source>cure before primer</source>
+        <translation>härten vor Grund</translation>
+    </message>
+    <message>
+        <source>Nobody may override this.</source>
+        <translation>Das darf niemand übergehen.</translation>
+    </message>
+    <message>
+        <source>Only the supervisor may override, with a reason.</source>
+        <translation>Nur die Leitung darf es übergehen, mit Begründung.</translation>
+    </message>
+    <message>
+        <source>Park it</source>
+        <translation>Parken</translation>
+    </message>
+    <message>
+        <source>Park it — %1</source>
+        <extracomment>%1 is where it goes: &quot;to the welding shop&quot;</extracomment>
+        <translation>Parken — %1</translation>
+    </message>
+    <message>
+        <source>Job %1</source>
+        <extracomment>%1 is the job&apos;s number</extracomment>
+        <translation>Auftrag %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n batch(es)</source>
+        <translation>
+            <numerusform>%n Ansatz</numerusform>
+            <numerusform>%n Ansätzen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The maker’s repair manual, local codes and licensed practice come first.</source>
+        <translation>Reparaturanleitung des Herstellers, Vorschriften und Fachkunde gehen vor.</translation>
+    </message>
+    <message>
+        <source>input</source>
+        <translation>Eingabe</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::BenchWindow</name>
+    <message>
+        <source>The set-up could not be saved.</source>
+        <translation>Die Einstellung wurde nicht gespeichert.</translation>
+    </message>
+    <message>
+        <source>It holds until the program is closed.</source>
+        <translation>Sie gilt, bis das Programm schließt.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n act(s) not saved yet: the disk refuses. They are kept and tried again.</source>
+        <translation>
+            <numerusform>%n Schritt noch nicht gespeichert: der Datenträger weigert sich. Er bleibt erhalten, neuer Versuch läuft.</numerusform>
+            <numerusform>%n Schritte noch nicht gespeichert: der Datenträger weigert sich. Sie bleiben erhalten, neuer Versuch läuft.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::ClockScreen</name>
+    <message>
+        <source>clock runs on</source>
+        <translation>Uhr läuft weiter</translation>
+    </message>
+    <message>
+        <source>from the sheet, not yet from this panel’s heat</source>
+        <translation>nach Blatt, noch nicht nach der Wärme dieses Teils</translation>
+    </message>
+    <message>
+        <source>It has gelled</source>
+        <translation>Es ist geliert</translation>
+    </message>
+    <message>
+        <source>tap when it pulls and will not smear</source>
+        <translation>tippen, wenn es zieht und nicht mehr schmiert</translation>
+    </message>
+    <message>
+        <source>It sands already</source>
+        <translation>Schleift schon</translation>
+    </message>
+    <message>
+        <source>hold 1 s</source>
+        <translation>1 s halten</translation>
+    </message>
+    <message>
+        <source>On the board</source>
+        <translation>Auf dem Brett</translation>
+    </message>
+    <message>
+        <source>On the panel</source>
+        <translation>Auf dem Teil</translation>
+    </message>
+    <message>
+        <source>Phases of this batch to time scale</source>
+        <translation>Phasen dieses Ansatzes, zeittreu</translation>
+    </message>
+    <message>
+        <source>the board has set</source>
+        <translation>das Brett ist fest</translation>
+    </message>
+    <message>
+        <source>board sets in %1</source>
+        <translation>Brett fest in %1</translation>
+    </message>
+    <message>
+        <source>Edges are clear</source>
+        <translation>Ränder sind sauber</translation>
+    </message>
+    <message>
+        <source>Knead firmly: no air, no streaks</source>
+        <translation>Fest kneten: keine Luft, keine Schlieren</translation>
+    </message>
+    <message>
+        <source>until you spread</source>
+        <translation>bis zum Auftragen</translation>
+    </message>
+    <message>
+        <source>Press in firmly, wet the edges, fill to level</source>
+        <translation>Fest eindrücken, Ränder benetzen, eben füllen</translation>
+    </message>
+    <message>
+        <source>until the edges must be clear</source>
+        <translation>bis die Ränder sauber sein müssen</translation>
+    </message>
+    <message>
+        <source>Clear the edges now</source>
+        <translation>Jetzt die Ränder säubern</translation>
+    </message>
+    <message>
+        <source>until it gels</source>
+        <translation>bis es geliert</translation>
+    </message>
+    <message>
+        <source>It has gelled by the sheet: hands off</source>
+        <translation>Laut Blatt geliert: Hände weg</translation>
+    </message>
+    <message>
+        <source>since hardener in</source>
+        <translation>seit Härter drin</translation>
+    </message>
+    <message>
+        <source>Nail and paper say: it sands</source>
+        <translation>Nagel und Papier: schleifbar</translation>
+    </message>
+    <message>
+        <source>Hands off: let it cure</source>
+        <translation>Hände weg: aushärten lassen</translation>
+    </message>
+    <message>
+        <source>until it may be tested</source>
+        <translation>bis zur Probe</translation>
+    </message>
+    <message>
+        <source>Nail leaves no mark, paper powders: then sand</source>
+        <translation>Nagel ohne Spur, Papier stäubt: schleifen</translation>
+    </message>
+    <message>
+        <source>of easy sanding left</source>
+        <translation>noch leicht schleifbar</translation>
+    </message>
+    <message>
+        <source>since hardener in: it gets harder</source>
+        <translation>seit Härter drin: es wird härter</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::FiguresScreen</name>
+    <message>
+        <source>%1 is not measured yet.</source>
+        <translation>%1 ist noch nicht gemessen.</translation>
+    </message>
+    <message>
+        <source>Tap its figure to key it in.</source>
+        <translation>Zahl antippen und eintippen.</translation>
+    </message>
+    <message>
+        <source>Take this figure</source>
+        <translation>Zahl übernehmen</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::HomeScreen</name>
+    <message>
+        <source>Take in a panel</source>
+        <translation>Teil annehmen</translation>
+    </message>
+    <message>
+        <source>job number and panel</source>
+        <translation>Auftrag und Teil</translation>
+    </message>
+    <message>
+        <source>At the bench</source>
+        <translation>Am Platz</translation>
+    </message>
+    <message>
+        <source>nobody yet: tap</source>
+        <translation>noch niemand: tippen</translation>
+    </message>
+    <message>
+        <source>More jobs</source>
+        <translation>Weitere Aufträge</translation>
+    </message>
+    <message>
+        <source>Bench set-up</source>
+        <translation>Platz einrichten</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n in all</source>
+        <translation>
+            <numerusform>%n insgesamt</numerusform>
+            <numerusform>%n insgesamt</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::MixScreen</name>
+    <message>
+        <source>Knead both, then weigh these two</source>
+        <translation>Beide kneten, dann diese zwei wiegen</translation>
+    </message>
+    <message>
+        <source>Knead both, then lay this puddle and bead</source>
+        <translation>Beide kneten, dann Kreis und Strang legen</translation>
+    </message>
+    <message>
+        <source>Hardener in: start</source>
+        <translation>Härter drin: Start</translation>
+    </message>
+    <message>
+        <source>Puddle and bead, drawn to size</source>
+        <translation>Kreis und Strang, in wahrer Größe</translation>
+    </message>
+    <message>
+        <source>Hold the board beside the glass. Straight bead, puddle %1 high.</source>
+        <translation>Brett neben das Glas halten. Gerader Strang, Kreis %1 hoch.</translation>
+    </message>
+    <message>
+        <source>Weigh: filler + hardener</source>
+        <translation>Wiegen: Spachtel + Härter</translation>
+    </message>
+    <message>
+        <source>Under %1 a bead is too coarse.</source>
+        <translation>Unter %1 ist ein Strang zu grob.</translation>
+    </message>
+    <message>
+        <source>Puddle across</source>
+        <translation>Kreis, Durchmesser</translation>
+    </message>
+    <message>
+        <source>Hardener bead (%1)</source>
+        <translation>Härterstrang (%1)</translation>
+    </message>
+    <message>
+        <source>or weigh</source>
+        <translation>oder wiegen</translation>
+    </message>
+    <message>
+        <source>sets on the board in about %1</source>
+        <translation>wird auf dem Brett in etwa %1 fest</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::PlanScreen</name>
+    <message>
+        <source>%1, %2: fill both faces</source>
+        <translation>%1, %2: beide Seiten füllen</translation>
+    </message>
+    <message>
+        <source>%1, %2: fill it</source>
+        <translation>%1, %2: füllen</translation>
+    </message>
+    <message>
+        <source>To the present step</source>
+        <translation>Zum jetzigen Schritt</translation>
+    </message>
+    <message>
+        <source>Right: prepare it</source>
+        <translation>Stimmt: vorbereiten</translation>
+    </message>
+    <message>
+        <source>Section of this repair, to scale</source>
+        <translation>Schnitt dieser Reparatur, maßstäblich</translation>
+    </message>
+    <message>
+        <source>Mix of fibre and finishing filler</source>
+        <translation>Faser- und Feinspachtel mischen</translation>
+    </message>
+    <message>
+        <source>%1 + %2 in %3</source>
+        <translation>%1 + %2 in %3</translation>
+    </message>
+    <message>
+        <source>Ready for primer</source>
+        <translation>Bereit zum Grundieren</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation>gegen %1</translation>
+    </message>
+    <message>
+        <source>why this one?</source>
+        <translation>warum dieser?</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::RefusalScreen</name>
+    <message>
+        <source>Stop</source>
+        <translation>Halt</translation>
+    </message>
+    <message>
+        <source>Assess again</source>
+        <translation>Neu beurteilen</translation>
+    </message>
+    <message>
+        <source>hold 1 s</source>
+        <translation>1 s halten</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>und %n weiterer</numerusform>
+            <numerusform>und %n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Also: %1</source>
+        <translation>Auch: %1</translation>
+    </message>
+    <message>
+        <source>What to do instead</source>
+        <translation>Was stattdessen zu tun ist</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpScreen</name>
+    <message>
+        <source>Bench set-up</source>
+        <translation>Platz einrichten</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Sprache</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Night</source>
+        <translation>Nacht</translation>
+    </message>
+    <message>
+        <source>Right hand</source>
+        <translation>Rechte Hand</translation>
+    </message>
+    <message>
+        <source>Left hand</source>
+        <translation>Linke Hand</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Einheiten</translation>
+    </message>
+    <message>
+        <source>Colours</source>
+        <translation>Farben</translation>
+    </message>
+    <message>
+        <source>Answers for</source>
+        <translation>Antworten für</translation>
+    </message>
+    <message>
+        <source>Bench</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>Calibrate the glass</source>
+        <translation>Glas eichen</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::TroubleWindow</name>
+    <message>
+        <source>The log cannot be opened</source>
+        <translation>Das Protokoll lässt sich nicht öffnen</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Halt</translation>
+    </message>
+    <message>
+        <source>Close the program</source>
+        <translation>Programm schließen</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::WhyScreen</name>
+    <message>
+        <source>Why %1</source>
+        <translation>Warum %1</translation>
+    </message>
+    <message>
+        <source>Why none of the others</source>
+        <translation>Warum kein anderer</translation>
+    </message>
+    <message>
+        <source>Back to the plan</source>
+        <translation>Zurück zum Plan</translation>
+    </message>
+</context>
 </TS>

@@ -1,4 +1,54 @@
 <?xml version="1.0" encoding="utf-8"?>
 <!DOCTYPE TS>
 <TS version="2.1" language="en">
+<context>
+    <name>Phrases</name>
+    <message numerus="yes">
+        <source>%n more mix(es) running</source>
+        <translation>
+            <numerusform>%n more mix running</numerusform>
+            <numerusform>%n more mixes running</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message numerus="yes">
+        <source>%n batch(es)</source>
+        <translation>
+            <numerusform>%n batch</numerusform>
+            <numerusform>%n batches</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::BenchWindow</name>
+    <message numerus="yes">
+        <source>%n act(s) not saved yet: the disk refuses. They are kept and tried again.</source>
+        <translation>
+            <numerusform>%n act not saved yet: the disk refuses. It is kept and tried again.</numerusform>
+            <numerusform>%n acts not saved yet: the disk refuses. They are kept and tried again.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::HomeScreen</name>
+    <message numerus="yes">
+        <source>%n in all</source>
+        <translation>
+            <numerusform>%n in all</numerusform>
+            <numerusform>%n in all</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::RefusalScreen</name>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>and %n more</numerusform>
+            <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

@@ -1,4 +1,3399 @@
 <?xml version="1.0" encoding="utf-8"?>
 <!DOCTYPE TS>
 <TS version="2.1" language="es">
+<context>
+    <name>AnswerBar</name>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop and ask</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>AssessScreen</name>
+    <message>
+        <source>Keep this answer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show me how to tell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More answers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the question</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CalibrateScreen</name>
+    <message>
+        <source>Outline of a card, 85.6 by 54 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bank, identity or driving card: all have this width</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make the outline as wide as a card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The card covers it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wider</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>narrower</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Cautions</name>
+    <message>
+        <source>Safety data sheets first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Old paint dust.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep metal dusts apart.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Solvent burns.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rags into the lidded metal can.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Acetone goes through thin gloves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No lamp, no grinder, no spark.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rotating tool.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Goggles, dust mask.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Extraction on, dust mask.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hot metal.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No heat on wet solvent.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay-up resin: its own catalyst.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Styrene vapour.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Never at skin.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lamp before filling only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill within the hour.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Peroxide: goggles, gloves. In the eye: rinse at once, doctor.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing goes back into the tub.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is left over gets hot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The vehicle maker’s repair manual and local codes come before this program.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It may hold lead or chromate: test it, and extraction on before sanding.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Aluminium and steel dust together can burn fiercely: own extractors.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fresh air; no flame, no hot lamp, no grinding near it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Solvent rags can catch fire; never into the bin.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Within minutes through thin nitrile: change them at once when wet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wait until the vapour is gone, in the hollows too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Goggles, no loose sleeves; let it stop before you put it down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Glass dust: extraction on first, sleeves closed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before the first stroke, not after.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sparks fly: nothing that burns within reach, behind the panel too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A lamp only after the solvent has flashed off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Never cream hardener in it; never peroxide onto an accelerator.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It burns, and harms hearing and the unborn child: extraction, and the mask its sheet names.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Goggles and ear protection; guard others from chips.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A lamp warms the panel before filling, never wet filler.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bare metal rusts or tarnishes: after an hour, abrade again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It burns the eye and makes skin allergic; its safety data sheet says more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A trace of hardener sets the whole tub; close both.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spread it thin on metal or put it under water, never into the bin.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Faults</name>
+    <message>
+        <source>a number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a whole number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an object</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Job number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Panel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Panel’s material</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Damage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind of damage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind of weld</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adhesive cured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Panel thickness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bevel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reach from behind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Surface</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Core</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Panel temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Humidity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filler</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hardener</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Puddle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: missing; it must be one of: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: missing; it must be %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 is out of range; allowed is %3 to %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: not known; known here: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 does not fit; it must be %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 is not one of: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 cannot be read; it looks like: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: must not be empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 is too long; at most %3 characters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 does not agree with %3: %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 is not there; there is: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Headless</name>
+    <message>
+        <source>Dew point, margin, and whether filling may start.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air temperature, −30 to 60 °C.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Relative humidity, above 0 to 100 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Panel temperature, −30 to 100 °C.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--%1: given %2 times; allowed is once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--%1: must not be empty; it needs %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--%1: missing; it needs %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>FILE: missing; it is a file, or - for standard input</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>FILE: must not be empty; it is a file, or - for standard input</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos;: one word too many</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Language of the texts: %1; otherwise en.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This help.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The version.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos;: no such option; --help lists them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos;: its value is missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usage: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without a command the bench opens.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The log that the bench opens.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A window of this size instead of the full screen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>standard output cannot be written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos;: no such command; there is: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A defect of the program: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>FILE: &apos;%1&apos; cannot be read: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: it breaks here: %2: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a name that no file has yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--to: &apos;%1&apos; cannot be written: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether a log holds, and the first place where it breaks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The log.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A head that the chain must hold: 64 hexadecimal digits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A consistent copy of a log, verified after writing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The log; the program may be running on it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The copy; a file that is there is never overwritten.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bead and both masses for a puddle, or puddle and bead for a mass.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The puddle across, 5 to 500 mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mass of filler instead, 0.1 to 20000 g.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The product sheet, by id or class; otherwise mixed strand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plans the repair that FILE describes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>KeyPad</name>
+    <message>
+        <source>Clear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Decimal point</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LogTrouble</name>
+    <message>
+        <source>the database file itself is damaged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its tables are not those of this program</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an entry was changed, removed or put in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an entry cannot be read, or cannot follow the one before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a summary does not match its entries</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a stored sheet or table was changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the expected end of the chain is not in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The log cannot be opened.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check that its folder is there and may be used.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This file is not a log.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose another file; this one is left as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This database belongs to another program.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A newer version of this program wrote the log.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use that version; the log is left as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The log can be read but not written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give the right to write to the file and its folder.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another program holds the log.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close it, then try again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The disk is full.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make room, then try again. The last confirmed step is kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The log is damaged.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the file as it is and fetch the last backup.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The disk does not answer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check disk and cable, then try again. The last confirmed step is kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This panel is already open in this job.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open its card, or give this panel another name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This step does not follow the last one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go back home and open the card again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>MeasureScreen</name>
+    <message>
+        <source>Humidity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Key in the humidity of the air</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bevel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Key in the bevel, run to depth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Key in the length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Key in the width</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Key in the depth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Panel thickness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Key in the panel’s thickness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deeper than the panel is thick: that is a hole.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Key in the air’s temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Panel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Key in the panel’s temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dew point: not yet known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dew point %1, panel %2 above it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured: go on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read: go on</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>MessageScreen</name>
+    <message>
+        <source>hold 1 s</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Names</name>
+    <message>
+        <source>laminate</source>
+        <extracomment>FRP: glass-fibre laminate</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>SMC</source>
+        <extracomment>sheet moulding compound; the trade&apos;s abbreviation</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>steel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>galvanised steel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>aluminium</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>thermoplastic</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flexible polyurethane</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>carbon fibre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cast plastic without fibre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>magnesium</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gouge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>crack</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>through hole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rust hole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weld seam</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bond seam</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>solid weld</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spot welds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stitch welds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bare</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>abraded epoxy primer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paint</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>old filler</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sealer or underseal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rust</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rust converter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>acid-etch primer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>uncured primer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>solder with flux</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>looks only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>carries load</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>belts, seats, airbags</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in front of a sensor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>holds fuel or pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>damp</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no core</source>
+        <extracomment>nothing between the skins of a laminate</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>foam</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dry wood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wet wood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>short strand, dense</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>short strand, light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mixed strand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>long strand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>finishing, smooth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>finishing, fine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>front face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>back face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>knead</source>
+        <extracomment>the phase of a running mix, on the ribbon: keep it short</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spread</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clear edges</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hands off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sands hard</source>
+        <extracomment>it still sands, but harder than before</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>assess</source>
+        <extracomment>what is next in a repair, on its job card: keep it short</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>decide</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>prepare</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turn the panel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>finish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hand over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>handed over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>parked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what the panel is made of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kind of damage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kind of weld</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whether the adhesive has cured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>size of the damage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reach from behind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what is on the surface</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what the zone is for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dry or damp</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>core of the laminate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>air, panel and humidity</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Phrases</name>
+    <message>
+        <source>%1–%2 is fine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>batch %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>step %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more mix(es) running</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>air not read yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>air %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>panel %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 over dew point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ago · %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PictureLabels</name>
+    <message>
+        <source>%1 over the bevel, %2 : 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>finish %1 (limit %2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 panel; depth drawn to the scale of the width</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 panel; depth drawn %2 times as large as width</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>True size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not true size</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Questions</name>
+    <message>
+        <source>What is this panel made of?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is wrong with it?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How is this seam welded?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Has the adhesive in this seam cured?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How large is the damage?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Can you reach it from behind?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is on the surface now?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is this part of the vehicle for?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Is it dry right through?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is inside the laminate?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read the air, the panel and the humidity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>glass cloth or mat at the broken edge</source>
+        <extracomment>how to tell the answer: one line on its button</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>short loose strands, smooth on both faces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a magnet holds, the zinc gauge reads nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a magnet holds, the zinc gauge reads zinc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no magnet holds, bright and soft under a file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>marked on the back, such as &gt;PP&lt; or &gt;ABS&lt;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bends in the hand, marked &gt;PUR&lt;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>black strands, the ohmmeter shows a path</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>breaks like china, no fibre at the edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no magnet holds, very light, marked Mg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none of these is certain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a groove that does not go through</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pushed in, not torn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>split, nothing missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>goes right through, material is missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rust has eaten through</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sheets joined by welding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>panels joined by adhesive</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one weld without a gap from end to end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>round spots, the sheets loose between them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>short welds with gaps between them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the panel itself, nothing on it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cured right through and sanded dull</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>any paint where filler is to go</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>filler that nobody knows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>soft, takes a nail mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brown or black, in the pits too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>black or blue film over old rust</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>thin, acid, often yellow or grey-green</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>smells, or smears under a solvent cloth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>soft grey metal, brown residue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>skin, skirt, fairing: nothing depends on it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pillar, rail, or within 30 cm of brake, steering, suspension</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>belt or seat mounting, glass flange, airbag, high voltage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>radar, camera or ultrasound looks through it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tank, line or air vessel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no mist under taped film, front and back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wet, dark, or mist under taped film</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>solid laminate, nothing between two skins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two skins with foam between them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two skins with sound, dry wood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wood that is dark, soft or wet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yes, both faces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not cured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No, one face only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its sheet’s time is over, a nail leaves no mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hand and tool get there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>soft, or nobody knows when it was laid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>closed behind, or too tight to work</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Reasons</name>
+    <message>
+        <source>Its resin wets the glass of a laminate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It holds on SMC that is abraded and free of dust.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It holds on bare, abraded steel.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It holds on aluminium filled within the hour.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On zinc only if its sheet names zinc, or over abraded epoxy primer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dense filler has the fewest pores over a ground weld.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dense filler shows the bond line least when it swells.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its short strands hold only in a small hole.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light filler holds poorly on SMC.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light filler has pores that let water to the zinc.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light filler has pores that let water to the aluminium.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light filler only over a weld without pores.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It takes a bond seam whose adhesive has cured.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light filler cannot bridge a hole.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mixed strand bonds best to SMC.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It takes a solid weld that is ground level.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mixed strand bridges a hole and wets its edges.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Long strand builds bulk.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Long strand has too little resin to wet SMC.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Long strand is coarse and lets water to the zinc.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Long strand is coarse and lets water to the aluminium.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Long strand leaves voids over a weld.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Long strand leaves voids over a bond line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Long strand only bridges; mixed strand must go over it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The table does not say that it may be used here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No product sheet of this class is loaded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 suits better here.</source>
+        <extracomment>%1 is a filler class: &quot;mixed strand&quot;</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The dent is %1 deep: metal-work aims at %2 or less.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The panel is at %1, below %2: it cures slower and grips less.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hole is %1 across: bond a backing first, lapping %2.</source>
+        <extracomment>%1 is the hole&apos;s size, %2 how far the backing laps its edge</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No bevel is given: filler cracks out of square edges.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is too little to measure by a bead: weigh it to 0.01 g, or mix %2 and book the waste.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The puddle is only %1 across, below %2: weigh instead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The puddle is %1 across, above %2: split the batch.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The puddle is %1 across, the board %2: split the batch.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Demo sheet: its values are invented, not for work.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>StationScreens</name>
+    <message>
+        <source>Sanding block</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sand the skim to the contour, 180 grit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sand level, 80 grit, extraction on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feather it out beyond the filler.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coarser paper only inside the filled area. Then dust off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sanded and dusted off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn the panel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strip the dam, then turn the panel over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Residue of the dam off, 80 grit, dust off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The other face is filled the same way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turned and clean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand over for primer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All six tests are passed and in the log.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mixed: %1 of fibre filler, %2 of finishing filler, in %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The paint system’s data sheet says when it may be primed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Handed over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This repair is closed and in the log.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The supervisor signs it off with the day’s work.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To the rail</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parked: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was parked to ask.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on only when the answer is there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it up again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When what was wrong has been put right, assess it again from the first question.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it parked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Assess again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop here and ask</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask the supervisor before you go on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mix on this panel goes on curing and its clock runs on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is lost: parked, it waits on the rail at this very step.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The safety data sheet and the maker’s repair manual come first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Answered: go on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Park it</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>StationWords</name>
+    <message>
+        <source>%1 since hardener</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by choice</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>StepScreen</name>
+    <message>
+        <source>Caution</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To the present step</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Stepper</name>
+    <message>
+        <source>%1: less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not answered yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, unit: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Steps</name>
+    <message>
+        <source>Put your gear on and start the extraction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Goggles, mask, gloves, ear protection, closed sleeves. Read the safety data sheets of what you use.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gear is on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fetch the tools that touch only aluminium</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Own discs, own brush, own extractor. Steel grit in aluminium starts corrosion.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Own tools are here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wash the panel with soap and water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep water off open fibre. Rinse, wipe, and let it dry.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Washed and rinsed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wipe off wax and grease with solvent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two cloths: one wipes it on, the other takes it off. Before any abrasive.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Degreased with two cloths</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Degrease with little acetone, away from open fibre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two cloths, wipe on and off. Slow solvents soak into open fibre and stay.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let the solvent flash off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wait until nothing smells and nothing feels cold.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Solvent has flashed off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strip the paint well beyond the repair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 beyond the damage, edges feathered. Fibre filler never goes over paint.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paint is off, edges feathered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cut away everything loose, back to sound material</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is white or rattles is loose. Tap: it must ring alike all round.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cut to sound material</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find every crack that runs out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light from the side, and press gently. Mark each tip.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All tips are marked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drill a small hole just beyond each crack tip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cracks run on under the gel coat. Hole %1 to %2, right through.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All tips drilled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the squeezed-out adhesive off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Down to the panels, none pulled out of the joint.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squeeze-out is off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grind the weld level with the contour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let it cool first. No pore may remain: weld it again where one does.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Level, cool, free of pores</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dry the panel and prove that it is dry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Front, edges and back. Tape clear film over it: no mist may form underneath.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Proved dry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bevel the edge of the damage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Run the bevel out over %1 all round. No square edge may remain.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bevel is cut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bevel the edge on both faces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On each face run the bevel out over %1 all round. The two meet in the middle.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Both bevels are cut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open the gouge to a shallow V</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No loose fibre and no square edge may remain.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gouge is open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bevel the upper panel’s edge slightly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At most %1 deep, half its thickness. Never into the bond line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slight bevel is cut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Abrade the back around the hole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>80 grit, down to clean glass, then dust it off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back is abraded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bond a backing behind the hole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cloth and resin, or an offcut, lapping %1 all round. Let it cure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backing is on and cured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pull a backing in through the hole and bond it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wet cloth on a card, pulled up with wire, lapping %1. Hold it until it cures.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close the hole with a dam of tape or card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Behind the missing area; tape on clean surface only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dam is on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Abrade bevel and surround with 80 grit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dull all over, no shine left. Coarser only inside the filled area.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dull all over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Abrade the bare metal with 80 grit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bright all over, no rust in the pits. The hour until filling starts now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bright all over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dust off with extraction, then with clean air</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dry, oil-free, below 30 psi (2 bar), with chip guarding. No solvent on ground fibre.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Free of dust</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wipe the bare metal once, fast, and dry it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Solvent on one clean cloth, a dry one right behind it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wiped and dried</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let the metal flash off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Metal has flashed off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read air, panel and humidity again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probe on the bare panel beside the damage. The dew margin is computed again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading is taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probe on the bare metal beside the damage. The dew margin is computed again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put a guide coat over the repair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A thin, even veil; it shows what is high and what is low.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Guide coat is on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sand to contour with 180 grit on a block</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop when the guide coat is gone. Where it stays, it is low.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sanded with 180</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sand out to the edges with 320 grit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No scratch of the coarser grit and no edge may remain.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sanded with 320</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dust off the whole panel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Extraction first, then clean, dry, oil-free air, below 30 psi (2 bar).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inspect the surface in raking light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No pinhole at half a metre, no edge, no guide coat. Pinholes are opened and filled, never buried.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inspected, nothing found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let it cure before the primer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At least %1 after the last sanding, at this temperature.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It has cured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look for guide coat that is left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is left shows a low spot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Guide coat is gone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay the straightedge across the repair, both ways</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On a curved panel, compare with the other side.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No gap, no rocking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look for pinholes in raking light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From half a metre, light from the side. Pinholes are opened and filled, never buried.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No pinhole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Press a nail in, then rub with paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The nail leaves no mark, and the paper powders the filler rather than clogs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No mark, it powders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tap with a coin over repair and surround</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A dull spot is hollow.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It rings alike all over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feel for the edge with a flat hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Across it, through a thin cloth, eyes shut.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No edge to feel</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>StopWays</name>
+    <message>
+        <source>Look, measure, and answer the question.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weld the plastic, or replace the part.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Repair it with a flexible system, or replace it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Follow the vehicle maker’s method for carbon fibre.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Replace the part.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find out what it is before you touch it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Follow the vehicle maker’s method for this part.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Follow the vehicle maker’s method for sensor areas.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it out of service and replace it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strip it to the bare panel.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blast or cut it back to bright metal.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let the primer cure, or strip it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wash the flux off and grind to bright metal.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dry it, and prove that it is dry.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open it and renew the core first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clean, prime and seal it to the vehicle maker’s pattern.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at the seam and the panel again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at the hole and the panel again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let the adhesive cure to its sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cut back to bright metal, then weld or patch.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring the metal up first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laminate it, or let in a section.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask for a filler whose sheet allows it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wait for cooler air, or move to a cooler place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warm the panel right through, then read again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let the panel cool in the shade.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warm the shop, the tub and the tube.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If you cannot tell, stop and ask.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The marking on the back names the plastic.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The repair must bend with the part.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Damage inside must be found by those trained for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do not sand or drill it meanwhile.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Magnet, zinc gauge, ohmmeter, broken edge, back-face marking, tap sound.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What carries load is restored, never filled over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sensor may need calibrating afterwards.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No grinding, drilling or heat near it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Well beyond the repair, edges feathered; then assess again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is left thin or holed is cut out; then assess again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cured epoxy that is abraded may stay; then assess again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Then assess again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tape clear film over it: no mist underneath after a while.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close the skin again; then assess again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only where the maker’s method calls for a continuous weld: weld, dress, then assess again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One of the two answers is wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Then take the squeeze-out off and assess again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Then it is a seam or a low spot: assess again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Raise it as near to level as it goes; then assess again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What stays low after that can be assessed again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On zinc, cured and abraded epoxy primer first is another way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature is never corrected with hardener.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A lamp warms the panel before filling, never wet filler.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the cold they need hours to even out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to the plastics bench</source>
+        <extracomment>goes on after &quot;Park it —&quot;</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to the laminate shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to the parts counter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to the supervisor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to the body shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to the stripping bay</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to the metal shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to the warm room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to the welding shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to a cool place</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Stops</name>
+    <message>
+        <source>Do not fill this panel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do not fill in this zone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do not fill on this surface</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do not fill over this core</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do not fill this seam</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do not fill this hole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do not fill yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These answers do not fit together</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not assessed yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not assessed: %1.</source>
+        <extracomment>%1 is a question of the assessment: &quot;kind of weld&quot;</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A question without an answer never counts as yes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is a thermoplastic.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Polyester does not bond to it and peels off as the panel bends.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is a flexible plastic.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hard filler cracks off a part that bends.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is carbon fibre.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its fibres carry load, and filler hides damage between the plies.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is cast plastic without fibre.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is brittle: the crack runs on beside the filler.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is magnesium.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its dust burns, and it corrodes under filler.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody knows what it is made of.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The filler, the solvent and the tools all depend on it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This part carries load.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filler has no strength in a crash and hides what failed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Belts, seats, glass, airbags or high voltage are here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>People depend on this part as it was built.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A driver-assistance sensor looks through here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filler and thick paint bend or block its beam.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It holds fuel or pressure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filler does not seal it, and grinding can set it alight.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is paint where the filler goes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The filler holds only as well as the paint. Its edge shows later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is old filler of an unknown kind.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody knows what it is or how it holds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is sealer or underseal.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It stays soft, and filler slides on it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is live rust.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It goes on growing under the filler and lifts it off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is rust converter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its acid keeps the filler above it from curing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is acid-etch primer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The primer has not cured.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The filler softens it, and both come off together.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is solder with flux.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flux is acid and greasy: nothing holds on it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do not fill while it is damp</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The panel is damp.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water keeps the filler from wetting the surface, then makes blisters.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is a foam core under the laminate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Styrene and heat attack foam, and the skin loses its support.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is a wet wood core under the laminate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The water stays in, and the wood rots on below.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is spot-welded: a joint, not damage.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The panels move and hold water between the spots. The line shows through later, and rust creeps in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is stitch-welded: a joint, not damage.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The panels move and hold water in the gaps. The line shows through later, and rust creeps in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A weld seam cannot be on %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Either the seam is bonded, or the panel is metal.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A rust hole cannot be in %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Either the hole has another cause, or the panel is metal.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do not fill this seam yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The adhesive has not cured.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It still shrinks and swells, and its line shows through the paint.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do not fill this crack</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A crack in metal is fatigue or tearing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It runs on under the filler and opens again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is a hole in metal.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet metal has no section to bevel, so nothing holds the filler.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rust has eaten through the metal.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The metal around it is thin and goes on rusting from behind.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do not fill this dent yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is %1 deep; filling ends at %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thick filler on sheet metal shrinks, cracks and shows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is %1 across; filling ends at %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filler does not replace that much of a panel.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No filler fits here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No loaded filler suits %1 with this damage: %2.</source>
+        <extracomment>%1 is a substrate, %2 a damage</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No loaded sheet allows it, and nothing defaults to yes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It would gel in %1; kneading alone takes %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It would set before it is spread. Less hardener is not the way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The panel’s margin over the dew point is %1; it needs %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water you cannot see settles on it and keeps filler off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The panel is at %1; filling starts at %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filler on a cold panel stays soft and does not grip.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The panel is at %1; filling ends at %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filler on a hot panel gels before it wets the surface.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The air is at %1; filling starts at %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cold filler and hardener cure slowly and unevenly.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The air is at %1; filling ends at %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mix gels on the board before it is spread.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TakeInScreen</name>
+    <message>
+        <source>More</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take in · %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Key in the job number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is the job</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The job number is empty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Key in 1 to %1 digits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Skirt panel, right rear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Skirt panel, left front</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bumper corner, left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bumper corner, right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Roof cap, front</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Luggage door, left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Luggage door, right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wheel arch, left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wheel arch, right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Engine cover</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Front apron</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Battery door</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another panel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Technician 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Technician 2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Technician 3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Apprentice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which panel is it?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who is at the bench?</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>prepare</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dry and flash off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spread</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hands off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turn the panel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>finish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>guide coat dries</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cure before primer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody may override this.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only the supervisor may override, with a reason.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Park it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Park it — %1</source>
+        <extracomment>%1 is where it goes: &quot;to the welding shop&quot;</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Job %1</source>
+        <extracomment>%1 is the job&apos;s number</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n batch(es)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The maker’s repair manual, local codes and licensed practice come first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>input</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::BenchWindow</name>
+    <message>
+        <source>The set-up could not be saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It holds until the program is closed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n act(s) not saved yet: the disk refuses. They are kept and tried again.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::ClockScreen</name>
+    <message>
+        <source>clock runs on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the sheet, not yet from this panel’s heat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It has gelled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tap when it pulls and will not smear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It sands already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hold 1 s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the board</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the panel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Phases of this batch to time scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the board has set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>board sets in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edges are clear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Knead firmly: no air, no streaks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>until you spread</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Press in firmly, wet the edges, fill to level</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>until the edges must be clear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clear the edges now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>until it gels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It has gelled by the sheet: hands off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>since hardener in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nail and paper say: it sands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hands off: let it cure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>until it may be tested</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nail leaves no mark, paper powders: then sand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of easy sanding left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>since hardener in: it gets harder</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::FiguresScreen</name>
+    <message>
+        <source>%1 is not measured yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tap its figure to key it in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take this figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::HomeScreen</name>
+    <message>
+        <source>Take in a panel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>job number and panel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the bench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nobody yet: tap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More jobs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bench set-up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n in all</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::MixScreen</name>
+    <message>
+        <source>Knead both, then weigh these two</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Knead both, then lay this puddle and bead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hardener in: start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Puddle and bead, drawn to size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold the board beside the glass. Straight bead, puddle %1 high.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weigh: filler + hardener</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Under %1 a bead is too coarse.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Puddle across</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hardener bead (%1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>or weigh</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sets on the board in about %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::PlanScreen</name>
+    <message>
+        <source>%1, %2: fill both faces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2: fill it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To the present step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right: prepare it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Section of this repair, to scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mix of fibre and finishing filler</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 + %2 in %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready for primer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>why this one?</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::RefusalScreen</name>
+    <message>
+        <source>Stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Assess again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hold 1 s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Also: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to do instead</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpScreen</name>
+    <message>
+        <source>Bench set-up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Night</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Answers for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calibrate the glass</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::TroubleWindow</name>
+    <message>
+        <source>The log cannot be opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close the program</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::WhyScreen</name>
+    <message>
+        <source>Why %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why none of the others</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
 </TS>
