@@ -5,774 +5,774 @@
     <name>AnswerBar</name>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Atrás</translation>
     </message>
     <message>
         <source>Stop and ask</source>
-        <translation type="unfinished"></translation>
+        <translation>Parar y preguntar</translation>
     </message>
 </context>
 <context>
     <name>AssessScreen</name>
     <message>
         <source>Keep this answer</source>
-        <translation type="unfinished"></translation>
+        <translation>Conservar respuesta</translation>
     </message>
     <message>
         <source>Show me how to tell</source>
-        <translation type="unfinished"></translation>
+        <translation>Mostrar cómo saberlo</translation>
     </message>
     <message>
         <source>More answers</source>
-        <translation type="unfinished"></translation>
+        <translation>Más respuestas</translation>
     </message>
     <message>
         <source>Back to the question</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver a la pregunta</translation>
     </message>
 </context>
 <context>
     <name>CalibrateScreen</name>
     <message>
         <source>Outline of a card, 85.6 by 54 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Contorno de tarjeta, 85,6 por 54 mm</translation>
     </message>
     <message>
         <source>Bank, identity or driving card: all have this width</source>
-        <translation type="unfinished"></translation>
+        <translation>Tarjeta bancaria, de identidad o de conducir: todas miden este ancho</translation>
     </message>
     <message>
         <source>Make the outline as wide as a card</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajustar el contorno al ancho de la tarjeta</translation>
     </message>
     <message>
         <source>The card covers it</source>
-        <translation type="unfinished"></translation>
+        <translation>La tarjeta lo cubre</translation>
     </message>
     <message>
         <source>wider</source>
-        <translation type="unfinished"></translation>
+        <translation>más ancho</translation>
     </message>
     <message>
         <source>narrower</source>
-        <translation type="unfinished"></translation>
+        <translation>menos ancho</translation>
     </message>
 </context>
 <context>
     <name>Cautions</name>
     <message>
         <source>Safety data sheets first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero, fichas de seguridad.</translation>
     </message>
     <message>
         <source>Old paint dust.</source>
-        <translation type="unfinished"></translation>
+        <translation>Polvo de pintura vieja.</translation>
     </message>
     <message>
         <source>Keep metal dusts apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Separar polvos de metal.</translation>
     </message>
     <message>
         <source>Solvent burns.</source>
-        <translation type="unfinished"></translation>
+        <translation>El disolvente arde.</translation>
     </message>
     <message>
         <source>Rags into the lidded metal can.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trapos al bidón metálico con tapa.</translation>
     </message>
     <message>
         <source>Acetone goes through thin gloves.</source>
-        <translation type="unfinished"></translation>
+        <translation>La acetona atraviesa guantes finos.</translation>
     </message>
     <message>
         <source>No lamp, no grinder, no spark.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ni lámpara, ni amoladora, ni chispa.</translation>
     </message>
     <message>
         <source>Rotating tool.</source>
-        <translation type="unfinished"></translation>
+        <translation>Útil giratorio.</translation>
     </message>
     <message>
         <source>Goggles, dust mask.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gafas, mascarilla antipolvo.</translation>
     </message>
     <message>
         <source>Extraction on, dust mask.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aspiración y mascarilla antipolvo.</translation>
     </message>
     <message>
         <source>Hot metal.</source>
-        <translation type="unfinished"></translation>
+        <translation>Metal caliente.</translation>
     </message>
     <message>
         <source>No heat on wet solvent.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin calor con disolvente fresco.</translation>
     </message>
     <message>
         <source>Lay-up resin: its own catalyst.</source>
-        <translation type="unfinished"></translation>
+        <translation>Resina de laminar: su catalizador propio.</translation>
     </message>
     <message>
         <source>Styrene vapour.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vapor de estireno.</translation>
     </message>
     <message>
         <source>Never at skin.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nunca hacia la piel.</translation>
     </message>
     <message>
         <source>Lamp before filling only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lámpara solo antes de masillar.</translation>
     </message>
     <message>
         <source>Fill within the hour.</source>
-        <translation type="unfinished"></translation>
+        <translation>Masillar en una hora.</translation>
     </message>
     <message>
         <source>Peroxide: goggles, gloves. In the eye: rinse at once, doctor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Peróxido: gafas, guantes. En el ojo: enjuagar enseguida, médico.</translation>
     </message>
     <message>
         <source>Nothing goes back into the tub.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada vuelve al bote.</translation>
     </message>
     <message>
         <source>What is left over gets hot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que sobra se calienta.</translation>
     </message>
     <message>
         <source>The vehicle maker’s repair manual and local codes come before this program.</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes que este programa: manual de reparación del fabricante y normas locales.</translation>
     </message>
     <message>
         <source>It may hold lead or chromate: test it, and extraction on before sanding.</source>
-        <translation type="unfinished"></translation>
+        <translation>Puede tener plomo o cromato: analizar, y aspiración antes de lijar.</translation>
     </message>
     <message>
         <source>Aluminium and steel dust together can burn fiercely: own extractors.</source>
-        <translation type="unfinished"></translation>
+        <translation>Polvo de aluminio y acero juntos puede arder con violencia: aspiradores propios.</translation>
     </message>
     <message>
         <source>Fresh air; no flame, no hot lamp, no grinding near it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aire fresco; cerca, ni llama, ni lámpara caliente, ni amolado.</translation>
     </message>
     <message>
         <source>Solvent rags can catch fire; never into the bin.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los trapos con disolvente pueden arder; nunca a la basura.</translation>
     </message>
     <message>
         <source>Within minutes through thin nitrile: change them at once when wet.</source>
-        <translation type="unfinished"></translation>
+        <translation>En minutos atraviesa el nitrilo fino: cambiar enseguida si se mojan.</translation>
     </message>
     <message>
         <source>Wait until the vapour is gone, in the hollows too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esperar a que no quede vapor, tampoco en los huecos.</translation>
     </message>
     <message>
         <source>Goggles, no loose sleeves; let it stop before you put it down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gafas, sin mangas sueltas; dejar que pare antes de posarlo.</translation>
     </message>
     <message>
         <source>Glass dust: extraction on first, sleeves closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Polvo de vidrio: primero aspiración, mangas cerradas.</translation>
     </message>
     <message>
         <source>Before the first stroke, not after.</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes de la primera pasada, no después.</translation>
     </message>
     <message>
         <source>Sparks fly: nothing that burns within reach, behind the panel too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saltan chispas: nada que arda cerca, tampoco detrás del panel.</translation>
     </message>
     <message>
         <source>A lamp only after the solvent has flashed off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lámpara solo cuando el disolvente ha evaporado.</translation>
     </message>
     <message>
         <source>Never cream hardener in it; never peroxide onto an accelerator.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nunca echarle endurecedor en crema; nunca peróxido sobre un acelerante.</translation>
     </message>
     <message>
         <source>It burns, and harms hearing and the unborn child: extraction, and the mask its sheet names.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arde y daña el oído y al niño por nacer: aspiración y la mascarilla de su ficha.</translation>
     </message>
     <message>
         <source>Goggles and ear protection; guard others from chips.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gafas y protección auditiva; proteger a otros de partículas.</translation>
     </message>
     <message>
         <source>A lamp warms the panel before filling, never wet filler.</source>
-        <translation type="unfinished"></translation>
+        <translation>La lámpara calienta el panel antes de masillar, nunca masilla fresca.</translation>
     </message>
     <message>
         <source>Bare metal rusts or tarnishes: after an hour, abrade again.</source>
-        <translation type="unfinished"></translation>
+        <translation>El metal desnudo se oxida o empaña: tras una hora, lijar de nuevo.</translation>
     </message>
     <message>
         <source>It burns the eye and makes skin allergic; its safety data sheet says more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quema el ojo y causa alergia en la piel; su ficha de seguridad dice más.</translation>
     </message>
     <message>
         <source>A trace of hardener sets the whole tub; close both.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un resto de endurecedor fragua todo el bote; cerrar ambos.</translation>
     </message>
     <message>
         <source>Spread it thin on metal or put it under water, never into the bin.</source>
-        <translation type="unfinished"></translation>
+        <translation>Extenderlo fino sobre metal o meterlo en agua; nunca a la basura.</translation>
     </message>
 </context>
 <context>
     <name>Faults</name>
     <message>
         <source>a number</source>
-        <translation type="unfinished"></translation>
+        <translation>un número</translation>
     </message>
     <message>
         <source>a whole number</source>
-        <translation type="unfinished"></translation>
+        <translation>un número entero</translation>
     </message>
     <message>
         <source>a text</source>
-        <translation type="unfinished"></translation>
+        <translation>un texto</translation>
     </message>
     <message>
         <source>an object</source>
-        <translation type="unfinished"></translation>
+        <translation>un objeto</translation>
     </message>
     <message>
         <source>a list</source>
-        <translation type="unfinished"></translation>
+        <translation>una lista</translation>
     </message>
     <message>
         <source>true or false</source>
-        <translation type="unfinished"></translation>
+        <translation>verdadero o falso</translation>
     </message>
     <message>
         <source>a file</source>
-        <translation type="unfinished"></translation>
+        <translation>un archivo</translation>
     </message>
     <message>
         <source>Job number</source>
-        <translation type="unfinished"></translation>
+        <translation>Número de orden</translation>
     </message>
     <message>
         <source>Panel</source>
-        <translation type="unfinished"></translation>
+        <translation>Panel</translation>
     </message>
     <message>
         <source>Who</source>
-        <translation type="unfinished"></translation>
+        <translation>Quién</translation>
     </message>
     <message>
         <source>Panel’s material</source>
-        <translation type="unfinished"></translation>
+        <translation>Material del panel</translation>
     </message>
     <message>
         <source>Damage</source>
-        <translation type="unfinished"></translation>
+        <translation>Daño</translation>
     </message>
     <message>
         <source>Kind of damage</source>
-        <translation type="unfinished"></translation>
+        <translation>Tipo de daño</translation>
     </message>
     <message>
         <source>Kind of weld</source>
-        <translation type="unfinished"></translation>
+        <translation>Tipo de soldadura</translation>
     </message>
     <message>
         <source>Adhesive cured</source>
-        <translation type="unfinished"></translation>
+        <translation>Adhesivo curado</translation>
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translation>Largo</translation>
     </message>
     <message>
         <source>Width</source>
-        <translation type="unfinished"></translation>
+        <translation>Ancho</translation>
     </message>
     <message>
         <source>Depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Profundidad</translation>
     </message>
     <message>
         <source>Panel thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Espesor del panel</translation>
     </message>
     <message>
         <source>Bevel</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisel</translation>
     </message>
     <message>
         <source>Reach from behind</source>
-        <translation type="unfinished"></translation>
+        <translation>Acceso por detrás</translation>
     </message>
     <message>
         <source>Surface</source>
-        <translation type="unfinished"></translation>
+        <translation>Superficie</translation>
     </message>
     <message>
         <source>Zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Zona</translation>
     </message>
     <message>
         <source>Moisture</source>
-        <translation type="unfinished"></translation>
+        <translation>Humedad</translation>
     </message>
     <message>
         <source>Core</source>
-        <translation type="unfinished"></translation>
+        <translation>Núcleo</translation>
     </message>
     <message>
         <source>Air temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatura del aire</translation>
     </message>
     <message>
         <source>Panel temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatura del panel</translation>
     </message>
     <message>
         <source>Humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>Humedad aire</translation>
     </message>
     <message>
         <source>Filler</source>
-        <translation type="unfinished"></translation>
+        <translation>Masilla</translation>
     </message>
     <message>
         <source>Hardener</source>
-        <translation type="unfinished"></translation>
+        <translation>Endurecedor</translation>
     </message>
     <message>
         <source>Puddle</source>
-        <translation type="unfinished"></translation>
+        <translation>Torta</translation>
     </message>
     <message>
         <source>Lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Lote</translation>
     </message>
     <message>
         <source>Card</source>
-        <translation type="unfinished"></translation>
+        <translation>Tarjeta</translation>
     </message>
     <message>
         <source>%1: missing</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: falta</translation>
     </message>
     <message>
         <source>%1: missing; it must be one of: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: falta; debe ser uno de: %2</translation>
     </message>
     <message>
         <source>%1: missing; it must be %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: falta; debe ser %2</translation>
     </message>
     <message>
         <source>%1: %2 is out of range; allowed is %3 to %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 está fuera de rango; se admite de %3 a %4</translation>
     </message>
     <message>
         <source>%1: not known; known here: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: desconocido; se conocen aquí: %2</translation>
     </message>
     <message>
         <source>%1: %2 does not fit; it must be %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 no encaja; debe ser %3</translation>
     </message>
     <message>
         <source>%1: %2 is not one of: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 no es uno de: %3</translation>
     </message>
     <message>
         <source>%1: %2 cannot be read; it looks like: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 no se puede leer; su forma es: %3</translation>
     </message>
     <message>
         <source>%1: must not be empty</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: no debe estar vacío</translation>
     </message>
     <message>
         <source>%1: %2 is too long; at most %3 characters</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 es demasiado largo; máximo %3 caracteres</translation>
     </message>
     <message>
         <source>%1: %2 does not agree with %3: %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 no concuerda con %3: %4</translation>
     </message>
     <message>
         <source>%1: %2 is not there; there is: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 no está; hay: %3</translation>
     </message>
 </context>
 <context>
     <name>Headless</name>
     <message>
         <source>Dew point, margin, and whether filling may start.</source>
-        <translation type="unfinished"></translation>
+        <translation>Punto de rocío, margen y si se puede masillar.</translation>
     </message>
     <message>
         <source>Air temperature, −30 to 60 °C.</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatura del aire, −30 a 60 °C.</translation>
     </message>
     <message>
         <source>Relative humidity, above 0 to 100 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Humedad relativa, más de 0 a 100 %.</translation>
     </message>
     <message>
         <source>Panel temperature, −30 to 100 °C.</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatura del panel, −30 a 100 °C.</translation>
     </message>
     <message>
         <source>--%1: given %2 times; allowed is once</source>
-        <translation type="unfinished"></translation>
+        <translation>--%1: dado %2 veces; se admite una</translation>
     </message>
     <message>
         <source>--%1: must not be empty; it needs %2</source>
-        <translation type="unfinished"></translation>
+        <translation>--%1: no debe estar vacío; necesita %2</translation>
     </message>
     <message>
         <source>--%1: missing; it needs %2</source>
-        <translation type="unfinished"></translation>
+        <translation>--%1: falta; necesita %2</translation>
     </message>
     <message>
         <source>FILE: missing; it is a file, or - for standard input</source>
-        <translation type="unfinished"></translation>
+        <translation>FILE: falta; es un archivo, o - para la entrada estándar</translation>
     </message>
     <message>
         <source>FILE: must not be empty; it is a file, or - for standard input</source>
-        <translation type="unfinished"></translation>
+        <translation>FILE: no debe estar vacío; es un archivo, o - para la entrada estándar</translation>
     </message>
     <message>
         <source>&apos;%1&apos;: one word too many</source>
-        <translation type="unfinished"></translation>
+        <translation>&apos;%1&apos;: sobra una palabra</translation>
     </message>
     <message>
         <source>Language of the texts: %1; otherwise en.</source>
-        <translation type="unfinished"></translation>
+        <translation>Idioma de los textos: %1; si no, en.</translation>
     </message>
     <message>
         <source>This help.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta ayuda.</translation>
     </message>
     <message>
         <source>The version.</source>
-        <translation type="unfinished"></translation>
+        <translation>La versión.</translation>
     </message>
     <message>
         <source>&apos;%1&apos;: no such option; --help lists them</source>
-        <translation type="unfinished"></translation>
+        <translation>&apos;%1&apos;: no existe esa opción; --help las lista</translation>
     </message>
     <message>
         <source>&apos;%1&apos;: its value is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>&apos;%1&apos;: falta su valor</translation>
     </message>
     <message>
         <source>Usage: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Uso: %1</translation>
     </message>
     <message>
         <source>Without a command the bench opens.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin comando se abre el puesto.</translation>
     </message>
     <message>
         <source>The log that the bench opens.</source>
-        <translation type="unfinished"></translation>
+        <translation>El registro que abre el puesto.</translation>
     </message>
     <message>
         <source>A window of this size instead of the full screen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una ventana de este tamaño en vez de pantalla completa.</translation>
     </message>
     <message>
         <source>standard output cannot be written</source>
-        <translation type="unfinished"></translation>
+        <translation>no se puede escribir en la salida estándar</translation>
     </message>
     <message>
         <source>&apos;%1&apos;: no such command; there is: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>&apos;%1&apos;: no existe ese comando; hay: %2</translation>
     </message>
     <message>
         <source>A defect of the program: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Un defecto del programa: %1</translation>
     </message>
     <message>
         <source>FILE: &apos;%1&apos; cannot be read: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>FILE: no se puede leer &apos;%1&apos;: %2</translation>
     </message>
     <message>
         <source>%1: it breaks here: %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: se rompe aquí: %2: %3</translation>
     </message>
     <message>
         <source>a name that no file has yet</source>
-        <translation type="unfinished"></translation>
+        <translation>un nombre aún sin archivo</translation>
     </message>
     <message>
         <source>--to: &apos;%1&apos; cannot be written: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>--to: no se puede escribir &apos;%1&apos;: %2</translation>
     </message>
     <message>
         <source>Whether a log holds, and the first place where it breaks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si un registro es íntegro y el primer lugar donde se rompe.</translation>
     </message>
     <message>
         <source>The log.</source>
-        <translation type="unfinished"></translation>
+        <translation>El registro.</translation>
     </message>
     <message>
         <source>A head that the chain must hold: 64 hexadecimal digits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una cabeza que la cadena debe contener: 64 cifras hexadecimales.</translation>
     </message>
     <message>
         <source>A consistent copy of a log, verified after writing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Copia coherente de un registro, verificada tras escribirla.</translation>
     </message>
     <message>
         <source>The log; the program may be running on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>El registro; el programa puede estar usándolo.</translation>
     </message>
     <message>
         <source>The copy; a file that is there is never overwritten.</source>
-        <translation type="unfinished"></translation>
+        <translation>La copia; nunca se sobrescribe un archivo existente.</translation>
     </message>
     <message>
         <source>Bead and both masses for a puddle, or puddle and bead for a mass.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cordón y ambas masas para una torta, o torta y cordón para una masa.</translation>
     </message>
     <message>
         <source>The puddle across, 5 to 500 mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diámetro de la torta, 5 a 500 mm.</translation>
     </message>
     <message>
         <source>The mass of filler instead, 0.1 to 20000 g.</source>
-        <translation type="unfinished"></translation>
+        <translation>En su lugar, la masa de masilla, 0.1 a 20000 g.</translation>
     </message>
     <message>
         <source>The product sheet, by id or class; otherwise mixed strand.</source>
-        <translation type="unfinished"></translation>
+        <translation>La ficha de producto, por id o clase; si no, fibra mixta.</translation>
     </message>
     <message>
         <source>Plans the repair that FILE describes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Planifica la reparación que describe FILE.</translation>
     </message>
 </context>
 <context>
     <name>KeyPad</name>
     <message>
         <source>Clear</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrar</translation>
     </message>
     <message>
         <source>Decimal point</source>
-        <translation type="unfinished"></translation>
+        <translation>Signo decimal</translation>
     </message>
 </context>
 <context>
     <name>LogTrouble</name>
     <message>
         <source>the database file itself is damaged</source>
-        <translation type="unfinished"></translation>
+        <translation>el archivo de la base de datos está dañado</translation>
     </message>
     <message>
         <source>its tables are not those of this program</source>
-        <translation type="unfinished"></translation>
+        <translation>sus tablas no son las de este programa</translation>
     </message>
     <message>
         <source>an entry was changed, removed or put in</source>
-        <translation type="unfinished"></translation>
+        <translation>una entrada se cambió, se quitó o se añadió</translation>
     </message>
     <message>
         <source>an entry cannot be read, or cannot follow the one before</source>
-        <translation type="unfinished"></translation>
+        <translation>una entrada no se puede leer o no puede seguir a la anterior</translation>
     </message>
     <message>
         <source>a summary does not match its entries</source>
-        <translation type="unfinished"></translation>
+        <translation>un resumen no coincide con sus entradas</translation>
     </message>
     <message>
         <source>a stored sheet or table was changed</source>
-        <translation type="unfinished"></translation>
+        <translation>se cambió una ficha o tabla guardada</translation>
     </message>
     <message>
         <source>the expected end of the chain is not in it</source>
-        <translation type="unfinished"></translation>
+        <translation>no contiene el final esperado de la cadena</translation>
     </message>
     <message>
         <source>The log cannot be opened.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se puede abrir el registro.</translation>
     </message>
     <message>
         <source>Check that its folder is there and may be used.</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprobar que su carpeta está y se puede usar.</translation>
     </message>
     <message>
         <source>This file is not a log.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este archivo no es un registro.</translation>
     </message>
     <message>
         <source>Choose another file; this one is left as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir otro archivo; este queda como está.</translation>
     </message>
     <message>
         <source>This database belongs to another program.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta base de datos es de otro programa.</translation>
     </message>
     <message>
         <source>A newer version of this program wrote the log.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una versión más nueva del programa escribió el registro.</translation>
     </message>
     <message>
         <source>Use that version; the log is left as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Usar esa versión; el registro queda como está.</translation>
     </message>
     <message>
         <source>The log can be read but not written.</source>
-        <translation type="unfinished"></translation>
+        <translation>El registro se puede leer, pero no escribir.</translation>
     </message>
     <message>
         <source>Give the right to write to the file and its folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dar permiso de escritura al archivo y a su carpeta.</translation>
     </message>
     <message>
         <source>Another program holds the log.</source>
-        <translation type="unfinished"></translation>
+        <translation>Otro programa ocupa el registro.</translation>
     </message>
     <message>
         <source>Close it, then try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrarlo y probar de nuevo.</translation>
     </message>
     <message>
         <source>The disk is full.</source>
-        <translation type="unfinished"></translation>
+        <translation>El disco está lleno.</translation>
     </message>
     <message>
         <source>Make room, then try again. The last confirmed step is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacer sitio y probar de nuevo. Se conserva el último paso confirmado.</translation>
     </message>
     <message>
         <source>The log is damaged.</source>
-        <translation type="unfinished"></translation>
+        <translation>El registro está dañado.</translation>
     </message>
     <message>
         <source>Keep the file as it is and fetch the last backup.</source>
-        <translation type="unfinished"></translation>
+        <translation>Conservar el archivo como está y traer la última copia.</translation>
     </message>
     <message>
         <source>The disk does not answer.</source>
-        <translation type="unfinished"></translation>
+        <translation>El disco no responde.</translation>
     </message>
     <message>
         <source>Check disk and cable, then try again. The last confirmed step is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Revisar disco y cable; probar de nuevo. Se conserva el último paso confirmado.</translation>
     </message>
     <message>
         <source>This panel is already open in this job.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este panel ya está abierto en esta orden.</translation>
     </message>
     <message>
         <source>Open its card, or give this panel another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir su tarjeta o dar otro nombre a este panel.</translation>
     </message>
     <message>
         <source>This step does not follow the last one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este paso no sigue al último.</translation>
     </message>
     <message>
         <source>Go back home and open the card again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver al inicio y abrir otra vez la tarjeta.</translation>
     </message>
 </context>
 <context>
     <name>MeasureScreen</name>
     <message>
         <source>Humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>Humedad</translation>
     </message>
     <message>
         <source>Key in the humidity of the air</source>
-        <translation type="unfinished"></translation>
+        <translation>Teclear la humedad del aire</translation>
     </message>
     <message>
         <source>Bevel</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisel</translation>
     </message>
     <message>
         <source>Key in the bevel, run to depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Teclear el bisel, largo a profundidad</translation>
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translation>Largo</translation>
     </message>
     <message>
         <source>Key in the length</source>
-        <translation type="unfinished"></translation>
+        <translation>Teclear el largo</translation>
     </message>
     <message>
         <source>Width</source>
-        <translation type="unfinished"></translation>
+        <translation>Ancho</translation>
     </message>
     <message>
         <source>Key in the width</source>
-        <translation type="unfinished"></translation>
+        <translation>Teclear el ancho</translation>
     </message>
     <message>
         <source>Depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Profundidad</translation>
     </message>
     <message>
         <source>Key in the depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Teclear la profundidad</translation>
     </message>
     <message>
         <source>Panel thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Espesor del panel</translation>
     </message>
     <message>
         <source>Key in the panel’s thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Teclear el espesor del panel</translation>
     </message>
     <message>
         <source>Deeper than the panel is thick: that is a hole.</source>
-        <translation type="unfinished"></translation>
+        <translation>Más hondo que el espesor del panel: es un agujero.</translation>
     </message>
     <message>
         <source>Air</source>
-        <translation type="unfinished"></translation>
+        <translation>Aire</translation>
     </message>
     <message>
         <source>Key in the air’s temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Teclear la temperatura del aire</translation>
     </message>
     <message>
         <source>Panel</source>
-        <translation type="unfinished"></translation>
+        <translation>Panel</translation>
     </message>
     <message>
         <source>Key in the panel’s temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Teclear la temperatura del panel</translation>
     </message>
     <message>
         <source>Dew point: not yet known</source>
-        <translation type="unfinished"></translation>
+        <translation>Punto de rocío: aún desconocido</translation>
     </message>
     <message>
         <source>Dew point %1, panel %2 above it</source>
-        <translation type="unfinished"></translation>
+        <translation>Punto de rocío %1, panel %2 por encima</translation>
     </message>
     <message>
         <source>Measured: go on</source>
-        <translation type="unfinished"></translation>
+        <translation>Medido: seguir</translation>
     </message>
     <message>
         <source>Read: go on</source>
-        <translation type="unfinished"></translation>
+        <translation>Leído: seguir</translation>
     </message>
 </context>
 <context>
     <name>MessageScreen</name>
     <message>
         <source>hold 1 s</source>
-        <translation type="unfinished"></translation>
+        <translation>mantener 1 s</translation>
     </message>
 </context>
 <context>
@@ -780,2266 +780,2266 @@
     <message>
         <source>laminate</source>
         <extracomment>FRP: glass-fibre laminate</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>laminado</translation>
     </message>
     <message>
         <source>SMC</source>
         <extracomment>sheet moulding compound; the trade&apos;s abbreviation</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>SMC</translation>
     </message>
     <message>
         <source>steel</source>
-        <translation type="unfinished"></translation>
+        <translation>acero</translation>
     </message>
     <message>
         <source>galvanised steel</source>
-        <translation type="unfinished"></translation>
+        <translation>acero galvanizado</translation>
     </message>
     <message>
         <source>aluminium</source>
-        <translation type="unfinished"></translation>
+        <translation>aluminio</translation>
     </message>
     <message>
         <source>thermoplastic</source>
-        <translation type="unfinished"></translation>
+        <translation>termoplástico</translation>
     </message>
     <message>
         <source>flexible polyurethane</source>
-        <translation type="unfinished"></translation>
+        <translation>poliuretano flexible</translation>
     </message>
     <message>
         <source>carbon fibre</source>
-        <translation type="unfinished"></translation>
+        <translation>fibra de carbono</translation>
     </message>
     <message>
         <source>cast plastic without fibre</source>
-        <translation type="unfinished"></translation>
+        <translation>plástico colado sin fibra</translation>
     </message>
     <message>
         <source>magnesium</source>
-        <translation type="unfinished"></translation>
+        <translation>magnesio</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>desconocido</translation>
     </message>
     <message>
         <source>gouge</source>
-        <translation type="unfinished"></translation>
+        <translation>surco</translation>
     </message>
     <message>
         <source>dent</source>
-        <translation type="unfinished"></translation>
+        <translation>abolladura</translation>
     </message>
     <message>
         <source>crack</source>
-        <translation type="unfinished"></translation>
+        <translation>grieta</translation>
     </message>
     <message>
         <source>through hole</source>
-        <translation type="unfinished"></translation>
+        <translation>agujero pasante</translation>
     </message>
     <message>
         <source>rust hole</source>
-        <translation type="unfinished"></translation>
+        <translation>agujero de óxido</translation>
     </message>
     <message>
         <source>weld seam</source>
-        <translation type="unfinished"></translation>
+        <translation>junta soldada</translation>
     </message>
     <message>
         <source>bond seam</source>
-        <translation type="unfinished"></translation>
+        <translation>junta pegada</translation>
     </message>
     <message>
         <source>solid weld</source>
-        <translation type="unfinished"></translation>
+        <translation>soldadura continua</translation>
     </message>
     <message>
         <source>spot welds</source>
-        <translation type="unfinished"></translation>
+        <translation>puntos soldados</translation>
     </message>
     <message>
         <source>stitch welds</source>
-        <translation type="unfinished"></translation>
+        <translation>soldadura a tramos</translation>
     </message>
     <message>
         <source>bare</source>
-        <translation type="unfinished"></translation>
+        <translation>desnuda</translation>
     </message>
     <message>
         <source>abraded epoxy primer</source>
-        <translation type="unfinished"></translation>
+        <translation>imprimación epoxi lijada</translation>
     </message>
     <message>
         <source>paint</source>
-        <translation type="unfinished"></translation>
+        <translation>pintura</translation>
     </message>
     <message>
         <source>old filler</source>
-        <translation type="unfinished"></translation>
+        <translation>masilla vieja</translation>
     </message>
     <message>
         <source>sealer or underseal</source>
-        <translation type="unfinished"></translation>
+        <translation>sellador o protector bajos</translation>
     </message>
     <message>
         <source>rust</source>
-        <translation type="unfinished"></translation>
+        <translation>óxido</translation>
     </message>
     <message>
         <source>rust converter</source>
-        <translation type="unfinished"></translation>
+        <translation>convertidor de óxido</translation>
     </message>
     <message>
         <source>acid-etch primer</source>
-        <translation type="unfinished"></translation>
+        <translation>imprimación ácida</translation>
     </message>
     <message>
         <source>uncured primer</source>
-        <translation type="unfinished"></translation>
+        <translation>imprimación sin curar</translation>
     </message>
     <message>
         <source>solder with flux</source>
-        <translation type="unfinished"></translation>
+        <translation>estaño con fundente</translation>
     </message>
     <message>
         <source>looks only</source>
-        <translation type="unfinished"></translation>
+        <translation>solo estética</translation>
     </message>
     <message>
         <source>carries load</source>
-        <translation type="unfinished"></translation>
+        <translation>soporta carga</translation>
     </message>
     <message>
         <source>belts, seats, airbags</source>
-        <translation type="unfinished"></translation>
+        <translation>cinturones, asientos, airbags</translation>
     </message>
     <message>
         <source>in front of a sensor</source>
-        <translation type="unfinished"></translation>
+        <translation>ante un sensor</translation>
     </message>
     <message>
         <source>holds fuel or pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>con combustible o presión</translation>
     </message>
     <message>
         <source>dry</source>
-        <translation type="unfinished"></translation>
+        <translation>seco</translation>
     </message>
     <message>
         <source>damp</source>
-        <translation type="unfinished"></translation>
+        <translation>húmedo</translation>
     </message>
     <message>
         <source>no core</source>
         <extracomment>nothing between the skins of a laminate</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sin núcleo</translation>
     </message>
     <message>
         <source>foam</source>
-        <translation type="unfinished"></translation>
+        <translation>espuma</translation>
     </message>
     <message>
         <source>dry wood</source>
-        <translation type="unfinished"></translation>
+        <translation>madera seca</translation>
     </message>
     <message>
         <source>wet wood</source>
-        <translation type="unfinished"></translation>
+        <translation>madera mojada</translation>
     </message>
     <message>
         <source>short strand, dense</source>
-        <translation type="unfinished"></translation>
+        <translation>fibra corta, densa</translation>
     </message>
     <message>
         <source>short strand, light</source>
-        <translation type="unfinished"></translation>
+        <translation>fibra corta, ligera</translation>
     </message>
     <message>
         <source>mixed strand</source>
-        <translation type="unfinished"></translation>
+        <translation>fibra mixta</translation>
     </message>
     <message>
         <source>long strand</source>
-        <translation type="unfinished"></translation>
+        <translation>fibra larga</translation>
     </message>
     <message>
         <source>finishing, smooth</source>
-        <translation type="unfinished"></translation>
+        <translation>de acabado, lisa</translation>
     </message>
     <message>
         <source>finishing, fine</source>
-        <translation type="unfinished"></translation>
+        <translation>de acabado, fina</translation>
     </message>
     <message>
         <source>front face</source>
-        <translation type="unfinished"></translation>
+        <translation>frente</translation>
     </message>
     <message>
         <source>back face</source>
-        <translation type="unfinished"></translation>
+        <translation>dorso</translation>
     </message>
     <message>
         <source>knead</source>
         <extracomment>the phase of a running mix, on the ribbon: keep it short</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>amasar</translation>
     </message>
     <message>
         <source>spread</source>
-        <translation type="unfinished"></translation>
+        <translation>extender</translation>
     </message>
     <message>
         <source>clear edges</source>
-        <translation type="unfinished"></translation>
+        <translation>limpiar bordes</translation>
     </message>
     <message>
         <source>hands off</source>
-        <translation type="unfinished"></translation>
+        <translation>no tocar</translation>
     </message>
     <message>
         <source>sand</source>
-        <translation type="unfinished"></translation>
+        <translation>lijar</translation>
     </message>
     <message>
         <source>sands hard</source>
         <extracomment>it still sands, but harder than before</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>se lija duro</translation>
     </message>
     <message>
         <source>assess</source>
         <extracomment>what is next in a repair, on its job card: keep it short</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>evaluar</translation>
     </message>
     <message>
         <source>decide</source>
-        <translation type="unfinished"></translation>
+        <translation>decidir</translation>
     </message>
     <message>
         <source>prepare</source>
-        <translation type="unfinished"></translation>
+        <translation>preparar</translation>
     </message>
     <message>
         <source>mix</source>
-        <translation type="unfinished"></translation>
+        <translation>mezclar</translation>
     </message>
     <message>
         <source>turn the panel</source>
-        <translation type="unfinished"></translation>
+        <translation>voltear el panel</translation>
     </message>
     <message>
         <source>finish</source>
-        <translation type="unfinished"></translation>
+        <translation>acabar</translation>
     </message>
     <message>
         <source>hand over</source>
-        <translation type="unfinished"></translation>
+        <translation>entregar</translation>
     </message>
     <message>
         <source>handed over</source>
-        <translation type="unfinished"></translation>
+        <translation>entregado</translation>
     </message>
     <message>
         <source>parked</source>
-        <translation type="unfinished"></translation>
+        <translation>apartado</translation>
     </message>
     <message>
         <source>what the panel is made of</source>
-        <translation type="unfinished"></translation>
+        <translation>de qué está hecho el panel</translation>
     </message>
     <message>
         <source>kind of damage</source>
-        <translation type="unfinished"></translation>
+        <translation>tipo de daño</translation>
     </message>
     <message>
         <source>kind of weld</source>
-        <translation type="unfinished"></translation>
+        <translation>tipo de soldadura</translation>
     </message>
     <message>
         <source>whether the adhesive has cured</source>
-        <translation type="unfinished"></translation>
+        <translation>si el adhesivo ha curado</translation>
     </message>
     <message>
         <source>size of the damage</source>
-        <translation type="unfinished"></translation>
+        <translation>tamaño del daño</translation>
     </message>
     <message>
         <source>reach from behind</source>
-        <translation type="unfinished"></translation>
+        <translation>acceso por detrás</translation>
     </message>
     <message>
         <source>what is on the surface</source>
-        <translation type="unfinished"></translation>
+        <translation>qué hay en la superficie</translation>
     </message>
     <message>
         <source>what the zone is for</source>
-        <translation type="unfinished"></translation>
+        <translation>para qué es la zona</translation>
     </message>
     <message>
         <source>dry or damp</source>
-        <translation type="unfinished"></translation>
+        <translation>seco o húmedo</translation>
     </message>
     <message>
         <source>core of the laminate</source>
-        <translation type="unfinished"></translation>
+        <translation>núcleo del laminado</translation>
     </message>
     <message>
         <source>air, panel and humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>aire, panel y humedad</translation>
     </message>
 </context>
 <context>
     <name>Phrases</name>
     <message>
         <source>%1–%2 is fine</source>
-        <translation type="unfinished"></translation>
+        <translation>%1–%2 va bien</translation>
     </message>
     <message>
         <source>batch %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>mezcla %1 de %2</translation>
     </message>
     <message>
         <source>step %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>paso %1 de %2</translation>
     </message>
     <message>
         <source>%1 min</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 min</translation>
     </message>
     <message numerus="yes">
         <source>%n more mix(es) running</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n mezcla más en curso</numerusform>
+            <numerusform>%n mezclas más en curso</numerusform>
         </translation>
     </message>
     <message>
         <source>air not read yet</source>
-        <translation type="unfinished"></translation>
+        <translation>aire sin leer aún</translation>
     </message>
     <message>
         <source>air %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>aire %1, %2</translation>
     </message>
     <message>
         <source>panel %1</source>
-        <translation type="unfinished"></translation>
+        <translation>panel %1</translation>
     </message>
     <message>
         <source>%1 over dew point</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 sobre punto de rocío</translation>
     </message>
     <message>
         <source>%1 ago · %2</source>
-        <translation type="unfinished"></translation>
+        <translation>hace %1 · %2</translation>
     </message>
 </context>
 <context>
     <name>PictureLabels</name>
     <message>
         <source>%1 over the bevel, %2 : 1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 sobre el bisel, %2 : 1</translation>
     </message>
     <message>
         <source>%1: %2, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2, %3</translation>
     </message>
     <message>
         <source>finish %1 (limit %2)</source>
-        <translation type="unfinished"></translation>
+        <translation>acabado %1 (límite %2)</translation>
     </message>
     <message>
         <source>%1 panel; depth drawn to the scale of the width</source>
-        <translation type="unfinished"></translation>
+        <translation>panel de %1; profundidad a la escala del ancho</translation>
     </message>
     <message>
         <source>%1 panel; depth drawn %2 times as large as width</source>
-        <translation type="unfinished"></translation>
+        <translation>panel de %1; profundidad dibujada %2 veces mayor que el ancho</translation>
     </message>
     <message>
         <source>True size</source>
-        <translation type="unfinished"></translation>
+        <translation>Tamaño real</translation>
     </message>
     <message>
         <source>not true size</source>
-        <translation type="unfinished"></translation>
+        <translation>no a tamaño real</translation>
     </message>
 </context>
 <context>
     <name>Questions</name>
     <message>
         <source>What is this panel made of?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿De qué está hecho este panel?</translation>
     </message>
     <message>
         <source>What is wrong with it?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué daño tiene?</translation>
     </message>
     <message>
         <source>How is this seam welded?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Cómo está soldada esta junta?</translation>
     </message>
     <message>
         <source>Has the adhesive in this seam cured?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Ha curado el adhesivo de esta junta?</translation>
     </message>
     <message>
         <source>How large is the damage?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué tamaño tiene el daño?</translation>
     </message>
     <message>
         <source>Can you reach it from behind?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Hay acceso por detrás?</translation>
     </message>
     <message>
         <source>What is on the surface now?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué hay ahora en la superficie?</translation>
     </message>
     <message>
         <source>What is this part of the vehicle for?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Para qué es esta parte del vehículo?</translation>
     </message>
     <message>
         <source>Is it dry right through?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Está seco en todo su espesor?</translation>
     </message>
     <message>
         <source>What is inside the laminate?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué hay dentro del laminado?</translation>
     </message>
     <message>
         <source>Read the air, the panel and the humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>Leer el aire, el panel y la humedad</translation>
     </message>
     <message>
         <source>glass cloth or mat at the broken edge</source>
         <extracomment>how to tell the answer: one line on its button</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>tejido o mat de vidrio en el borde roto</translation>
     </message>
     <message>
         <source>short loose strands, smooth on both faces</source>
-        <translation type="unfinished"></translation>
+        <translation>fibras cortas sueltas, liso por ambas caras</translation>
     </message>
     <message>
         <source>a magnet holds, the zinc gauge reads nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>el imán agarra, el medidor de zinc no marca</translation>
     </message>
     <message>
         <source>a magnet holds, the zinc gauge reads zinc</source>
-        <translation type="unfinished"></translation>
+        <translation>el imán agarra, el medidor de zinc marca</translation>
     </message>
     <message>
         <source>no magnet holds, bright and soft under a file</source>
-        <translation type="unfinished"></translation>
+        <translation>el imán no agarra, brillante y blando a la lima</translation>
     </message>
     <message>
         <source>marked on the back, such as &gt;PP&lt; or &gt;ABS&lt;</source>
-        <translation type="unfinished"></translation>
+        <translation>marca en el dorso, como &gt;PP&lt; o &gt;ABS&lt;</translation>
     </message>
     <message>
         <source>bends in the hand, marked &gt;PUR&lt;</source>
-        <translation type="unfinished"></translation>
+        <translation>se dobla con la mano, marca &gt;PUR&lt;</translation>
     </message>
     <message>
         <source>black strands, the ohmmeter shows a path</source>
-        <translation type="unfinished"></translation>
+        <translation>fibras negras, el óhmetro muestra paso</translation>
     </message>
     <message>
         <source>breaks like china, no fibre at the edge</source>
-        <translation type="unfinished"></translation>
+        <translation>se rompe como loza, sin fibra en el borde</translation>
     </message>
     <message>
         <source>no magnet holds, very light, marked Mg</source>
-        <translation type="unfinished"></translation>
+        <translation>el imán no agarra, muy ligero, marca Mg</translation>
     </message>
     <message>
         <source>none of these is certain</source>
-        <translation type="unfinished"></translation>
+        <translation>nada de esto se sabe con certeza</translation>
     </message>
     <message>
         <source>a groove that does not go through</source>
-        <translation type="unfinished"></translation>
+        <translation>un surco que no atraviesa</translation>
     </message>
     <message>
         <source>pushed in, not torn</source>
-        <translation type="unfinished"></translation>
+        <translation>hundido, no rasgado</translation>
     </message>
     <message>
         <source>split, nothing missing</source>
-        <translation type="unfinished"></translation>
+        <translation>rajado, no falta nada</translation>
     </message>
     <message>
         <source>goes right through, material is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>atraviesa del todo, falta material</translation>
     </message>
     <message>
         <source>rust has eaten through</source>
-        <translation type="unfinished"></translation>
+        <translation>el óxido lo ha perforado</translation>
     </message>
     <message>
         <source>sheets joined by welding</source>
-        <translation type="unfinished"></translation>
+        <translation>chapas unidas por soldadura</translation>
     </message>
     <message>
         <source>panels joined by adhesive</source>
-        <translation type="unfinished"></translation>
+        <translation>paneles unidos con adhesivo</translation>
     </message>
     <message>
         <source>one weld without a gap from end to end</source>
-        <translation type="unfinished"></translation>
+        <translation>una soldadura sin huecos de punta a punta</translation>
     </message>
     <message>
         <source>round spots, the sheets loose between them</source>
-        <translation type="unfinished"></translation>
+        <translation>puntos redondos, chapas sueltas entre ellos</translation>
     </message>
     <message>
         <source>short welds with gaps between them</source>
-        <translation type="unfinished"></translation>
+        <translation>soldaduras cortas con huecos entre ellas</translation>
     </message>
     <message>
         <source>the panel itself, nothing on it</source>
-        <translation type="unfinished"></translation>
+        <translation>el propio panel, sin nada encima</translation>
     </message>
     <message>
         <source>cured right through and sanded dull</source>
-        <translation type="unfinished"></translation>
+        <translation>curada del todo y lijada mate</translation>
     </message>
     <message>
         <source>any paint where filler is to go</source>
-        <translation type="unfinished"></translation>
+        <translation>cualquier pintura donde irá masilla</translation>
     </message>
     <message>
         <source>filler that nobody knows</source>
-        <translation type="unfinished"></translation>
+        <translation>masilla que nadie conoce</translation>
     </message>
     <message>
         <source>soft, takes a nail mark</source>
-        <translation type="unfinished"></translation>
+        <translation>blando, la uña deja marca</translation>
     </message>
     <message>
         <source>brown or black, in the pits too</source>
-        <translation type="unfinished"></translation>
+        <translation>marrón o negro, también en las picaduras</translation>
     </message>
     <message>
         <source>black or blue film over old rust</source>
-        <translation type="unfinished"></translation>
+        <translation>película negra o azul sobre óxido viejo</translation>
     </message>
     <message>
         <source>thin, acid, often yellow or grey-green</source>
-        <translation type="unfinished"></translation>
+        <translation>fina, ácida, a menudo amarilla o gris verdosa</translation>
     </message>
     <message>
         <source>smells, or smears under a solvent cloth</source>
-        <translation type="unfinished"></translation>
+        <translation>huele, o se corre con paño de disolvente</translation>
     </message>
     <message>
         <source>soft grey metal, brown residue</source>
-        <translation type="unfinished"></translation>
+        <translation>metal gris blando, residuo marrón</translation>
     </message>
     <message>
         <source>skin, skirt, fairing: nothing depends on it</source>
-        <translation type="unfinished"></translation>
+        <translation>piel, faldón, carenado: nada depende de ello</translation>
     </message>
     <message>
         <source>pillar, rail, or within 30 cm of brake, steering, suspension</source>
-        <translation type="unfinished"></translation>
+        <translation>pilar, larguero, o a menos de 30 cm de freno, dirección, suspensión</translation>
     </message>
     <message>
         <source>belt or seat mounting, glass flange, airbag, high voltage</source>
-        <translation type="unfinished"></translation>
+        <translation>anclaje de cinturón o asiento, marco de vidrio, airbag, alta tensión</translation>
     </message>
     <message>
         <source>radar, camera or ultrasound looks through it</source>
-        <translation type="unfinished"></translation>
+        <translation>radar, cámara o ultrasonido miran a través</translation>
     </message>
     <message>
         <source>tank, line or air vessel</source>
-        <translation type="unfinished"></translation>
+        <translation>depósito, tubería o tanque de aire</translation>
     </message>
     <message>
         <source>no mist under taped film, front and back</source>
-        <translation type="unfinished"></translation>
+        <translation>sin vaho bajo film pegado, frente y dorso</translation>
     </message>
     <message>
         <source>wet, dark, or mist under taped film</source>
-        <translation type="unfinished"></translation>
+        <translation>mojado, oscuro, o vaho bajo film pegado</translation>
     </message>
     <message>
         <source>solid laminate, nothing between two skins</source>
-        <translation type="unfinished"></translation>
+        <translation>laminado macizo, nada entre dos pieles</translation>
     </message>
     <message>
         <source>two skins with foam between them</source>
-        <translation type="unfinished"></translation>
+        <translation>dos pieles con espuma entre ellas</translation>
     </message>
     <message>
         <source>two skins with sound, dry wood</source>
-        <translation type="unfinished"></translation>
+        <translation>dos pieles con madera sana y seca</translation>
     </message>
     <message>
         <source>wood that is dark, soft or wet</source>
-        <translation type="unfinished"></translation>
+        <translation>madera oscura, blanda o mojada</translation>
     </message>
     <message>
         <source>Cured</source>
-        <translation type="unfinished"></translation>
+        <translation>Curado</translation>
     </message>
     <message>
         <source>Yes, both faces</source>
-        <translation type="unfinished"></translation>
+        <translation>Sí, ambas caras</translation>
     </message>
     <message>
         <source>Not cured</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin curar</translation>
     </message>
     <message>
         <source>No, one face only</source>
-        <translation type="unfinished"></translation>
+        <translation>No, solo una cara</translation>
     </message>
     <message>
         <source>its sheet’s time is over, a nail leaves no mark</source>
-        <translation type="unfinished"></translation>
+        <translation>pasó el tiempo de su ficha, la uña no marca</translation>
     </message>
     <message>
         <source>hand and tool get there</source>
-        <translation type="unfinished"></translation>
+        <translation>llegan mano y herramienta</translation>
     </message>
     <message>
         <source>soft, or nobody knows when it was laid</source>
-        <translation type="unfinished"></translation>
+        <translation>blando, o nadie sabe cuándo se puso</translation>
     </message>
     <message>
         <source>closed behind, or too tight to work</source>
-        <translation type="unfinished"></translation>
+        <translation>cerrado por detrás, o muy estrecho para trabajar</translation>
     </message>
 </context>
 <context>
     <name>Reasons</name>
     <message>
         <source>Its resin wets the glass of a laminate.</source>
-        <translation type="unfinished"></translation>
+        <translation>Su resina moja el vidrio del laminado.</translation>
     </message>
     <message>
         <source>It holds on SMC that is abraded and free of dust.</source>
-        <translation type="unfinished"></translation>
+        <translation>Agarra en SMC lijado y sin polvo.</translation>
     </message>
     <message>
         <source>It holds on bare, abraded steel.</source>
-        <translation type="unfinished"></translation>
+        <translation>Agarra en acero desnudo y lijado.</translation>
     </message>
     <message>
         <source>It holds on aluminium filled within the hour.</source>
-        <translation type="unfinished"></translation>
+        <translation>Agarra en aluminio masillado antes de una hora.</translation>
     </message>
     <message>
         <source>On zinc only if its sheet names zinc, or over abraded epoxy primer.</source>
-        <translation type="unfinished"></translation>
+        <translation>En zinc, solo si su ficha lo nombra o sobre imprimación epoxi lijada.</translation>
     </message>
     <message>
         <source>Dense filler has the fewest pores over a ground weld.</source>
-        <translation type="unfinished"></translation>
+        <translation>La masilla densa tiene menos poros sobre soldadura amolada.</translation>
     </message>
     <message>
         <source>Dense filler shows the bond line least when it swells.</source>
-        <translation type="unfinished"></translation>
+        <translation>La masilla densa marca menos la línea de pegado al hincharse.</translation>
     </message>
     <message>
         <source>Its short strands hold only in a small hole.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sus fibras cortas solo aguantan en un agujero pequeño.</translation>
     </message>
     <message>
         <source>Light filler holds poorly on SMC.</source>
-        <translation type="unfinished"></translation>
+        <translation>La masilla ligera agarra mal en SMC.</translation>
     </message>
     <message>
         <source>Light filler has pores that let water to the zinc.</source>
-        <translation type="unfinished"></translation>
+        <translation>La masilla ligera tiene poros que dejan pasar agua al zinc.</translation>
     </message>
     <message>
         <source>Light filler has pores that let water to the aluminium.</source>
-        <translation type="unfinished"></translation>
+        <translation>La masilla ligera tiene poros que dejan pasar agua al aluminio.</translation>
     </message>
     <message>
         <source>Light filler only over a weld without pores.</source>
-        <translation type="unfinished"></translation>
+        <translation>Masilla ligera, solo sobre soldadura sin poros.</translation>
     </message>
     <message>
         <source>It takes a bond seam whose adhesive has cured.</source>
-        <translation type="unfinished"></translation>
+        <translation>Admite una junta pegada con adhesivo curado.</translation>
     </message>
     <message>
         <source>Light filler cannot bridge a hole.</source>
-        <translation type="unfinished"></translation>
+        <translation>La masilla ligera no puede puentear un agujero.</translation>
     </message>
     <message>
         <source>Mixed strand bonds best to SMC.</source>
-        <translation type="unfinished"></translation>
+        <translation>La fibra mixta es la que mejor pega en SMC.</translation>
     </message>
     <message>
         <source>It takes a solid weld that is ground level.</source>
-        <translation type="unfinished"></translation>
+        <translation>Admite una soldadura continua amolada a ras.</translation>
     </message>
     <message>
         <source>Mixed strand bridges a hole and wets its edges.</source>
-        <translation type="unfinished"></translation>
+        <translation>La fibra mixta puentea un agujero y moja sus bordes.</translation>
     </message>
     <message>
         <source>Long strand builds bulk.</source>
-        <translation type="unfinished"></translation>
+        <translation>La fibra larga da volumen.</translation>
     </message>
     <message>
         <source>Long strand has too little resin to wet SMC.</source>
-        <translation type="unfinished"></translation>
+        <translation>La fibra larga tiene poca resina para mojar SMC.</translation>
     </message>
     <message>
         <source>Long strand is coarse and lets water to the zinc.</source>
-        <translation type="unfinished"></translation>
+        <translation>La fibra larga es basta y deja pasar agua al zinc.</translation>
     </message>
     <message>
         <source>Long strand is coarse and lets water to the aluminium.</source>
-        <translation type="unfinished"></translation>
+        <translation>La fibra larga es basta y deja pasar agua al aluminio.</translation>
     </message>
     <message>
         <source>Long strand leaves voids over a weld.</source>
-        <translation type="unfinished"></translation>
+        <translation>La fibra larga deja huecos sobre una soldadura.</translation>
     </message>
     <message>
         <source>Long strand leaves voids over a bond line.</source>
-        <translation type="unfinished"></translation>
+        <translation>La fibra larga deja huecos sobre una línea de pegado.</translation>
     </message>
     <message>
         <source>Long strand only bridges; mixed strand must go over it.</source>
-        <translation type="unfinished"></translation>
+        <translation>La fibra larga solo puentea; encima debe ir fibra mixta.</translation>
     </message>
     <message>
         <source>The table does not say that it may be used here.</source>
-        <translation type="unfinished"></translation>
+        <translation>La tabla de usos no dice que se pueda usar aquí.</translation>
     </message>
     <message>
         <source>No product sheet of this class is loaded.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay cargada ficha de producto de esta clase.</translation>
     </message>
     <message>
         <source>%1 suits better here.</source>
         <extracomment>%1 is a filler class: &quot;mixed strand&quot;</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 va mejor aquí.</translation>
     </message>
     <message>
         <source>The dent is %1 deep: metal-work aims at %2 or less.</source>
-        <translation type="unfinished"></translation>
+        <translation>La abolladura tiene %1 de hondo: en chapa se busca %2 o menos.</translation>
     </message>
     <message>
         <source>The panel is at %1, below %2: it cures slower and grips less.</source>
-        <translation type="unfinished"></translation>
+        <translation>El panel está a %1, bajo %2: cura más lento y agarra menos.</translation>
     </message>
     <message>
         <source>The hole is %1 across: bond a backing first, lapping %2.</source>
         <extracomment>%1 is the hole&apos;s size, %2 how far the backing laps its edge</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El agujero mide %1: pegar antes un respaldo, con solape de %2.</translation>
     </message>
     <message>
         <source>No bevel is given: filler cracks out of square edges.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se da bisel: la masilla salta de los cantos vivos.</translation>
     </message>
     <message>
         <source>%1 is too little to measure by a bead: weigh it to 0.01 g, or mix %2 and book the waste.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 es poco para medir con cordón: pesar a 0,01 g, o mezclar %2 y anotar el desperdicio.</translation>
     </message>
     <message>
         <source>The puddle is only %1 across, below %2: weigh instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>La torta mide solo %1, menos de %2: mejor pesar.</translation>
     </message>
     <message>
         <source>The puddle is %1 across, above %2: split the batch.</source>
-        <translation type="unfinished"></translation>
+        <translation>La torta mide %1, más de %2: dividir la mezcla.</translation>
     </message>
     <message>
         <source>The puddle is %1 across, the board %2: split the batch.</source>
-        <translation type="unfinished"></translation>
+        <translation>La torta mide %1, la tabla %2: dividir la mezcla.</translation>
     </message>
     <message>
         <source>Demo sheet: its values are invented, not for work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ficha de muestra: sus valores son inventados, no para trabajar.</translation>
     </message>
 </context>
 <context>
     <name>StationScreens</name>
     <message>
         <source>Sanding block</source>
-        <translation type="unfinished"></translation>
+        <translation>Taco de lijar</translation>
     </message>
     <message>
         <source>Sand the skim to the contour, 180 grit</source>
-        <translation type="unfinished"></translation>
+        <translation>Lijar la capa fina al contorno, grano 180</translation>
     </message>
     <message>
         <source>Sand level, 80 grit, extraction on</source>
-        <translation type="unfinished"></translation>
+        <translation>Lijar a ras, grano 80, con aspiración</translation>
     </message>
     <message>
         <source>Feather it out beyond the filler.</source>
-        <translation type="unfinished"></translation>
+        <translation>Difuminar más allá de la masilla.</translation>
     </message>
     <message>
         <source>Coarser paper only inside the filled area. Then dust off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lija más basta solo dentro de lo masillado. Luego desempolvar.</translation>
     </message>
     <message>
         <source>Sanded and dusted off</source>
-        <translation type="unfinished"></translation>
+        <translation>Lijado y desempolvado</translation>
     </message>
     <message>
         <source>Turn the panel</source>
-        <translation type="unfinished"></translation>
+        <translation>Voltear el panel</translation>
     </message>
     <message>
         <source>Strip the dam, then turn the panel over</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar el tope y voltear el panel</translation>
     </message>
     <message>
         <source>Residue of the dam off, 80 grit, dust off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar restos del tope, grano 80, desempolvar.</translation>
     </message>
     <message>
         <source>The other face is filled the same way.</source>
-        <translation type="unfinished"></translation>
+        <translation>La otra cara se masilla igual.</translation>
     </message>
     <message>
         <source>Turned and clean</source>
-        <translation type="unfinished"></translation>
+        <translation>Volteado y limpio</translation>
     </message>
     <message>
         <source>Hand over</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregar</translation>
     </message>
     <message>
         <source>Hand over for primer</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregar para imprimar</translation>
     </message>
     <message>
         <source>All six tests are passed and in the log.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las seis pruebas, superadas y en el registro.</translation>
     </message>
     <message>
         <source>Mixed: %1 of fibre filler, %2 of finishing filler, in %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mezclado: %1 de masilla de fibra, %2 de acabado, en %3.</translation>
     </message>
     <message>
         <source>The paint system’s data sheet says when it may be primed.</source>
-        <translation type="unfinished"></translation>
+        <translation>La ficha del sistema de pintura dice cuándo se puede imprimar.</translation>
     </message>
     <message>
         <source>Handed over</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregado</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Hecho</translation>
     </message>
     <message>
         <source>This repair is closed and in the log.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta reparación está cerrada y en el registro.</translation>
     </message>
     <message>
         <source>The supervisor signs it off with the day’s work.</source>
-        <translation type="unfinished"></translation>
+        <translation>El supervisor la firma con el trabajo del día.</translation>
     </message>
     <message>
         <source>To the rail</source>
-        <translation type="unfinished"></translation>
+        <translation>A la fila</translation>
     </message>
     <message>
         <source>Parked</source>
-        <translation type="unfinished"></translation>
+        <translation>Apartado</translation>
     </message>
     <message>
         <source>Parked: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Apartado: %1</translation>
     </message>
     <message>
         <source>It was parked to ask.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se apartó para preguntar.</translation>
     </message>
     <message>
         <source>Go on only when the answer is there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguir solo cuando haya respuesta.</translation>
     </message>
     <message>
         <source>Take it up again</source>
-        <translation type="unfinished"></translation>
+        <translation>Retomar</translation>
     </message>
     <message>
         <source>When what was wrong has been put right, assess it again from the first question.</source>
-        <translation type="unfinished"></translation>
+        <translation>Corregido lo que estaba mal, evaluar otra vez desde la primera pregunta.</translation>
     </message>
     <message>
         <source>Leave it parked</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar apartado</translation>
     </message>
     <message>
         <source>Assess again</source>
-        <translation type="unfinished"></translation>
+        <translation>Evaluar de nuevo</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Alto</translation>
     </message>
     <message>
         <source>Stop here and ask</source>
-        <translation type="unfinished"></translation>
+        <translation>Parar aquí y preguntar</translation>
     </message>
     <message>
         <source>Ask the supervisor before you go on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Preguntar al supervisor antes de seguir.</translation>
     </message>
     <message>
         <source>The mix on this panel goes on curing and its clock runs on.</source>
-        <translation type="unfinished"></translation>
+        <translation>La mezcla de este panel sigue curando y su reloj corre.</translation>
     </message>
     <message>
         <source>Nothing is lost: parked, it waits on the rail at this very step.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada se pierde: apartado, espera en la fila en este mismo paso.</translation>
     </message>
     <message>
         <source>The safety data sheet and the maker’s repair manual come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero: ficha de seguridad y manual de reparación del fabricante.</translation>
     </message>
     <message>
         <source>Answered: go on</source>
-        <translation type="unfinished"></translation>
+        <translation>Respondido: seguir</translation>
     </message>
     <message>
         <source>Park it</source>
-        <translation type="unfinished"></translation>
+        <translation>Apartar</translation>
     </message>
 </context>
 <context>
     <name>StationWords</name>
     <message>
         <source>%1 since hardener</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 desde endurecedor</translation>
     </message>
     <message>
         <source>%1 left</source>
-        <translation type="unfinished"></translation>
+        <translation>quedan %1</translation>
     </message>
     <message>
         <source>by choice</source>
-        <translation type="unfinished"></translation>
+        <translation>por elección</translation>
     </message>
 </context>
 <context>
     <name>StepScreen</name>
     <message>
         <source>Caution</source>
-        <translation type="unfinished"></translation>
+        <translation>Precaución</translation>
     </message>
     <message>
         <source>To the present step</source>
-        <translation type="unfinished"></translation>
+        <translation>Al paso actual</translation>
     </message>
 </context>
 <context>
     <name>Stepper</name>
     <message>
         <source>%1: less</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: menos</translation>
     </message>
     <message>
         <source>%1: more</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: más</translation>
     </message>
     <message>
         <source>not answered yet</source>
-        <translation type="unfinished"></translation>
+        <translation>sin responder aún</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>%1, unit: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, unidad: %2</translation>
     </message>
 </context>
 <context>
     <name>Steps</name>
     <message>
         <source>Put your gear on and start the extraction</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponerse el equipo y encender la aspiración</translation>
     </message>
     <message>
         <source>Goggles, mask, gloves, ear protection, closed sleeves. Read the safety data sheets of what you use.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gafas, mascarilla, guantes, protección auditiva, mangas cerradas. Leer las fichas de seguridad de lo que se usa.</translation>
     </message>
     <message>
         <source>Gear is on</source>
-        <translation type="unfinished"></translation>
+        <translation>Equipo puesto</translation>
     </message>
     <message>
         <source>Fetch the tools that touch only aluminium</source>
-        <translation type="unfinished"></translation>
+        <translation>Traer las herramientas solo para aluminio</translation>
     </message>
     <message>
         <source>Own discs, own brush, own extractor. Steel grit in aluminium starts corrosion.</source>
-        <translation type="unfinished"></translation>
+        <translation>Discos, cepillo y aspirador propios. El polvo de acero inicia corrosión en el aluminio.</translation>
     </message>
     <message>
         <source>Own tools are here</source>
-        <translation type="unfinished"></translation>
+        <translation>Herramientas aquí</translation>
     </message>
     <message>
         <source>Wash the panel with soap and water</source>
-        <translation type="unfinished"></translation>
+        <translation>Lavar el panel con agua y jabón</translation>
     </message>
     <message>
         <source>Keep water off open fibre. Rinse, wipe, and let it dry.</source>
-        <translation type="unfinished"></translation>
+        <translation>No mojar la fibra abierta. Enjuagar, pasar un paño y dejar secar.</translation>
     </message>
     <message>
         <source>Washed and rinsed</source>
-        <translation type="unfinished"></translation>
+        <translation>Lavado y enjuagado</translation>
     </message>
     <message>
         <source>Wipe off wax and grease with solvent</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar cera y grasa con disolvente</translation>
     </message>
     <message>
         <source>Two cloths: one wipes it on, the other takes it off. Before any abrasive.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos paños: uno aplica, el otro retira. Antes de todo abrasivo.</translation>
     </message>
     <message>
         <source>Degreased with two cloths</source>
-        <translation type="unfinished"></translation>
+        <translation>Desengrasado con dos paños</translation>
     </message>
     <message>
         <source>Degrease with little acetone, away from open fibre</source>
-        <translation type="unfinished"></translation>
+        <translation>Desengrasar con poca acetona, lejos de fibra abierta</translation>
     </message>
     <message>
         <source>Two cloths, wipe on and off. Slow solvents soak into open fibre and stay.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos paños, aplicar y retirar. El disolvente lento penetra en fibra abierta y se queda.</translation>
     </message>
     <message>
         <source>Let the solvent flash off</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar evaporar el disolvente</translation>
     </message>
     <message>
         <source>Wait until nothing smells and nothing feels cold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esperar hasta que nada huela ni se sienta frío.</translation>
     </message>
     <message>
         <source>Solvent has flashed off</source>
-        <translation type="unfinished"></translation>
+        <translation>Disolvente evaporado</translation>
     </message>
     <message>
         <source>Strip the paint well beyond the repair</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar la pintura bien fuera de la reparación</translation>
     </message>
     <message>
         <source>%1 beyond the damage, edges feathered. Fibre filler never goes over paint.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 más allá del daño, bordes difuminados. La masilla de fibra nunca va sobre pintura.</translation>
     </message>
     <message>
         <source>Paint is off, edges feathered</source>
-        <translation type="unfinished"></translation>
+        <translation>Pintura fuera, bordes difuminados</translation>
     </message>
     <message>
         <source>Cut away everything loose, back to sound material</source>
-        <translation type="unfinished"></translation>
+        <translation>Cortar todo lo suelto hasta material sano</translation>
     </message>
     <message>
         <source>What is white or rattles is loose. Tap: it must ring alike all round.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo blanco o que traquetea está suelto. Golpear: debe sonar igual todo alrededor.</translation>
     </message>
     <message>
         <source>Cut to sound material</source>
-        <translation type="unfinished"></translation>
+        <translation>Cortado a material sano</translation>
     </message>
     <message>
         <source>Find every crack that runs out</source>
-        <translation type="unfinished"></translation>
+        <translation>Buscar cada grieta que sale del daño</translation>
     </message>
     <message>
         <source>Light from the side, and press gently. Mark each tip.</source>
-        <translation type="unfinished"></translation>
+        <translation>Luz lateral y presionar suave. Marcar cada punta.</translation>
     </message>
     <message>
         <source>All tips are marked</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas las puntas marcadas</translation>
     </message>
     <message>
         <source>Drill a small hole just beyond each crack tip</source>
-        <translation type="unfinished"></translation>
+        <translation>Taladrar un agujero pequeño justo tras cada punta</translation>
     </message>
     <message>
         <source>Cracks run on under the gel coat. Hole %1 to %2, right through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las grietas siguen bajo el gel coat. Agujero de %1 a %2, pasante.</translation>
     </message>
     <message>
         <source>All tips drilled</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas taladradas</translation>
     </message>
     <message>
         <source>Take the squeezed-out adhesive off</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar el adhesivo rebosado</translation>
     </message>
     <message>
         <source>Down to the panels, none pulled out of the joint.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hasta los paneles, sin arrancarlo de la unión.</translation>
     </message>
     <message>
         <source>Squeeze-out is off</source>
-        <translation type="unfinished"></translation>
+        <translation>Rebose quitado</translation>
     </message>
     <message>
         <source>Grind the weld level with the contour</source>
-        <translation type="unfinished"></translation>
+        <translation>Amolar la soldadura a ras del contorno</translation>
     </message>
     <message>
         <source>Let it cool first. No pore may remain: weld it again where one does.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar enfriar antes. No debe quedar poro: soldar de nuevo donde lo haya.</translation>
     </message>
     <message>
         <source>Level, cool, free of pores</source>
-        <translation type="unfinished"></translation>
+        <translation>A ras, fría, sin poros</translation>
     </message>
     <message>
         <source>Dry the panel and prove that it is dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Secar el panel y comprobar que está seco</translation>
     </message>
     <message>
         <source>Front, edges and back. Tape clear film over it: no mist may form underneath.</source>
-        <translation type="unfinished"></translation>
+        <translation>Frente, bordes y dorso. Pegar film transparente encima: no debe formarse vaho debajo.</translation>
     </message>
     <message>
         <source>Proved dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprobado: seco</translation>
     </message>
     <message>
         <source>Bevel the edge of the damage</source>
-        <translation type="unfinished"></translation>
+        <translation>Biselar el borde del daño</translation>
     </message>
     <message>
         <source>Run the bevel out over %1 all round. No square edge may remain.</source>
-        <translation type="unfinished"></translation>
+        <translation>Extender el bisel %1 todo alrededor. No debe quedar canto vivo.</translation>
     </message>
     <message>
         <source>Bevel is cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisel hecho</translation>
     </message>
     <message>
         <source>Bevel the edge on both faces</source>
-        <translation type="unfinished"></translation>
+        <translation>Biselar el borde en ambas caras</translation>
     </message>
     <message>
         <source>On each face run the bevel out over %1 all round. The two meet in the middle.</source>
-        <translation type="unfinished"></translation>
+        <translation>En cada cara, extender el bisel %1 todo alrededor. Ambos se unen en el centro.</translation>
     </message>
     <message>
         <source>Both bevels are cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Ambos biseles hechos</translation>
     </message>
     <message>
         <source>Open the gouge to a shallow V</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir el surco en V poco profunda</translation>
     </message>
     <message>
         <source>No loose fibre and no square edge may remain.</source>
-        <translation type="unfinished"></translation>
+        <translation>No debe quedar fibra suelta ni canto vivo.</translation>
     </message>
     <message>
         <source>Gouge is open</source>
-        <translation type="unfinished"></translation>
+        <translation>Surco abierto</translation>
     </message>
     <message>
         <source>Bevel the upper panel’s edge slightly</source>
-        <translation type="unfinished"></translation>
+        <translation>Biselar poco el borde del panel superior</translation>
     </message>
     <message>
         <source>At most %1 deep, half its thickness. Never into the bond line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Máximo %1 de hondo, la mitad del espesor. Nunca hasta la línea de pegado.</translation>
     </message>
     <message>
         <source>Slight bevel is cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisel leve hecho</translation>
     </message>
     <message>
         <source>Abrade the back around the hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Lijar el dorso alrededor del agujero</translation>
     </message>
     <message>
         <source>80 grit, down to clean glass, then dust it off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Grano 80, hasta fibra limpia; luego desempolvar.</translation>
     </message>
     <message>
         <source>Back is abraded</source>
-        <translation type="unfinished"></translation>
+        <translation>Dorso lijado</translation>
     </message>
     <message>
         <source>Bond a backing behind the hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Pegar un respaldo detrás del agujero</translation>
     </message>
     <message>
         <source>Cloth and resin, or an offcut, lapping %1 all round. Let it cure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tejido y resina, o un recorte, con solape de %1 alrededor. Dejar curar.</translation>
     </message>
     <message>
         <source>Backing is on and cured</source>
-        <translation type="unfinished"></translation>
+        <translation>Respaldo puesto y curado</translation>
     </message>
     <message>
         <source>Pull a backing in through the hole and bond it</source>
-        <translation type="unfinished"></translation>
+        <translation>Meter un respaldo por el agujero y pegarlo</translation>
     </message>
     <message>
         <source>Wet cloth on a card, pulled up with wire, lapping %1. Hold it until it cures.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tejido con resina sobre cartón, tirado con alambre, solape %1. Sujetar hasta que cure.</translation>
     </message>
     <message>
         <source>Close the hole with a dam of tape or card</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar el agujero con un tope de cinta o cartón</translation>
     </message>
     <message>
         <source>Behind the missing area; tape on clean surface only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Detrás de la zona que falta; cinta solo sobre superficie limpia.</translation>
     </message>
     <message>
         <source>Dam is on</source>
-        <translation type="unfinished"></translation>
+        <translation>Tope puesto</translation>
     </message>
     <message>
         <source>Abrade bevel and surround with 80 grit</source>
-        <translation type="unfinished"></translation>
+        <translation>Lijar bisel y entorno con grano 80</translation>
     </message>
     <message>
         <source>Dull all over, no shine left. Coarser only inside the filled area.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mate en todo, sin brillo. Grano más basto solo dentro de lo masillado.</translation>
     </message>
     <message>
         <source>Dull all over</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo mate</translation>
     </message>
     <message>
         <source>Abrade the bare metal with 80 grit</source>
-        <translation type="unfinished"></translation>
+        <translation>Lijar el metal desnudo con grano 80</translation>
     </message>
     <message>
         <source>Bright all over, no rust in the pits. The hour until filling starts now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Brillante en todo, sin óxido en las picaduras. Ya corre la hora para masillar.</translation>
     </message>
     <message>
         <source>Bright all over</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo brillante</translation>
     </message>
     <message>
         <source>Dust off with extraction, then with clean air</source>
-        <translation type="unfinished"></translation>
+        <translation>Desempolvar con aspiración, luego con aire limpio</translation>
     </message>
     <message>
         <source>Dry, oil-free, below 30 psi (2 bar), with chip guarding. No solvent on ground fibre.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seco, sin aceite, menos de 30 psi (2 bar), con pantalla contra partículas. Sin disolvente en fibra amolada.</translation>
     </message>
     <message>
         <source>Free of dust</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin polvo</translation>
     </message>
     <message>
         <source>Wipe the bare metal once, fast, and dry it</source>
-        <translation type="unfinished"></translation>
+        <translation>Limpiar el metal desnudo una vez, rápido, y secar</translation>
     </message>
     <message>
         <source>Solvent on one clean cloth, a dry one right behind it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Disolvente en un paño limpio; enseguida, uno seco.</translation>
     </message>
     <message>
         <source>Wiped and dried</source>
-        <translation type="unfinished"></translation>
+        <translation>Limpio y seco</translation>
     </message>
     <message>
         <source>Let the metal flash off</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar orear el metal</translation>
     </message>
     <message>
         <source>Metal has flashed off</source>
-        <translation type="unfinished"></translation>
+        <translation>Metal oreado</translation>
     </message>
     <message>
         <source>Read air, panel and humidity again</source>
-        <translation type="unfinished"></translation>
+        <translation>Leer otra vez aire, panel y humedad</translation>
     </message>
     <message>
         <source>Probe on the bare panel beside the damage. The dew margin is computed again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sonda en el panel desnudo junto al daño. Se recalcula el margen de rocío.</translation>
     </message>
     <message>
         <source>Reading is taken</source>
-        <translation type="unfinished"></translation>
+        <translation>Lectura hecha</translation>
     </message>
     <message>
         <source>Probe on the bare metal beside the damage. The dew margin is computed again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sonda en el metal desnudo junto al daño. Se recalcula el margen de rocío.</translation>
     </message>
     <message>
         <source>Put a guide coat over the repair</source>
-        <translation type="unfinished"></translation>
+        <translation>Aplicar guía de lijado en la reparación</translation>
     </message>
     <message>
         <source>A thin, even veil; it shows what is high and what is low.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un velo fino y parejo; muestra lo alto y lo bajo.</translation>
     </message>
     <message>
         <source>Guide coat is on</source>
-        <translation type="unfinished"></translation>
+        <translation>Guía aplicada</translation>
     </message>
     <message>
         <source>Sand to contour with 180 grit on a block</source>
-        <translation type="unfinished"></translation>
+        <translation>Lijar al contorno con grano 180 y taco</translation>
     </message>
     <message>
         <source>Stop when the guide coat is gone. Where it stays, it is low.</source>
-        <translation type="unfinished"></translation>
+        <translation>Parar cuando la guía desaparece. Donde queda, está bajo.</translation>
     </message>
     <message>
         <source>Sanded with 180</source>
-        <translation type="unfinished"></translation>
+        <translation>Lijado con 180</translation>
     </message>
     <message>
         <source>Sand out to the edges with 320 grit</source>
-        <translation type="unfinished"></translation>
+        <translation>Lijar hacia los bordes con grano 320</translation>
     </message>
     <message>
         <source>No scratch of the coarser grit and no edge may remain.</source>
-        <translation type="unfinished"></translation>
+        <translation>No debe quedar raya de grano más basto ni borde.</translation>
     </message>
     <message>
         <source>Sanded with 320</source>
-        <translation type="unfinished"></translation>
+        <translation>Lijado con 320</translation>
     </message>
     <message>
         <source>Dust off the whole panel</source>
-        <translation type="unfinished"></translation>
+        <translation>Desempolvar todo el panel</translation>
     </message>
     <message>
         <source>Extraction first, then clean, dry, oil-free air, below 30 psi (2 bar).</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero aspiración; luego aire limpio, seco, sin aceite, menos de 30 psi (2 bar).</translation>
     </message>
     <message>
         <source>Inspect the surface in raking light</source>
-        <translation type="unfinished"></translation>
+        <translation>Inspeccionar la superficie con luz rasante</translation>
     </message>
     <message>
         <source>No pinhole at half a metre, no edge, no guide coat. Pinholes are opened and filled, never buried.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ni poro a medio metro, ni borde, ni guía. Los poros se abren y se rellenan, nunca se tapan.</translation>
     </message>
     <message>
         <source>Inspected, nothing found</source>
-        <translation type="unfinished"></translation>
+        <translation>Inspeccionado, sin defectos</translation>
     </message>
     <message>
         <source>Let it cure before the primer</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar curar antes de imprimar</translation>
     </message>
     <message>
         <source>At least %1 after the last sanding, at this temperature.</source>
-        <translation type="unfinished"></translation>
+        <translation>Al menos %1 tras el último lijado, a esta temperatura.</translation>
     </message>
     <message>
         <source>It has cured</source>
-        <translation type="unfinished"></translation>
+        <translation>Ha curado</translation>
     </message>
     <message>
         <source>Look for guide coat that is left</source>
-        <translation type="unfinished"></translation>
+        <translation>Buscar restos de guía</translation>
     </message>
     <message>
         <source>What is left shows a low spot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que queda marca una zona baja.</translation>
     </message>
     <message>
         <source>Guide coat is gone</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin restos de guía</translation>
     </message>
     <message>
         <source>Lay the straightedge across the repair, both ways</source>
-        <translation type="unfinished"></translation>
+        <translation>Poner la regla en la reparación, en ambos sentidos</translation>
     </message>
     <message>
         <source>On a curved panel, compare with the other side.</source>
-        <translation type="unfinished"></translation>
+        <translation>En panel curvo, comparar con el otro lado.</translation>
     </message>
     <message>
         <source>No gap, no rocking</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin hueco ni balanceo</translation>
     </message>
     <message>
         <source>Look for pinholes in raking light</source>
-        <translation type="unfinished"></translation>
+        <translation>Buscar poros con luz rasante</translation>
     </message>
     <message>
         <source>From half a metre, light from the side. Pinholes are opened and filled, never buried.</source>
-        <translation type="unfinished"></translation>
+        <translation>A medio metro, luz lateral. Los poros se abren y se rellenan, nunca se tapan.</translation>
     </message>
     <message>
         <source>No pinhole</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin poros</translation>
     </message>
     <message>
         <source>Press a nail in, then rub with paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Apretar con la uña, luego frotar con lija</translation>
     </message>
     <message>
         <source>The nail leaves no mark, and the paper powders the filler rather than clogs.</source>
-        <translation type="unfinished"></translation>
+        <translation>La uña no marca; la lija saca polvo, no se empasta.</translation>
     </message>
     <message>
         <source>No mark, it powders</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin marca, saca polvo</translation>
     </message>
     <message>
         <source>Tap with a coin over repair and surround</source>
-        <translation type="unfinished"></translation>
+        <translation>Golpear con moneda la reparación y su entorno</translation>
     </message>
     <message>
         <source>A dull spot is hollow.</source>
-        <translation type="unfinished"></translation>
+        <translation>Donde suena sordo, está hueco.</translation>
     </message>
     <message>
         <source>It rings alike all over</source>
-        <translation type="unfinished"></translation>
+        <translation>Suena igual en todo</translation>
     </message>
     <message>
         <source>Feel for the edge with a flat hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Palpar el borde con la mano plana</translation>
     </message>
     <message>
         <source>Across it, through a thin cloth, eyes shut.</source>
-        <translation type="unfinished"></translation>
+        <translation>De través, con un paño fino, ojos cerrados.</translation>
     </message>
     <message>
         <source>No edge to feel</source>
-        <translation type="unfinished"></translation>
+        <translation>No se nota borde</translation>
     </message>
 </context>
 <context>
     <name>StopWays</name>
     <message>
         <source>Look, measure, and answer the question.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mirar, medir y responder la pregunta.</translation>
     </message>
     <message>
         <source>Weld the plastic, or replace the part.</source>
-        <translation type="unfinished"></translation>
+        <translation>Soldar el plástico o cambiar la pieza.</translation>
     </message>
     <message>
         <source>Repair it with a flexible system, or replace it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Reparar con un sistema flexible o cambiar la pieza.</translation>
     </message>
     <message>
         <source>Follow the vehicle maker’s method for carbon fibre.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguir el método del fabricante del vehículo para fibra de carbono.</translation>
     </message>
     <message>
         <source>Replace the part.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar la pieza.</translation>
     </message>
     <message>
         <source>Find out what it is before you touch it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Averiguar qué es antes de tocarlo.</translation>
     </message>
     <message>
         <source>Follow the vehicle maker’s method for this part.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguir el método del fabricante del vehículo para esta pieza.</translation>
     </message>
     <message>
         <source>Follow the vehicle maker’s method for sensor areas.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguir el método del fabricante del vehículo para zonas de sensor.</translation>
     </message>
     <message>
         <source>Take it out of service and replace it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirar de servicio y cambiar.</translation>
     </message>
     <message>
         <source>Strip it to the bare panel.</source>
-        <translation type="unfinished"></translation>
+        <translation>Decapar hasta el panel desnudo.</translation>
     </message>
     <message>
         <source>Blast or cut it back to bright metal.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chorrear o amolar hasta metal brillante.</translation>
     </message>
     <message>
         <source>Let the primer cure, or strip it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar curar la imprimación o decaparla.</translation>
     </message>
     <message>
         <source>Wash the flux off and grind to bright metal.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lavar el fundente y amolar a metal brillante.</translation>
     </message>
     <message>
         <source>Dry it, and prove that it is dry.</source>
-        <translation type="unfinished"></translation>
+        <translation>Secar y comprobar que está seco.</translation>
     </message>
     <message>
         <source>Open it and renew the core first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero abrir y renovar el núcleo.</translation>
     </message>
     <message>
         <source>Clean, prime and seal it to the vehicle maker’s pattern.</source>
-        <translation type="unfinished"></translation>
+        <translation>Limpiar, imprimar y sellar según el fabricante del vehículo.</translation>
     </message>
     <message>
         <source>Look at the seam and the panel again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mirar otra vez la junta y el panel.</translation>
     </message>
     <message>
         <source>Look at the hole and the panel again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mirar otra vez el agujero y el panel.</translation>
     </message>
     <message>
         <source>Let the adhesive cure to its sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar curar el adhesivo según su ficha.</translation>
     </message>
     <message>
         <source>Cut back to bright metal, then weld or patch.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cortar hasta metal brillante; luego soldar o poner parche.</translation>
     </message>
     <message>
         <source>Bring the metal up first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero levantar el metal.</translation>
     </message>
     <message>
         <source>Laminate it, or let in a section.</source>
-        <translation type="unfinished"></translation>
+        <translation>Laminar o injertar un tramo.</translation>
     </message>
     <message>
         <source>Ask for a filler whose sheet allows it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pedir una masilla cuya ficha lo permita.</translation>
     </message>
     <message>
         <source>Wait for cooler air, or move to a cooler place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esperar aire más fresco o ir a un lugar más fresco.</translation>
     </message>
     <message>
         <source>Warm the panel right through, then read again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Calentar el panel en todo su espesor; leer de nuevo.</translation>
     </message>
     <message>
         <source>Let the panel cool in the shade.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar enfriar el panel a la sombra.</translation>
     </message>
     <message>
         <source>Warm the shop, the tub and the tube.</source>
-        <translation type="unfinished"></translation>
+        <translation>Calentar el taller, el bote y el tubo.</translation>
     </message>
     <message>
         <source>If you cannot tell, stop and ask.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si no se sabe, parar y preguntar.</translation>
     </message>
     <message>
         <source>The marking on the back names the plastic.</source>
-        <translation type="unfinished"></translation>
+        <translation>La marca del dorso indica el plástico.</translation>
     </message>
     <message>
         <source>The repair must bend with the part.</source>
-        <translation type="unfinished"></translation>
+        <translation>La reparación debe flexionar con la pieza.</translation>
     </message>
     <message>
         <source>Damage inside must be found by those trained for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>El daño interno lo busca personal formado para ello.</translation>
     </message>
     <message>
         <source>Do not sand or drill it meanwhile.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mientras, no lijar ni taladrar.</translation>
     </message>
     <message>
         <source>Magnet, zinc gauge, ohmmeter, broken edge, back-face marking, tap sound.</source>
-        <translation type="unfinished"></translation>
+        <translation>Imán, medidor de zinc, óhmetro, borde roto, marca del dorso, sonido al golpe.</translation>
     </message>
     <message>
         <source>What carries load is restored, never filled over.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que soporta carga se restaura, nunca se masilla.</translation>
     </message>
     <message>
         <source>The sensor may need calibrating afterwards.</source>
-        <translation type="unfinished"></translation>
+        <translation>Puede que luego haya que calibrar el sensor.</translation>
     </message>
     <message>
         <source>No grinding, drilling or heat near it.</source>
-        <translation type="unfinished"></translation>
+        <translation>No amolar, taladrar ni calentar cerca.</translation>
     </message>
     <message>
         <source>Well beyond the repair, edges feathered; then assess again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bien fuera de la reparación, bordes difuminados; luego evaluar de nuevo.</translation>
     </message>
     <message>
         <source>What is left thin or holed is cut out; then assess again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que queda fino o perforado se corta; luego evaluar de nuevo.</translation>
     </message>
     <message>
         <source>Cured epoxy that is abraded may stay; then assess again.</source>
-        <translation type="unfinished"></translation>
+        <translation>El epoxi curado y lijado puede quedar; luego evaluar de nuevo.</translation>
     </message>
     <message>
         <source>Then assess again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Luego evaluar de nuevo.</translation>
     </message>
     <message>
         <source>Tape clear film over it: no mist underneath after a while.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pegar film transparente encima: sin vaho debajo tras un rato.</translation>
     </message>
     <message>
         <source>Close the skin again; then assess again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver a cerrar la piel; luego evaluar de nuevo.</translation>
     </message>
     <message>
         <source>Only where the maker’s method calls for a continuous weld: weld, dress, then assess again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solo si el método del fabricante pide soldadura continua: soldar, repasar y evaluar de nuevo.</translation>
     </message>
     <message>
         <source>One of the two answers is wrong.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una de las dos respuestas es errónea.</translation>
     </message>
     <message>
         <source>Then take the squeeze-out off and assess again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Luego quitar el rebose y evaluar de nuevo.</translation>
     </message>
     <message>
         <source>Then it is a seam or a low spot: assess again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entonces es junta o zona baja: evaluar de nuevo.</translation>
     </message>
     <message>
         <source>Raise it as near to level as it goes; then assess again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Levantarlo lo más a ras posible; luego evaluar de nuevo.</translation>
     </message>
     <message>
         <source>What stays low after that can be assessed again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que siga bajo se puede evaluar de nuevo.</translation>
     </message>
     <message>
         <source>On zinc, cured and abraded epoxy primer first is another way.</source>
-        <translation type="unfinished"></translation>
+        <translation>En zinc, otra vía: primero imprimación epoxi, curada y lijada.</translation>
     </message>
     <message>
         <source>Temperature is never corrected with hardener.</source>
-        <translation type="unfinished"></translation>
+        <translation>La temperatura nunca se corrige con endurecedor.</translation>
     </message>
     <message>
         <source>A lamp warms the panel before filling, never wet filler.</source>
-        <translation type="unfinished"></translation>
+        <translation>La lámpara calienta el panel antes de masillar, nunca masilla fresca.</translation>
     </message>
     <message>
         <source>From the cold they need hours to even out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Desde frío necesitan horas para igualarse.</translation>
     </message>
     <message>
         <source>to the plastics bench</source>
         <extracomment>goes on after &quot;Park it —&quot;</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>al puesto de plásticos</translation>
     </message>
     <message>
         <source>to the laminate shop</source>
-        <translation type="unfinished"></translation>
+        <translation>al taller de laminado</translation>
     </message>
     <message>
         <source>to the parts counter</source>
-        <translation type="unfinished"></translation>
+        <translation>a repuestos</translation>
     </message>
     <message>
         <source>to the supervisor</source>
-        <translation type="unfinished"></translation>
+        <translation>al supervisor</translation>
     </message>
     <message>
         <source>to the body shop</source>
-        <translation type="unfinished"></translation>
+        <translation>a carrocería</translation>
     </message>
     <message>
         <source>to the stripping bay</source>
-        <translation type="unfinished"></translation>
+        <translation>a decapado</translation>
     </message>
     <message>
         <source>to the metal shop</source>
-        <translation type="unfinished"></translation>
+        <translation>al taller de chapa</translation>
     </message>
     <message>
         <source>to the warm room</source>
-        <translation type="unfinished"></translation>
+        <translation>al cuarto caliente</translation>
     </message>
     <message>
         <source>to the welding shop</source>
-        <translation type="unfinished"></translation>
+        <translation>al taller de soldadura</translation>
     </message>
     <message>
         <source>to a cool place</source>
-        <translation type="unfinished"></translation>
+        <translation>a un lugar fresco</translation>
     </message>
 </context>
 <context>
     <name>Stops</name>
     <message>
         <source>Do not fill this panel</source>
-        <translation type="unfinished"></translation>
+        <translation>No masillar este panel</translation>
     </message>
     <message>
         <source>Do not fill in this zone</source>
-        <translation type="unfinished"></translation>
+        <translation>No masillar en esta zona</translation>
     </message>
     <message>
         <source>Do not fill on this surface</source>
-        <translation type="unfinished"></translation>
+        <translation>No masillar esta superficie</translation>
     </message>
     <message>
         <source>Do not fill over this core</source>
-        <translation type="unfinished"></translation>
+        <translation>No masillar sobre este núcleo</translation>
     </message>
     <message>
         <source>Do not fill this seam</source>
-        <translation type="unfinished"></translation>
+        <translation>No masillar esta junta</translation>
     </message>
     <message>
         <source>Do not fill this hole</source>
-        <translation type="unfinished"></translation>
+        <translation>No masillar este agujero</translation>
     </message>
     <message>
         <source>Do not fill yet</source>
-        <translation type="unfinished"></translation>
+        <translation>No masillar aún</translation>
     </message>
     <message>
         <source>These answers do not fit together</source>
-        <translation type="unfinished"></translation>
+        <translation>Estas respuestas no encajan entre sí</translation>
     </message>
     <message>
         <source>Not assessed yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin evaluar aún</translation>
     </message>
     <message>
         <source>Not assessed: %1.</source>
         <extracomment>%1 is a question of the assessment: &quot;kind of weld&quot;</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sin evaluar: %1.</translation>
     </message>
     <message>
         <source>A question without an answer never counts as yes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una pregunta sin respuesta nunca cuenta como sí.</translation>
     </message>
     <message>
         <source>It is a thermoplastic.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es un termoplástico.</translation>
     </message>
     <message>
         <source>Polyester does not bond to it and peels off as the panel bends.</source>
-        <translation type="unfinished"></translation>
+        <translation>El poliéster no se adhiere; se despega al flexionar el panel.</translation>
     </message>
     <message>
         <source>It is a flexible plastic.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es un plástico flexible.</translation>
     </message>
     <message>
         <source>Hard filler cracks off a part that bends.</source>
-        <translation type="unfinished"></translation>
+        <translation>La masilla dura salta de la pieza que flexiona.</translation>
     </message>
     <message>
         <source>It is carbon fibre.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es fibra de carbono.</translation>
     </message>
     <message>
         <source>Its fibres carry load, and filler hides damage between the plies.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sus fibras soportan carga; la masilla oculta daños entre capas.</translation>
     </message>
     <message>
         <source>It is cast plastic without fibre.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es plástico colado sin fibra.</translation>
     </message>
     <message>
         <source>It is brittle: the crack runs on beside the filler.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es frágil: la grieta sigue junto a la masilla.</translation>
     </message>
     <message>
         <source>It is magnesium.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es magnesio.</translation>
     </message>
     <message>
         <source>Its dust burns, and it corrodes under filler.</source>
-        <translation type="unfinished"></translation>
+        <translation>Su polvo arde, y se corroe bajo la masilla.</translation>
     </message>
     <message>
         <source>Nobody knows what it is made of.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nadie sabe de qué está hecho.</translation>
     </message>
     <message>
         <source>The filler, the solvent and the tools all depend on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>De ello dependen la masilla, el disolvente y las herramientas.</translation>
     </message>
     <message>
         <source>This part carries load.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta pieza soporta carga.</translation>
     </message>
     <message>
         <source>Filler has no strength in a crash and hides what failed.</source>
-        <translation type="unfinished"></translation>
+        <translation>La masilla no resiste choques y oculta lo que falló.</translation>
     </message>
     <message>
         <source>Belts, seats, glass, airbags or high voltage are here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí hay cinturones, asientos, vidrio, airbags o alta tensión.</translation>
     </message>
     <message>
         <source>People depend on this part as it was built.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las personas dependen de esta pieza tal como se hizo.</translation>
     </message>
     <message>
         <source>A driver-assistance sensor looks through here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un sensor de asistencia al conductor mira por aquí.</translation>
     </message>
     <message>
         <source>Filler and thick paint bend or block its beam.</source>
-        <translation type="unfinished"></translation>
+        <translation>La masilla y la pintura gruesa desvían o tapan su haz.</translation>
     </message>
     <message>
         <source>It holds fuel or pressure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Contiene combustible o presión.</translation>
     </message>
     <message>
         <source>Filler does not seal it, and grinding can set it alight.</source>
-        <translation type="unfinished"></translation>
+        <translation>La masilla no lo sella, y amolar puede incendiarlo.</translation>
     </message>
     <message>
         <source>There is paint where the filler goes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay pintura donde va la masilla.</translation>
     </message>
     <message>
         <source>The filler holds only as well as the paint. Its edge shows later.</source>
-        <translation type="unfinished"></translation>
+        <translation>La masilla agarra solo lo que agarra la pintura. Su borde se nota después.</translation>
     </message>
     <message>
         <source>There is old filler of an unknown kind.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay masilla vieja de tipo desconocido.</translation>
     </message>
     <message>
         <source>Nobody knows what it is or how it holds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nadie sabe qué es ni cómo agarra.</translation>
     </message>
     <message>
         <source>There is sealer or underseal.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay sellador o protector de bajos.</translation>
     </message>
     <message>
         <source>It stays soft, and filler slides on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Queda blando, y la masilla resbala encima.</translation>
     </message>
     <message>
         <source>There is live rust.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay óxido activo.</translation>
     </message>
     <message>
         <source>It goes on growing under the filler and lifts it off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sigue creciendo bajo la masilla y la levanta.</translation>
     </message>
     <message>
         <source>There is rust converter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay convertidor de óxido.</translation>
     </message>
     <message>
         <source>Its acid keeps the filler above it from curing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Su ácido impide curar a la masilla de encima.</translation>
     </message>
     <message>
         <source>There is acid-etch primer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay imprimación ácida.</translation>
     </message>
     <message>
         <source>The primer has not cured.</source>
-        <translation type="unfinished"></translation>
+        <translation>La imprimación no ha curado.</translation>
     </message>
     <message>
         <source>The filler softens it, and both come off together.</source>
-        <translation type="unfinished"></translation>
+        <translation>La masilla la ablanda y ambas se desprenden juntas.</translation>
     </message>
     <message>
         <source>There is solder with flux.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay estaño con fundente.</translation>
     </message>
     <message>
         <source>Flux is acid and greasy: nothing holds on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>El fundente es ácido y graso: nada agarra encima.</translation>
     </message>
     <message>
         <source>Do not fill while it is damp</source>
-        <translation type="unfinished"></translation>
+        <translation>No masillar mientras esté húmedo</translation>
     </message>
     <message>
         <source>The panel is damp.</source>
-        <translation type="unfinished"></translation>
+        <translation>El panel está húmedo.</translation>
     </message>
     <message>
         <source>Water keeps the filler from wetting the surface, then makes blisters.</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua impide que la masilla moje la superficie; luego forma ampollas.</translation>
     </message>
     <message>
         <source>There is a foam core under the laminate.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay núcleo de espuma bajo el laminado.</translation>
     </message>
     <message>
         <source>Styrene and heat attack foam, and the skin loses its support.</source>
-        <translation type="unfinished"></translation>
+        <translation>El estireno y el calor atacan la espuma; la piel pierde apoyo.</translation>
     </message>
     <message>
         <source>There is a wet wood core under the laminate.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay núcleo de madera mojada bajo el laminado.</translation>
     </message>
     <message>
         <source>The water stays in, and the wood rots on below.</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua queda dentro y la madera se sigue pudriendo.</translation>
     </message>
     <message>
         <source>It is spot-welded: a joint, not damage.</source>
-        <translation type="unfinished"></translation>
+        <translation>Está soldado por puntos: es unión, no daño.</translation>
     </message>
     <message>
         <source>The panels move and hold water between the spots. The line shows through later, and rust creeps in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los paneles se mueven y retienen agua entre puntos. La línea se marca después y entra óxido.</translation>
     </message>
     <message>
         <source>It is stitch-welded: a joint, not damage.</source>
-        <translation type="unfinished"></translation>
+        <translation>Está soldado a tramos: es unión, no daño.</translation>
     </message>
     <message>
         <source>The panels move and hold water in the gaps. The line shows through later, and rust creeps in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los paneles se mueven y retienen agua en los huecos. La línea se marca después y entra óxido.</translation>
     </message>
     <message>
         <source>A weld seam cannot be on %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>No puede haber junta soldada en %1.</translation>
     </message>
     <message>
         <source>Either the seam is bonded, or the panel is metal.</source>
-        <translation type="unfinished"></translation>
+        <translation>O la junta es pegada, o el panel es metal.</translation>
     </message>
     <message>
         <source>A rust hole cannot be in %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>No puede haber agujero de óxido en %1.</translation>
     </message>
     <message>
         <source>Either the hole has another cause, or the panel is metal.</source>
-        <translation type="unfinished"></translation>
+        <translation>O el agujero tiene otra causa, o el panel es metal.</translation>
     </message>
     <message>
         <source>Do not fill this seam yet</source>
-        <translation type="unfinished"></translation>
+        <translation>No masillar aún esta junta</translation>
     </message>
     <message>
         <source>The adhesive has not cured.</source>
-        <translation type="unfinished"></translation>
+        <translation>El adhesivo no ha curado.</translation>
     </message>
     <message>
         <source>It still shrinks and swells, and its line shows through the paint.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún se contrae y se hincha; su línea se nota en la pintura.</translation>
     </message>
     <message>
         <source>Do not fill this crack</source>
-        <translation type="unfinished"></translation>
+        <translation>No masillar esta grieta</translation>
     </message>
     <message>
         <source>A crack in metal is fatigue or tearing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una grieta en metal es fatiga o desgarro.</translation>
     </message>
     <message>
         <source>It runs on under the filler and opens again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sigue bajo la masilla y se abre de nuevo.</translation>
     </message>
     <message>
         <source>It is a hole in metal.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es un agujero en metal.</translation>
     </message>
     <message>
         <source>Sheet metal has no section to bevel, so nothing holds the filler.</source>
-        <translation type="unfinished"></translation>
+        <translation>La chapa no tiene espesor que biselar; nada sujeta la masilla.</translation>
     </message>
     <message>
         <source>Rust has eaten through the metal.</source>
-        <translation type="unfinished"></translation>
+        <translation>El óxido ha perforado el metal.</translation>
     </message>
     <message>
         <source>The metal around it is thin and goes on rusting from behind.</source>
-        <translation type="unfinished"></translation>
+        <translation>El metal de alrededor es fino y sigue oxidándose por detrás.</translation>
     </message>
     <message>
         <source>Do not fill this dent yet</source>
-        <translation type="unfinished"></translation>
+        <translation>No masillar aún esta abolladura</translation>
     </message>
     <message>
         <source>It is %1 deep; filling ends at %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiene %1 de hondo; se masilla hasta %2.</translation>
     </message>
     <message>
         <source>Thick filler on sheet metal shrinks, cracks and shows.</source>
-        <translation type="unfinished"></translation>
+        <translation>La masilla gruesa en chapa se contrae, agrieta y nota.</translation>
     </message>
     <message>
         <source>It is %1 across; filling ends at %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mide %1 de ancho; se masilla hasta %2.</translation>
     </message>
     <message>
         <source>Filler does not replace that much of a panel.</source>
-        <translation type="unfinished"></translation>
+        <translation>La masilla no sustituye tanto panel.</translation>
     </message>
     <message>
         <source>No filler fits here</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna masilla sirve aquí</translation>
     </message>
     <message>
         <source>No loaded filler suits %1 with this damage: %2.</source>
         <extracomment>%1 is a substrate, %2 a damage</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna masilla cargada sirve para %1 con este daño: %2.</translation>
     </message>
     <message>
         <source>No loaded sheet allows it, and nothing defaults to yes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna ficha cargada lo permite; nada es sí por defecto.</translation>
     </message>
     <message>
         <source>It would gel in %1; kneading alone takes %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gelificaría en %1; solo amasar lleva %2.</translation>
     </message>
     <message>
         <source>It would set before it is spread. Less hardener is not the way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fraguaría antes de extenderla. Menos endurecedor no es la solución.</translation>
     </message>
     <message>
         <source>The panel’s margin over the dew point is %1; it needs %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>El margen del panel sobre el punto de rocío es %1; necesita %2.</translation>
     </message>
     <message>
         <source>Water you cannot see settles on it and keeps filler off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua invisible se posa encima y separa la masilla.</translation>
     </message>
     <message>
         <source>The panel is at %1; filling starts at %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>El panel está a %1; se masilla desde %2.</translation>
     </message>
     <message>
         <source>Filler on a cold panel stays soft and does not grip.</source>
-        <translation type="unfinished"></translation>
+        <translation>La masilla en panel frío queda blanda y no agarra.</translation>
     </message>
     <message>
         <source>The panel is at %1; filling ends at %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>El panel está a %1; se masilla hasta %2.</translation>
     </message>
     <message>
         <source>Filler on a hot panel gels before it wets the surface.</source>
-        <translation type="unfinished"></translation>
+        <translation>La masilla en panel caliente gelifica antes de mojar la superficie.</translation>
     </message>
     <message>
         <source>The air is at %1; filling starts at %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>El aire está a %1; se masilla desde %2.</translation>
     </message>
     <message>
         <source>Cold filler and hardener cure slowly and unevenly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Masilla y endurecedor fríos curan lento y desigual.</translation>
     </message>
     <message>
         <source>The air is at %1; filling ends at %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>El aire está a %1; se masilla hasta %2.</translation>
     </message>
     <message>
         <source>The mix gels on the board before it is spread.</source>
-        <translation type="unfinished"></translation>
+        <translation>La mezcla gelifica en la tabla antes de extenderla.</translation>
     </message>
 </context>
 <context>
     <name>TakeInScreen</name>
     <message>
         <source>More</source>
-        <translation type="unfinished"></translation>
+        <translation>Más</translation>
     </message>
     <message>
         <source>Take in · %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Recepción · %1</translation>
     </message>
     <message>
         <source>Key in the job number</source>
-        <translation type="unfinished"></translation>
+        <translation>Teclear el número de orden</translation>
     </message>
     <message>
         <source>That is the job</source>
-        <translation type="unfinished"></translation>
+        <translation>Esa es la orden</translation>
     </message>
     <message>
         <source>The job number is empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>El número de orden está vacío.</translation>
     </message>
     <message>
         <source>Key in 1 to %1 digits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Teclear de 1 a %1 cifras.</translation>
     </message>
     <message>
         <source>Skirt panel, right rear</source>
-        <translation type="unfinished"></translation>
+        <translation>Faldón, trasero der.</translation>
     </message>
     <message>
         <source>Skirt panel, left front</source>
-        <translation type="unfinished"></translation>
+        <translation>Faldón, delantero izq.</translation>
     </message>
     <message>
         <source>Bumper corner, left</source>
-        <translation type="unfinished"></translation>
+        <translation>Esquina parachoques, izq.</translation>
     </message>
     <message>
         <source>Bumper corner, right</source>
-        <translation type="unfinished"></translation>
+        <translation>Esquina parachoques, der.</translation>
     </message>
     <message>
         <source>Roof cap, front</source>
-        <translation type="unfinished"></translation>
+        <translation>Tapa de techo, frontal</translation>
     </message>
     <message>
         <source>Luggage door, left</source>
-        <translation type="unfinished"></translation>
+        <translation>Puerta maletero, izq.</translation>
     </message>
     <message>
         <source>Luggage door, right</source>
-        <translation type="unfinished"></translation>
+        <translation>Puerta maletero, der.</translation>
     </message>
     <message>
         <source>Wheel arch, left</source>
-        <translation type="unfinished"></translation>
+        <translation>Paso de rueda, izq.</translation>
     </message>
     <message>
         <source>Wheel arch, right</source>
-        <translation type="unfinished"></translation>
+        <translation>Paso de rueda, der.</translation>
     </message>
     <message>
         <source>Engine cover</source>
-        <translation type="unfinished"></translation>
+        <translation>Tapa de motor</translation>
     </message>
     <message>
         <source>Front apron</source>
-        <translation type="unfinished"></translation>
+        <translation>Faldón frontal</translation>
     </message>
     <message>
         <source>Battery door</source>
-        <translation type="unfinished"></translation>
+        <translation>Puerta de batería</translation>
     </message>
     <message>
         <source>Another panel</source>
-        <translation type="unfinished"></translation>
+        <translation>Otro panel</translation>
     </message>
     <message>
         <source>Technician 1</source>
-        <translation type="unfinished"></translation>
+        <translation>Técnico 1</translation>
     </message>
     <message>
         <source>Technician 2</source>
-        <translation type="unfinished"></translation>
+        <translation>Técnico 2</translation>
     </message>
     <message>
         <source>Technician 3</source>
-        <translation type="unfinished"></translation>
+        <translation>Técnico 3</translation>
     </message>
     <message>
         <source>Apprentice</source>
-        <translation type="unfinished"></translation>
+        <translation>Aprendiz</translation>
     </message>
     <message>
         <source>Which panel is it?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué panel es?</translation>
     </message>
     <message>
         <source>Who is at the bench?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Quién está en el puesto?</translation>
     </message>
 </context>
 <context>
     <name>Words</name>
     <message>
         <source>prepare</source>
-        <translation type="unfinished"></translation>
+        <translation>preparar</translation>
     </message>
     <message>
         <source>dry and flash off</source>
-        <translation type="unfinished"></translation>
+        <translation>secar y orear</translation>
     </message>
     <message>
         <source>mix</source>
-        <translation type="unfinished"></translation>
+        <translation>mezclar</translation>
     </message>
     <message>
         <source>spread</source>
-        <translation type="unfinished"></translation>
+        <translation>extender</translation>
     </message>
     <message>
         <source>hands off</source>
-        <translation type="unfinished"></translation>
+        <translation>no tocar</translation>
     </message>
     <message>
         <source>sand</source>
-        <translation type="unfinished"></translation>
+        <translation>lijar</translation>
     </message>
     <message>
         <source>turn the panel</source>
-        <translation type="unfinished"></translation>
+        <translation>voltear el panel</translation>
     </message>
     <message>
         <source>finish</source>
-        <translation type="unfinished"></translation>
+        <translation>acabar</translation>
     </message>
     <message>
         <source>guide coat dries</source>
-        <translation type="unfinished"></translation>
+        <translation>la guía seca</translation>
     </message>
     <message>
         <source>cure before primer</source>
-        <translation type="unfinished"></translation>
+        <translation>curar antes de imprimar</translation>
     </message>
     <message>
         <source>Nobody may override this.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nadie puede anular esto.</translation>
     </message>
     <message>
         <source>Only the supervisor may override, with a reason.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solo el supervisor puede anularlo, con un motivo.</translation>
     </message>
     <message>
         <source>Park it</source>
-        <translation type="unfinished"></translation>
+        <translation>Apartar</translation>
     </message>
     <message>
         <source>Park it — %1</source>
         <extracomment>%1 is where it goes: &quot;to the welding shop&quot;</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Apartar — %1</translation>
     </message>
     <message>
         <source>Job %1</source>
         <extracomment>%1 is the job&apos;s number</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Orden %1</translation>
     </message>
     <message numerus="yes">
         <source>%n batch(es)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n mezcla</numerusform>
+            <numerusform>%n mezclas</numerusform>
         </translation>
     </message>
     <message>
         <source>The maker’s repair manual, local codes and licensed practice come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero: manual de reparación del fabricante, normas locales y práctica autorizada.</translation>
     </message>
     <message>
         <source>input</source>
-        <translation type="unfinished"></translation>
+        <translation>entrada</translation>
     </message>
 </context>
 <context>
     <name>strandbench::BenchWindow</name>
     <message>
         <source>The set-up could not be saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudieron guardar los ajustes.</translation>
     </message>
     <message>
         <source>It holds until the program is closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Valen hasta cerrar el programa.</translation>
     </message>
     <message numerus="yes">
         <source>%n act(s) not saved yet: the disk refuses. They are kept and tried again.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n acción sin guardar: el disco la rechaza. Se conserva y se reintenta.</numerusform>
+            <numerusform>%n acciones sin guardar: el disco las rechaza. Se conservan y se reintentan.</numerusform>
         </translation>
     </message>
 </context>
@@ -3047,155 +3047,155 @@
     <name>strandbench::ClockScreen</name>
     <message>
         <source>clock runs on</source>
-        <translation type="unfinished"></translation>
+        <translation>el reloj corre</translation>
     </message>
     <message>
         <source>from the sheet, not yet from this panel’s heat</source>
-        <translation type="unfinished"></translation>
+        <translation>de la ficha, aún no del calor de este panel</translation>
     </message>
     <message>
         <source>It has gelled</source>
-        <translation type="unfinished"></translation>
+        <translation>Ha gelificado</translation>
     </message>
     <message>
         <source>tap when it pulls and will not smear</source>
-        <translation type="unfinished"></translation>
+        <translation>pulsar cuando tira y no se deja extender</translation>
     </message>
     <message>
         <source>It sands already</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya se lija</translation>
     </message>
     <message>
         <source>hold 1 s</source>
-        <translation type="unfinished"></translation>
+        <translation>mantener 1 s</translation>
     </message>
     <message>
         <source>On the board</source>
-        <translation type="unfinished"></translation>
+        <translation>En la tabla</translation>
     </message>
     <message>
         <source>On the panel</source>
-        <translation type="unfinished"></translation>
+        <translation>En el panel</translation>
     </message>
     <message>
         <source>Phases of this batch to time scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Fases de esta mezcla a escala de tiempo</translation>
     </message>
     <message>
         <source>the board has set</source>
-        <translation type="unfinished"></translation>
+        <translation>fraguó en la tabla</translation>
     </message>
     <message>
         <source>board sets in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>en la tabla fragua en %1</translation>
     </message>
     <message>
         <source>Edges are clear</source>
-        <translation type="unfinished"></translation>
+        <translation>Bordes limpios</translation>
     </message>
     <message>
         <source>Knead firmly: no air, no streaks</source>
-        <translation type="unfinished"></translation>
+        <translation>Amasar con fuerza: sin aire ni vetas</translation>
     </message>
     <message>
         <source>until you spread</source>
-        <translation type="unfinished"></translation>
+        <translation>hasta extender</translation>
     </message>
     <message>
         <source>Press in firmly, wet the edges, fill to level</source>
-        <translation type="unfinished"></translation>
+        <translation>Apretar firme, mojar los bordes, llenar a ras</translation>
     </message>
     <message>
         <source>until the edges must be clear</source>
-        <translation type="unfinished"></translation>
+        <translation>hasta tener limpios los bordes</translation>
     </message>
     <message>
         <source>Clear the edges now</source>
-        <translation type="unfinished"></translation>
+        <translation>Limpiar ya los bordes</translation>
     </message>
     <message>
         <source>until it gels</source>
-        <translation type="unfinished"></translation>
+        <translation>hasta que gelifique</translation>
     </message>
     <message>
         <source>It has gelled by the sheet: hands off</source>
-        <translation type="unfinished"></translation>
+        <translation>Según la ficha, gelificó: no tocar</translation>
     </message>
     <message>
         <source>since hardener in</source>
-        <translation type="unfinished"></translation>
+        <translation>desde el endurecedor</translation>
     </message>
     <message>
         <source>Nail and paper say: it sands</source>
-        <translation type="unfinished"></translation>
+        <translation>Uña y lija lo dicen: se lija</translation>
     </message>
     <message>
         <source>Hands off: let it cure</source>
-        <translation type="unfinished"></translation>
+        <translation>No tocar: dejar curar</translation>
     </message>
     <message>
         <source>until it may be tested</source>
-        <translation type="unfinished"></translation>
+        <translation>hasta poder probarla</translation>
     </message>
     <message>
         <source>Nail leaves no mark, paper powders: then sand</source>
-        <translation type="unfinished"></translation>
+        <translation>La uña no marca, la lija saca polvo: lijar</translation>
     </message>
     <message>
         <source>of easy sanding left</source>
-        <translation type="unfinished"></translation>
+        <translation>restan de lijado fácil</translation>
     </message>
     <message>
         <source>since hardener in: it gets harder</source>
-        <translation type="unfinished"></translation>
+        <translation>desde endurecedor: va a más dura</translation>
     </message>
 </context>
 <context>
     <name>strandbench::FiguresScreen</name>
     <message>
         <source>%1 is not measured yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: sin medir aún.</translation>
     </message>
     <message>
         <source>Tap its figure to key it in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pulsar su valor para teclearlo.</translation>
     </message>
     <message>
         <source>Take this figure</source>
-        <translation type="unfinished"></translation>
+        <translation>Tomar este valor</translation>
     </message>
 </context>
 <context>
     <name>strandbench::HomeScreen</name>
     <message>
         <source>Take in a panel</source>
-        <translation type="unfinished"></translation>
+        <translation>Recibir un panel</translation>
     </message>
     <message>
         <source>job number and panel</source>
-        <translation type="unfinished"></translation>
+        <translation>número de orden y panel</translation>
     </message>
     <message>
         <source>At the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>En el puesto</translation>
     </message>
     <message>
         <source>nobody yet: tap</source>
-        <translation type="unfinished"></translation>
+        <translation>nadie aún: pulsar</translation>
     </message>
     <message>
         <source>More jobs</source>
-        <translation type="unfinished"></translation>
+        <translation>Más órdenes</translation>
     </message>
     <message>
         <source>Bench set-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajustes del puesto</translation>
     </message>
     <message numerus="yes">
         <source>%n in all</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n en total</numerusform>
+            <numerusform>%n en total</numerusform>
         </translation>
     </message>
 </context>
@@ -3203,197 +3203,197 @@
     <name>strandbench::MixScreen</name>
     <message>
         <source>Knead both, then weigh these two</source>
-        <translation type="unfinished"></translation>
+        <translation>Amasar ambos, luego pesar estos dos</translation>
     </message>
     <message>
         <source>Knead both, then lay this puddle and bead</source>
-        <translation type="unfinished"></translation>
+        <translation>Amasar ambos, luego poner esta torta y cordón</translation>
     </message>
     <message>
         <source>Hardener in: start</source>
-        <translation type="unfinished"></translation>
+        <translation>Con endurecedor: iniciar</translation>
     </message>
     <message>
         <source>Puddle and bead, drawn to size</source>
-        <translation type="unfinished"></translation>
+        <translation>Torta y cordón a tamaño real</translation>
     </message>
     <message>
         <source>Hold the board beside the glass. Straight bead, puddle %1 high.</source>
-        <translation type="unfinished"></translation>
+        <translation>Poner la tabla junto a la pantalla. Cordón recto, torta de %1 de alto.</translation>
     </message>
     <message>
         <source>Weigh: filler + hardener</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesar: masilla + endurecedor</translation>
     </message>
     <message>
         <source>Under %1 a bead is too coarse.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bajo %1, el cordón es impreciso.</translation>
     </message>
     <message>
         <source>Puddle across</source>
-        <translation type="unfinished"></translation>
+        <translation>Diámetro de torta</translation>
     </message>
     <message>
         <source>Hardener bead (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Cordón de endurecedor (%1)</translation>
     </message>
     <message>
         <source>or weigh</source>
-        <translation type="unfinished"></translation>
+        <translation>o pesar</translation>
     </message>
     <message>
         <source>sets on the board in about %1</source>
-        <translation type="unfinished"></translation>
+        <translation>fragua en la tabla en aprox. %1</translation>
     </message>
 </context>
 <context>
     <name>strandbench::PlanScreen</name>
     <message>
         <source>%1, %2: fill both faces</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2: masillar ambas caras</translation>
     </message>
     <message>
         <source>%1, %2: fill it</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2: masillar</translation>
     </message>
     <message>
         <source>To the present step</source>
-        <translation type="unfinished"></translation>
+        <translation>Al paso actual</translation>
     </message>
     <message>
         <source>Right: prepare it</source>
-        <translation type="unfinished"></translation>
+        <translation>Correcto: preparar</translation>
     </message>
     <message>
         <source>Section of this repair, to scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Sección de esta reparación, a escala</translation>
     </message>
     <message>
         <source>Mix of fibre and finishing filler</source>
-        <translation type="unfinished"></translation>
+        <translation>Mezcla de masilla de fibra y de acabado</translation>
     </message>
     <message>
         <source>%1 + %2 in %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 + %2 en %3</translation>
     </message>
     <message>
         <source>Ready for primer</source>
-        <translation type="unfinished"></translation>
+        <translation>Listo para imprimar</translation>
     </message>
     <message>
         <source>about %1</source>
-        <translation type="unfinished"></translation>
+        <translation>aprox. %1</translation>
     </message>
     <message>
         <source>why this one?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿por qué esta?</translation>
     </message>
 </context>
 <context>
     <name>strandbench::RefusalScreen</name>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Alto</translation>
     </message>
     <message>
         <source>Assess again</source>
-        <translation type="unfinished"></translation>
+        <translation>Evaluar de nuevo</translation>
     </message>
     <message>
         <source>hold 1 s</source>
-        <translation type="unfinished"></translation>
+        <translation>mantener 1 s</translation>
     </message>
     <message numerus="yes">
         <source>and %n more</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>y %n más</numerusform>
+            <numerusform>y %n más</numerusform>
         </translation>
     </message>
     <message>
         <source>Also: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>También: %1</translation>
     </message>
     <message>
         <source>What to do instead</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué hacer en su lugar</translation>
     </message>
 </context>
 <context>
     <name>strandbench::SetUpScreen</name>
     <message>
         <source>Bench set-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajustes del puesto</translation>
     </message>
     <message>
         <source>Language</source>
-        <translation type="unfinished"></translation>
+        <translation>Idioma</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Día</translation>
     </message>
     <message>
         <source>Night</source>
-        <translation type="unfinished"></translation>
+        <translation>Noche</translation>
     </message>
     <message>
         <source>Right hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Mano derecha</translation>
     </message>
     <message>
         <source>Left hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Mano izquierda</translation>
     </message>
     <message>
         <source>Units</source>
-        <translation type="unfinished"></translation>
+        <translation>Unidades</translation>
     </message>
     <message>
         <source>Colours</source>
-        <translation type="unfinished"></translation>
+        <translation>Colores</translation>
     </message>
     <message>
         <source>Answers for</source>
-        <translation type="unfinished"></translation>
+        <translation>Respuestas para</translation>
     </message>
     <message>
         <source>Bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Puesto</translation>
     </message>
     <message>
         <source>Calibrate the glass</source>
-        <translation type="unfinished"></translation>
+        <translation>Calibrar la pantalla</translation>
     </message>
 </context>
 <context>
     <name>strandbench::TroubleWindow</name>
     <message>
         <source>The log cannot be opened</source>
-        <translation type="unfinished"></translation>
+        <translation>No se puede abrir el registro</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Alto</translation>
     </message>
     <message>
         <source>Close the program</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar el programa</translation>
     </message>
 </context>
 <context>
     <name>strandbench::WhyScreen</name>
     <message>
         <source>Why %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué %1</translation>
     </message>
     <message>
         <source>Why none of the others</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué ninguna otra</translation>
     </message>
     <message>
         <source>Back to the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver al plan</translation>
     </message>
 </context>
 </TS>

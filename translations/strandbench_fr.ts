@@ -5,774 +5,774 @@
     <name>AnswerBar</name>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Retour</translation>
     </message>
     <message>
         <source>Stop and ask</source>
-        <translation type="unfinished"></translation>
+        <translation>Stop, demander</translation>
     </message>
 </context>
 <context>
     <name>AssessScreen</name>
     <message>
         <source>Keep this answer</source>
-        <translation type="unfinished"></translation>
+        <translation>Garder cette réponse</translation>
     </message>
     <message>
         <source>Show me how to tell</source>
-        <translation type="unfinished"></translation>
+        <translation>Comment le voir</translation>
     </message>
     <message>
         <source>More answers</source>
-        <translation type="unfinished"></translation>
+        <translation>Autres réponses</translation>
     </message>
     <message>
         <source>Back to the question</source>
-        <translation type="unfinished"></translation>
+        <translation>Retour à la question</translation>
     </message>
 </context>
 <context>
     <name>CalibrateScreen</name>
     <message>
         <source>Outline of a card, 85.6 by 54 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Contour d’une carte, 85,6 sur 54 mm</translation>
     </message>
     <message>
         <source>Bank, identity or driving card: all have this width</source>
-        <translation type="unfinished"></translation>
+        <translation>Carte bancaire, d’identité ou permis : toutes ont cette largeur</translation>
     </message>
     <message>
         <source>Make the outline as wide as a card</source>
-        <translation type="unfinished"></translation>
+        <translation>Régler le contour à la largeur d’une carte</translation>
     </message>
     <message>
         <source>The card covers it</source>
-        <translation type="unfinished"></translation>
+        <translation>La carte le couvre</translation>
     </message>
     <message>
         <source>wider</source>
-        <translation type="unfinished"></translation>
+        <translation>plus large</translation>
     </message>
     <message>
         <source>narrower</source>
-        <translation type="unfinished"></translation>
+        <translation>moins large</translation>
     </message>
 </context>
 <context>
     <name>Cautions</name>
     <message>
         <source>Safety data sheets first.</source>
-        <translation type="unfinished"></translation>
+        <translation>D’abord les fiches de sécurité.</translation>
     </message>
     <message>
         <source>Old paint dust.</source>
-        <translation type="unfinished"></translation>
+        <translation>Poussière de peinture.</translation>
     </message>
     <message>
         <source>Keep metal dusts apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Séparer les poussières métal.</translation>
     </message>
     <message>
         <source>Solvent burns.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le solvant brûle.</translation>
     </message>
     <message>
         <source>Rags into the lidded metal can.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chiffons dans le bidon métal fermé.</translation>
     </message>
     <message>
         <source>Acetone goes through thin gloves.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’acétone traverse les gants minces.</translation>
     </message>
     <message>
         <source>No lamp, no grinder, no spark.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ni lampe, ni meuleuse, ni étincelle.</translation>
     </message>
     <message>
         <source>Rotating tool.</source>
-        <translation type="unfinished"></translation>
+        <translation>Outil rotatif.</translation>
     </message>
     <message>
         <source>Goggles, dust mask.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lunettes, masque poussière.</translation>
     </message>
     <message>
         <source>Extraction on, dust mask.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aspiration en marche, masque.</translation>
     </message>
     <message>
         <source>Hot metal.</source>
-        <translation type="unfinished"></translation>
+        <translation>Métal chaud.</translation>
     </message>
     <message>
         <source>No heat on wet solvent.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ni chaleur sur solvant frais.</translation>
     </message>
     <message>
         <source>Lay-up resin: its own catalyst.</source>
-        <translation type="unfinished"></translation>
+        <translation>Résine : son propre catalyseur.</translation>
     </message>
     <message>
         <source>Styrene vapour.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vapeur de styrène.</translation>
     </message>
     <message>
         <source>Never at skin.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas vers la peau.</translation>
     </message>
     <message>
         <source>Lamp before filling only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lampe : avant mastic seulement.</translation>
     </message>
     <message>
         <source>Fill within the hour.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mastiquer dans l’heure.</translation>
     </message>
     <message>
         <source>Peroxide: goggles, gloves. In the eye: rinse at once, doctor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Peroxyde : lunettes, gants. Dans l’œil : rincer aussitôt, médecin.</translation>
     </message>
     <message>
         <source>Nothing goes back into the tub.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien ne retourne dans le pot.</translation>
     </message>
     <message>
         <source>What is left over gets hot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le reste de mélange chauffe.</translation>
     </message>
     <message>
         <source>The vehicle maker’s repair manual and local codes come before this program.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le manuel du constructeur et les règles locales priment sur ce programme.</translation>
     </message>
     <message>
         <source>It may hold lead or chromate: test it, and extraction on before sanding.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plomb ou chromate possibles : tester, et aspirer avant de poncer.</translation>
     </message>
     <message>
         <source>Aluminium and steel dust together can burn fiercely: own extractors.</source>
-        <translation type="unfinished"></translation>
+        <translation>Poussières d’aluminium et d’acier mêlées brûlent fort : aspirateurs séparés.</translation>
     </message>
     <message>
         <source>Fresh air; no flame, no hot lamp, no grinding near it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Air frais ; ni flamme, ni lampe chaude, ni meulage à proximité.</translation>
     </message>
     <message>
         <source>Solvent rags can catch fire; never into the bin.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un chiffon à solvant peut s’enflammer ; jamais à la poubelle.</translation>
     </message>
     <message>
         <source>Within minutes through thin nitrile: change them at once when wet.</source>
-        <translation type="unfinished"></translation>
+        <translation>En quelques minutes à travers le nitrile mince : changer dès que mouillés.</translation>
     </message>
     <message>
         <source>Wait until the vapour is gone, in the hollows too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Attendre que la vapeur soit partie, dans les creux aussi.</translation>
     </message>
     <message>
         <source>Goggles, no loose sleeves; let it stop before you put it down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lunettes, pas de manches amples ; attendre l’arrêt avant de poser.</translation>
     </message>
     <message>
         <source>Glass dust: extraction on first, sleeves closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Poussière de verre : d’abord l’aspiration, manches fermées.</translation>
     </message>
     <message>
         <source>Before the first stroke, not after.</source>
-        <translation type="unfinished"></translation>
+        <translation>Avant le premier passage, pas après.</translation>
     </message>
     <message>
         <source>Sparks fly: nothing that burns within reach, behind the panel too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Étincelles : rien d’inflammable à portée, derrière le panneau non plus.</translation>
     </message>
     <message>
         <source>A lamp only after the solvent has flashed off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lampe seulement après évaporation du solvant.</translation>
     </message>
     <message>
         <source>Never cream hardener in it; never peroxide onto an accelerator.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jamais de durcisseur en pâte ; jamais de peroxyde sur accélérateur.</translation>
     </message>
     <message>
         <source>It burns, and harms hearing and the unborn child: extraction, and the mask its sheet names.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il brûle, nuit à l’ouïe et à l’enfant à naître : aspiration, et le masque de sa fiche.</translation>
     </message>
     <message>
         <source>Goggles and ear protection; guard others from chips.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lunettes et antibruit ; protéger les autres des projections.</translation>
     </message>
     <message>
         <source>A lamp warms the panel before filling, never wet filler.</source>
-        <translation type="unfinished"></translation>
+        <translation>La lampe chauffe le panneau avant, jamais le mastic frais.</translation>
     </message>
     <message>
         <source>Bare metal rusts or tarnishes: after an hour, abrade again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le métal nu rouille ou ternit : après une heure, reponcer.</translation>
     </message>
     <message>
         <source>It burns the eye and makes skin allergic; its safety data sheet says more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il brûle l’œil et rend la peau allergique ; voir sa fiche de sécurité.</translation>
     </message>
     <message>
         <source>A trace of hardener sets the whole tub; close both.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une trace de durcisseur fait prendre tout le pot ; fermer les deux.</translation>
     </message>
     <message>
         <source>Spread it thin on metal or put it under water, never into the bin.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’étaler mince sur métal ou le noyer, jamais à la poubelle.</translation>
     </message>
 </context>
 <context>
     <name>Faults</name>
     <message>
         <source>a number</source>
-        <translation type="unfinished"></translation>
+        <translation>un nombre</translation>
     </message>
     <message>
         <source>a whole number</source>
-        <translation type="unfinished"></translation>
+        <translation>un nombre entier</translation>
     </message>
     <message>
         <source>a text</source>
-        <translation type="unfinished"></translation>
+        <translation>un texte</translation>
     </message>
     <message>
         <source>an object</source>
-        <translation type="unfinished"></translation>
+        <translation>un objet</translation>
     </message>
     <message>
         <source>a list</source>
-        <translation type="unfinished"></translation>
+        <translation>une liste</translation>
     </message>
     <message>
         <source>true or false</source>
-        <translation type="unfinished"></translation>
+        <translation>vrai ou faux</translation>
     </message>
     <message>
         <source>a file</source>
-        <translation type="unfinished"></translation>
+        <translation>un fichier</translation>
     </message>
     <message>
         <source>Job number</source>
-        <translation type="unfinished"></translation>
+        <translation>N° de dossier</translation>
     </message>
     <message>
         <source>Panel</source>
-        <translation type="unfinished"></translation>
+        <translation>Panneau</translation>
     </message>
     <message>
         <source>Who</source>
-        <translation type="unfinished"></translation>
+        <translation>Qui</translation>
     </message>
     <message>
         <source>Panel’s material</source>
-        <translation type="unfinished"></translation>
+        <translation>Matière du panneau</translation>
     </message>
     <message>
         <source>Damage</source>
-        <translation type="unfinished"></translation>
+        <translation>Dommage</translation>
     </message>
     <message>
         <source>Kind of damage</source>
-        <translation type="unfinished"></translation>
+        <translation>Type de dommage</translation>
     </message>
     <message>
         <source>Kind of weld</source>
-        <translation type="unfinished"></translation>
+        <translation>Type de soudure</translation>
     </message>
     <message>
         <source>Adhesive cured</source>
-        <translation type="unfinished"></translation>
+        <translation>Colle durcie</translation>
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translation>Longueur</translation>
     </message>
     <message>
         <source>Width</source>
-        <translation type="unfinished"></translation>
+        <translation>Largeur</translation>
     </message>
     <message>
         <source>Depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Profondeur</translation>
     </message>
     <message>
         <source>Panel thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Épaisseur du panneau</translation>
     </message>
     <message>
         <source>Bevel</source>
-        <translation type="unfinished"></translation>
+        <translation>Chanfrein</translation>
     </message>
     <message>
         <source>Reach from behind</source>
-        <translation type="unfinished"></translation>
+        <translation>Accès par derrière</translation>
     </message>
     <message>
         <source>Surface</source>
-        <translation type="unfinished"></translation>
+        <translation>Surface</translation>
     </message>
     <message>
         <source>Zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Zone</translation>
     </message>
     <message>
         <source>Moisture</source>
-        <translation type="unfinished"></translation>
+        <translation>Sec/humide</translation>
     </message>
     <message>
         <source>Core</source>
-        <translation type="unfinished"></translation>
+        <translation>Âme</translation>
     </message>
     <message>
         <source>Air temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Température de l’air</translation>
     </message>
     <message>
         <source>Panel temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Température du panneau</translation>
     </message>
     <message>
         <source>Humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>Humidité</translation>
     </message>
     <message>
         <source>Filler</source>
-        <translation type="unfinished"></translation>
+        <translation>Mastic</translation>
     </message>
     <message>
         <source>Hardener</source>
-        <translation type="unfinished"></translation>
+        <translation>Durcisseur</translation>
     </message>
     <message>
         <source>Puddle</source>
-        <translation type="unfinished"></translation>
+        <translation>Galette</translation>
     </message>
     <message>
         <source>Lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Lot</translation>
     </message>
     <message>
         <source>Card</source>
-        <translation type="unfinished"></translation>
+        <translation>Fiche</translation>
     </message>
     <message>
         <source>%1: missing</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : manque</translation>
     </message>
     <message>
         <source>%1: missing; it must be one of: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : manque ; il faut une valeur parmi : %2</translation>
     </message>
     <message>
         <source>%1: missing; it must be %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : manque ; il faut %2</translation>
     </message>
     <message>
         <source>%1: %2 is out of range; allowed is %3 to %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2 hors limites ; admis de %3 à %4</translation>
     </message>
     <message>
         <source>%1: not known; known here: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : inconnu ; connus ici : %2</translation>
     </message>
     <message>
         <source>%1: %2 does not fit; it must be %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2 ne convient pas ; il faut %3</translation>
     </message>
     <message>
         <source>%1: %2 is not one of: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2 n’est pas parmi : %3</translation>
     </message>
     <message>
         <source>%1: %2 cannot be read; it looks like: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2 illisible ; forme attendue : %3</translation>
     </message>
     <message>
         <source>%1: must not be empty</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : ne doit pas être vide</translation>
     </message>
     <message>
         <source>%1: %2 is too long; at most %3 characters</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2 est trop long ; %3 caractères au plus</translation>
     </message>
     <message>
         <source>%1: %2 does not agree with %3: %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2 ne s’accorde pas avec %3 : %4</translation>
     </message>
     <message>
         <source>%1: %2 is not there; there is: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2 n’y est pas ; il y a : %3</translation>
     </message>
 </context>
 <context>
     <name>Headless</name>
     <message>
         <source>Dew point, margin, and whether filling may start.</source>
-        <translation type="unfinished"></translation>
+        <translation>Point de rosée, écart, et si le mastic peut commencer.</translation>
     </message>
     <message>
         <source>Air temperature, −30 to 60 °C.</source>
-        <translation type="unfinished"></translation>
+        <translation>Température de l’air, −30 à 60 °C.</translation>
     </message>
     <message>
         <source>Relative humidity, above 0 to 100 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Humidité relative, au-dessus de 0 à 100 %.</translation>
     </message>
     <message>
         <source>Panel temperature, −30 to 100 °C.</source>
-        <translation type="unfinished"></translation>
+        <translation>Température du panneau, −30 à 100 °C.</translation>
     </message>
     <message>
         <source>--%1: given %2 times; allowed is once</source>
-        <translation type="unfinished"></translation>
+        <translation>--%1 : donné %2 fois ; admis une fois</translation>
     </message>
     <message>
         <source>--%1: must not be empty; it needs %2</source>
-        <translation type="unfinished"></translation>
+        <translation>--%1 : ne doit pas être vide ; il faut %2</translation>
     </message>
     <message>
         <source>--%1: missing; it needs %2</source>
-        <translation type="unfinished"></translation>
+        <translation>--%1 : manque ; il faut %2</translation>
     </message>
     <message>
         <source>FILE: missing; it is a file, or - for standard input</source>
-        <translation type="unfinished"></translation>
+        <translation>FILE : manque ; un fichier, ou - pour l’entrée standard</translation>
     </message>
     <message>
         <source>FILE: must not be empty; it is a file, or - for standard input</source>
-        <translation type="unfinished"></translation>
+        <translation>FILE : ne doit pas être vide ; un fichier, ou - pour l’entrée standard</translation>
     </message>
     <message>
         <source>&apos;%1&apos;: one word too many</source>
-        <translation type="unfinished"></translation>
+        <translation>&apos;%1&apos; : un mot de trop</translation>
     </message>
     <message>
         <source>Language of the texts: %1; otherwise en.</source>
-        <translation type="unfinished"></translation>
+        <translation>Langue des textes : %1 ; sinon en.</translation>
     </message>
     <message>
         <source>This help.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette aide.</translation>
     </message>
     <message>
         <source>The version.</source>
-        <translation type="unfinished"></translation>
+        <translation>La version.</translation>
     </message>
     <message>
         <source>&apos;%1&apos;: no such option; --help lists them</source>
-        <translation type="unfinished"></translation>
+        <translation>&apos;%1&apos; : option inconnue ; --help les liste</translation>
     </message>
     <message>
         <source>&apos;%1&apos;: its value is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>&apos;%1&apos; : sa valeur manque</translation>
     </message>
     <message>
         <source>Usage: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Usage : %1</translation>
     </message>
     <message>
         <source>Without a command the bench opens.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sans commande, le poste s’ouvre.</translation>
     </message>
     <message>
         <source>The log that the bench opens.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le journal qu’ouvre le poste.</translation>
     </message>
     <message>
         <source>A window of this size instead of the full screen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une fenêtre de cette taille au lieu du plein écran.</translation>
     </message>
     <message>
         <source>standard output cannot be written</source>
-        <translation type="unfinished"></translation>
+        <translation>impossible d’écrire sur la sortie standard</translation>
     </message>
     <message>
         <source>&apos;%1&apos;: no such command; there is: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>&apos;%1&apos; : commande inconnue ; il y a : %2</translation>
     </message>
     <message>
         <source>A defect of the program: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Un défaut du programme : %1</translation>
     </message>
     <message>
         <source>FILE: &apos;%1&apos; cannot be read: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>FILE : &apos;%1&apos; illisible : %2</translation>
     </message>
     <message>
         <source>%1: it breaks here: %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : rupture ici : %2 : %3</translation>
     </message>
     <message>
         <source>a name that no file has yet</source>
-        <translation type="unfinished"></translation>
+        <translation>un nom de fichier encore libre</translation>
     </message>
     <message>
         <source>--to: &apos;%1&apos; cannot be written: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>--to : écriture de &apos;%1&apos; impossible : %2</translation>
     </message>
     <message>
         <source>Whether a log holds, and the first place where it breaks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si un journal tient, sinon sa première rupture.</translation>
     </message>
     <message>
         <source>The log.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le journal.</translation>
     </message>
     <message>
         <source>A head that the chain must hold: 64 hexadecimal digits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une tête que la chaîne doit contenir : 64 chiffres hexadécimaux.</translation>
     </message>
     <message>
         <source>A consistent copy of a log, verified after writing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une copie cohérente d’un journal, vérifiée après écriture.</translation>
     </message>
     <message>
         <source>The log; the program may be running on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le journal ; le programme peut l’utiliser.</translation>
     </message>
     <message>
         <source>The copy; a file that is there is never overwritten.</source>
-        <translation type="unfinished"></translation>
+        <translation>La copie ; un fichier existant n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>Bead and both masses for a puddle, or puddle and bead for a mass.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cordon et masses pour une galette, ou galette et cordon pour une masse.</translation>
     </message>
     <message>
         <source>The puddle across, 5 to 500 mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>La largeur de la galette, 5 à 500 mm.</translation>
     </message>
     <message>
         <source>The mass of filler instead, 0.1 to 20000 g.</source>
-        <translation type="unfinished"></translation>
+        <translation>La masse de mastic à la place, 0.1 à 20000 g.</translation>
     </message>
     <message>
         <source>The product sheet, by id or class; otherwise mixed strand.</source>
-        <translation type="unfinished"></translation>
+        <translation>La fiche produit, par id ou classe ; sinon fibre mixte.</translation>
     </message>
     <message>
         <source>Plans the repair that FILE describes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Planifie la réparation décrite par FILE.</translation>
     </message>
 </context>
 <context>
     <name>KeyPad</name>
     <message>
         <source>Clear</source>
-        <translation type="unfinished"></translation>
+        <translation>Effacer</translation>
     </message>
     <message>
         <source>Decimal point</source>
-        <translation type="unfinished"></translation>
+        <translation>Virgule</translation>
     </message>
 </context>
 <context>
     <name>LogTrouble</name>
     <message>
         <source>the database file itself is damaged</source>
-        <translation type="unfinished"></translation>
+        <translation>le fichier de la base est lui-même abîmé</translation>
     </message>
     <message>
         <source>its tables are not those of this program</source>
-        <translation type="unfinished"></translation>
+        <translation>ses tables ne sont pas celles de ce programme</translation>
     </message>
     <message>
         <source>an entry was changed, removed or put in</source>
-        <translation type="unfinished"></translation>
+        <translation>une entrée a été modifiée, ôtée ou ajoutée</translation>
     </message>
     <message>
         <source>an entry cannot be read, or cannot follow the one before</source>
-        <translation type="unfinished"></translation>
+        <translation>une entrée est illisible, ou ne peut suivre la précédente</translation>
     </message>
     <message>
         <source>a summary does not match its entries</source>
-        <translation type="unfinished"></translation>
+        <translation>un résumé ne correspond pas à ses entrées</translation>
     </message>
     <message>
         <source>a stored sheet or table was changed</source>
-        <translation type="unfinished"></translation>
+        <translation>une fiche ou table stockée a été modifiée</translation>
     </message>
     <message>
         <source>the expected end of the chain is not in it</source>
-        <translation type="unfinished"></translation>
+        <translation>la fin attendue de la chaîne n’y est pas</translation>
     </message>
     <message>
         <source>The log cannot be opened.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le journal ne s’ouvre pas.</translation>
     </message>
     <message>
         <source>Check that its folder is there and may be used.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vérifier que son dossier existe et est accessible.</translation>
     </message>
     <message>
         <source>This file is not a log.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce fichier n’est pas un journal.</translation>
     </message>
     <message>
         <source>Choose another file; this one is left as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisir un autre fichier ; celui-ci reste tel quel.</translation>
     </message>
     <message>
         <source>This database belongs to another program.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette base est celle d’un autre programme.</translation>
     </message>
     <message>
         <source>A newer version of this program wrote the log.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une version plus récente a écrit ce journal.</translation>
     </message>
     <message>
         <source>Use that version; the log is left as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Prendre cette version ; le journal reste tel quel.</translation>
     </message>
     <message>
         <source>The log can be read but not written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le journal se lit mais ne s’écrit pas.</translation>
     </message>
     <message>
         <source>Give the right to write to the file and its folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Donner le droit d’écrire dans le fichier et son dossier.</translation>
     </message>
     <message>
         <source>Another program holds the log.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un autre programme tient le journal.</translation>
     </message>
     <message>
         <source>Close it, then try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le fermer, puis réessayer.</translation>
     </message>
     <message>
         <source>The disk is full.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le disque est plein.</translation>
     </message>
     <message>
         <source>Make room, then try again. The last confirmed step is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Faire de la place, puis réessayer. La dernière étape confirmée est gardée.</translation>
     </message>
     <message>
         <source>The log is damaged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le journal est abîmé.</translation>
     </message>
     <message>
         <source>Keep the file as it is and fetch the last backup.</source>
-        <translation type="unfinished"></translation>
+        <translation>Garder le fichier tel quel, prendre la dernière sauvegarde.</translation>
     </message>
     <message>
         <source>The disk does not answer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le disque ne répond pas.</translation>
     </message>
     <message>
         <source>Check disk and cable, then try again. The last confirmed step is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vérifier disque et câble, puis réessayer. La dernière étape confirmée est gardée.</translation>
     </message>
     <message>
         <source>This panel is already open in this job.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce panneau est déjà ouvert dans ce dossier.</translation>
     </message>
     <message>
         <source>Open its card, or give this panel another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrir sa fiche, ou nommer ce panneau autrement.</translation>
     </message>
     <message>
         <source>This step does not follow the last one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette étape ne suit pas la dernière.</translation>
     </message>
     <message>
         <source>Go back home and open the card again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Revenir à l’accueil et rouvrir la fiche.</translation>
     </message>
 </context>
 <context>
     <name>MeasureScreen</name>
     <message>
         <source>Humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>Humidité</translation>
     </message>
     <message>
         <source>Key in the humidity of the air</source>
-        <translation type="unfinished"></translation>
+        <translation>Saisir l’humidité de l’air</translation>
     </message>
     <message>
         <source>Bevel</source>
-        <translation type="unfinished"></translation>
+        <translation>Chanfrein</translation>
     </message>
     <message>
         <source>Key in the bevel, run to depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Saisir le chanfrein, longueur/profondeur</translation>
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translation>Longueur</translation>
     </message>
     <message>
         <source>Key in the length</source>
-        <translation type="unfinished"></translation>
+        <translation>Saisir la longueur</translation>
     </message>
     <message>
         <source>Width</source>
-        <translation type="unfinished"></translation>
+        <translation>Largeur</translation>
     </message>
     <message>
         <source>Key in the width</source>
-        <translation type="unfinished"></translation>
+        <translation>Saisir la largeur</translation>
     </message>
     <message>
         <source>Depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Profondeur</translation>
     </message>
     <message>
         <source>Key in the depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Saisir la profondeur</translation>
     </message>
     <message>
         <source>Panel thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Épaisseur du panneau</translation>
     </message>
     <message>
         <source>Key in the panel’s thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Saisir l’épaisseur du panneau</translation>
     </message>
     <message>
         <source>Deeper than the panel is thick: that is a hole.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plus profond que l’épaisseur : c’est un trou.</translation>
     </message>
     <message>
         <source>Air</source>
-        <translation type="unfinished"></translation>
+        <translation>Air</translation>
     </message>
     <message>
         <source>Key in the air’s temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Saisir la température de l’air</translation>
     </message>
     <message>
         <source>Panel</source>
-        <translation type="unfinished"></translation>
+        <translation>Panneau</translation>
     </message>
     <message>
         <source>Key in the panel’s temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Saisir la température du panneau</translation>
     </message>
     <message>
         <source>Dew point: not yet known</source>
-        <translation type="unfinished"></translation>
+        <translation>Point de rosée : non connu</translation>
     </message>
     <message>
         <source>Dew point %1, panel %2 above it</source>
-        <translation type="unfinished"></translation>
+        <translation>Point de rosée %1, panneau %2 au-dessus</translation>
     </message>
     <message>
         <source>Measured: go on</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesuré : continuer</translation>
     </message>
     <message>
         <source>Read: go on</source>
-        <translation type="unfinished"></translation>
+        <translation>Lu : continuer</translation>
     </message>
 </context>
 <context>
     <name>MessageScreen</name>
     <message>
         <source>hold 1 s</source>
-        <translation type="unfinished"></translation>
+        <translation>tenir 1 s</translation>
     </message>
 </context>
 <context>
@@ -780,925 +780,925 @@
     <message>
         <source>laminate</source>
         <extracomment>FRP: glass-fibre laminate</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>stratifié</translation>
     </message>
     <message>
         <source>SMC</source>
         <extracomment>sheet moulding compound; the trade&apos;s abbreviation</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>SMC</translation>
     </message>
     <message>
         <source>steel</source>
-        <translation type="unfinished"></translation>
+        <translation>acier</translation>
     </message>
     <message>
         <source>galvanised steel</source>
-        <translation type="unfinished"></translation>
+        <translation>acier galvanisé</translation>
     </message>
     <message>
         <source>aluminium</source>
-        <translation type="unfinished"></translation>
+        <translation>aluminium</translation>
     </message>
     <message>
         <source>thermoplastic</source>
-        <translation type="unfinished"></translation>
+        <translation>thermoplastique</translation>
     </message>
     <message>
         <source>flexible polyurethane</source>
-        <translation type="unfinished"></translation>
+        <translation>polyuréthane souple</translation>
     </message>
     <message>
         <source>carbon fibre</source>
-        <translation type="unfinished"></translation>
+        <translation>fibre de carbone</translation>
     </message>
     <message>
         <source>cast plastic without fibre</source>
-        <translation type="unfinished"></translation>
+        <translation>plastique coulé sans fibre</translation>
     </message>
     <message>
         <source>magnesium</source>
-        <translation type="unfinished"></translation>
+        <translation>magnésium</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>inconnu</translation>
     </message>
     <message>
         <source>gouge</source>
-        <translation type="unfinished"></translation>
+        <translation>entaille</translation>
     </message>
     <message>
         <source>dent</source>
-        <translation type="unfinished"></translation>
+        <translation>creux</translation>
     </message>
     <message>
         <source>crack</source>
-        <translation type="unfinished"></translation>
+        <translation>fissure</translation>
     </message>
     <message>
         <source>through hole</source>
-        <translation type="unfinished"></translation>
+        <translation>trou traversant</translation>
     </message>
     <message>
         <source>rust hole</source>
-        <translation type="unfinished"></translation>
+        <translation>trou de rouille</translation>
     </message>
     <message>
         <source>weld seam</source>
-        <translation type="unfinished"></translation>
+        <translation>joint soudé</translation>
     </message>
     <message>
         <source>bond seam</source>
-        <translation type="unfinished"></translation>
+        <translation>joint collé</translation>
     </message>
     <message>
         <source>solid weld</source>
-        <translation type="unfinished"></translation>
+        <translation>cordon continu</translation>
     </message>
     <message>
         <source>spot welds</source>
-        <translation type="unfinished"></translation>
+        <translation>points soudés</translation>
     </message>
     <message>
         <source>stitch welds</source>
-        <translation type="unfinished"></translation>
+        <translation>cordons courts</translation>
     </message>
     <message>
         <source>bare</source>
-        <translation type="unfinished"></translation>
+        <translation>nu</translation>
     </message>
     <message>
         <source>abraded epoxy primer</source>
-        <translation type="unfinished"></translation>
+        <translation>primaire époxy poncé</translation>
     </message>
     <message>
         <source>paint</source>
-        <translation type="unfinished"></translation>
+        <translation>peinture</translation>
     </message>
     <message>
         <source>old filler</source>
-        <translation type="unfinished"></translation>
+        <translation>vieux mastic</translation>
     </message>
     <message>
         <source>sealer or underseal</source>
-        <translation type="unfinished"></translation>
+        <translation>étanchéité, antigravillon</translation>
     </message>
     <message>
         <source>rust</source>
-        <translation type="unfinished"></translation>
+        <translation>rouille</translation>
     </message>
     <message>
         <source>rust converter</source>
-        <translation type="unfinished"></translation>
+        <translation>convertisseur de rouille</translation>
     </message>
     <message>
         <source>acid-etch primer</source>
-        <translation type="unfinished"></translation>
+        <translation>primaire réactif</translation>
     </message>
     <message>
         <source>uncured primer</source>
-        <translation type="unfinished"></translation>
+        <translation>primaire non durci</translation>
     </message>
     <message>
         <source>solder with flux</source>
-        <translation type="unfinished"></translation>
+        <translation>étain avec flux</translation>
     </message>
     <message>
         <source>looks only</source>
-        <translation type="unfinished"></translation>
+        <translation>aspect seul</translation>
     </message>
     <message>
         <source>carries load</source>
-        <translation type="unfinished"></translation>
+        <translation>porteuse</translation>
     </message>
     <message>
         <source>belts, seats, airbags</source>
-        <translation type="unfinished"></translation>
+        <translation>ceintures, sièges, airbags</translation>
     </message>
     <message>
         <source>in front of a sensor</source>
-        <translation type="unfinished"></translation>
+        <translation>devant un capteur</translation>
     </message>
     <message>
         <source>holds fuel or pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>carburant ou pression</translation>
     </message>
     <message>
         <source>dry</source>
-        <translation type="unfinished"></translation>
+        <translation>sec</translation>
     </message>
     <message>
         <source>damp</source>
-        <translation type="unfinished"></translation>
+        <translation>humide</translation>
     </message>
     <message>
         <source>no core</source>
         <extracomment>nothing between the skins of a laminate</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sans âme</translation>
     </message>
     <message>
         <source>foam</source>
-        <translation type="unfinished"></translation>
+        <translation>mousse</translation>
     </message>
     <message>
         <source>dry wood</source>
-        <translation type="unfinished"></translation>
+        <translation>bois sec</translation>
     </message>
     <message>
         <source>wet wood</source>
-        <translation type="unfinished"></translation>
+        <translation>bois mouillé</translation>
     </message>
     <message>
         <source>short strand, dense</source>
-        <translation type="unfinished"></translation>
+        <translation>fibre courte, dense</translation>
     </message>
     <message>
         <source>short strand, light</source>
-        <translation type="unfinished"></translation>
+        <translation>fibre courte, légère</translation>
     </message>
     <message>
         <source>mixed strand</source>
-        <translation type="unfinished"></translation>
+        <translation>fibre mixte</translation>
     </message>
     <message>
         <source>long strand</source>
-        <translation type="unfinished"></translation>
+        <translation>fibre longue</translation>
     </message>
     <message>
         <source>finishing, smooth</source>
-        <translation type="unfinished"></translation>
+        <translation>finition, lisse</translation>
     </message>
     <message>
         <source>finishing, fine</source>
-        <translation type="unfinished"></translation>
+        <translation>finition, fine</translation>
     </message>
     <message>
         <source>front face</source>
-        <translation type="unfinished"></translation>
+        <translation>face avant</translation>
     </message>
     <message>
         <source>back face</source>
-        <translation type="unfinished"></translation>
+        <translation>face arrière</translation>
     </message>
     <message>
         <source>knead</source>
         <extracomment>the phase of a running mix, on the ribbon: keep it short</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>malaxer</translation>
     </message>
     <message>
         <source>spread</source>
-        <translation type="unfinished"></translation>
+        <translation>étaler</translation>
     </message>
     <message>
         <source>clear edges</source>
-        <translation type="unfinished"></translation>
+        <translation>dégager bords</translation>
     </message>
     <message>
         <source>hands off</source>
-        <translation type="unfinished"></translation>
+        <translation>ne pas toucher</translation>
     </message>
     <message>
         <source>sand</source>
-        <translation type="unfinished"></translation>
+        <translation>poncer</translation>
     </message>
     <message>
         <source>sands hard</source>
         <extracomment>it still sands, but harder than before</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ponçage dur</translation>
     </message>
     <message>
         <source>assess</source>
         <extracomment>what is next in a repair, on its job card: keep it short</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>évaluer</translation>
     </message>
     <message>
         <source>decide</source>
-        <translation type="unfinished"></translation>
+        <translation>décider</translation>
     </message>
     <message>
         <source>prepare</source>
-        <translation type="unfinished"></translation>
+        <translation>préparer</translation>
     </message>
     <message>
         <source>mix</source>
-        <translation type="unfinished"></translation>
+        <translation>mélanger</translation>
     </message>
     <message>
         <source>turn the panel</source>
-        <translation type="unfinished"></translation>
+        <translation>retourner</translation>
     </message>
     <message>
         <source>finish</source>
-        <translation type="unfinished"></translation>
+        <translation>finition</translation>
     </message>
     <message>
         <source>hand over</source>
-        <translation type="unfinished"></translation>
+        <translation>remettre</translation>
     </message>
     <message>
         <source>handed over</source>
-        <translation type="unfinished"></translation>
+        <translation>remis</translation>
     </message>
     <message>
         <source>parked</source>
-        <translation type="unfinished"></translation>
+        <translation>en attente</translation>
     </message>
     <message>
         <source>what the panel is made of</source>
-        <translation type="unfinished"></translation>
+        <translation>la matière du panneau</translation>
     </message>
     <message>
         <source>kind of damage</source>
-        <translation type="unfinished"></translation>
+        <translation>type de dommage</translation>
     </message>
     <message>
         <source>kind of weld</source>
-        <translation type="unfinished"></translation>
+        <translation>type de soudure</translation>
     </message>
     <message>
         <source>whether the adhesive has cured</source>
-        <translation type="unfinished"></translation>
+        <translation>durcissement de la colle</translation>
     </message>
     <message>
         <source>size of the damage</source>
-        <translation type="unfinished"></translation>
+        <translation>taille du dommage</translation>
     </message>
     <message>
         <source>reach from behind</source>
-        <translation type="unfinished"></translation>
+        <translation>accès par derrière</translation>
     </message>
     <message>
         <source>what is on the surface</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qui est sur la surface</translation>
     </message>
     <message>
         <source>what the zone is for</source>
-        <translation type="unfinished"></translation>
+        <translation>l’usage de la zone</translation>
     </message>
     <message>
         <source>dry or damp</source>
-        <translation type="unfinished"></translation>
+        <translation>sec ou humide</translation>
     </message>
     <message>
         <source>core of the laminate</source>
-        <translation type="unfinished"></translation>
+        <translation>âme du stratifié</translation>
     </message>
     <message>
         <source>air, panel and humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>air, panneau et humidité</translation>
     </message>
 </context>
 <context>
     <name>Phrases</name>
     <message>
         <source>%1–%2 is fine</source>
-        <translation type="unfinished"></translation>
+        <translation>%1–%2 convient</translation>
     </message>
     <message>
         <source>batch %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>mélange %1 sur %2</translation>
     </message>
     <message>
         <source>step %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>étape %1 sur %2</translation>
     </message>
     <message>
         <source>%1 min</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 min</translation>
     </message>
     <message numerus="yes">
         <source>%n more mix(es) running</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n autre mélange en cours</numerusform>
+            <numerusform>%n autres mélanges en cours</numerusform>
         </translation>
     </message>
     <message>
         <source>air not read yet</source>
-        <translation type="unfinished"></translation>
+        <translation>air pas encore lu</translation>
     </message>
     <message>
         <source>air %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>air %1, %2</translation>
     </message>
     <message>
         <source>panel %1</source>
-        <translation type="unfinished"></translation>
+        <translation>panneau %1</translation>
     </message>
     <message>
         <source>%1 over dew point</source>
-        <translation type="unfinished"></translation>
+        <translation>écart de rosée %1</translation>
     </message>
     <message>
         <source>%1 ago · %2</source>
-        <translation type="unfinished"></translation>
+        <translation>il y a %1 · %2</translation>
     </message>
 </context>
 <context>
     <name>PictureLabels</name>
     <message>
         <source>%1 over the bevel, %2 : 1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 sur le chanfrein, %2 : 1</translation>
     </message>
     <message>
         <source>%1: %2, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2, %3</translation>
     </message>
     <message>
         <source>finish %1 (limit %2)</source>
-        <translation type="unfinished"></translation>
+        <translation>finition %1 (limite %2)</translation>
     </message>
     <message>
         <source>%1 panel; depth drawn to the scale of the width</source>
-        <translation type="unfinished"></translation>
+        <translation>panneau %1 ; profondeur à l’échelle de la largeur</translation>
     </message>
     <message>
         <source>%1 panel; depth drawn %2 times as large as width</source>
-        <translation type="unfinished"></translation>
+        <translation>panneau %1 ; profondeur grossie %2 fois la largeur</translation>
     </message>
     <message>
         <source>True size</source>
-        <translation type="unfinished"></translation>
+        <translation>Taille réelle</translation>
     </message>
     <message>
         <source>not true size</source>
-        <translation type="unfinished"></translation>
+        <translation>échelle non réelle</translation>
     </message>
 </context>
 <context>
     <name>Questions</name>
     <message>
         <source>What is this panel made of?</source>
-        <translation type="unfinished"></translation>
+        <translation>De quoi est fait ce panneau ?</translation>
     </message>
     <message>
         <source>What is wrong with it?</source>
-        <translation type="unfinished"></translation>
+        <translation>Quel est le dommage ?</translation>
     </message>
     <message>
         <source>How is this seam welded?</source>
-        <translation type="unfinished"></translation>
+        <translation>Comment ce joint est-il soudé ?</translation>
     </message>
     <message>
         <source>Has the adhesive in this seam cured?</source>
-        <translation type="unfinished"></translation>
+        <translation>La colle de ce joint a-t-elle durci ?</translation>
     </message>
     <message>
         <source>How large is the damage?</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelle taille a le dommage ?</translation>
     </message>
     <message>
         <source>Can you reach it from behind?</source>
-        <translation type="unfinished"></translation>
+        <translation>Y a-t-il accès par derrière ?</translation>
     </message>
     <message>
         <source>What is on the surface now?</source>
-        <translation type="unfinished"></translation>
+        <translation>Qu’y a-t-il sur la surface ?</translation>
     </message>
     <message>
         <source>What is this part of the vehicle for?</source>
-        <translation type="unfinished"></translation>
+        <translation>À quoi sert cette partie du véhicule ?</translation>
     </message>
     <message>
         <source>Is it dry right through?</source>
-        <translation type="unfinished"></translation>
+        <translation>Est-ce sec à cœur ?</translation>
     </message>
     <message>
         <source>What is inside the laminate?</source>
-        <translation type="unfinished"></translation>
+        <translation>Qu’y a-t-il dans le stratifié ?</translation>
     </message>
     <message>
         <source>Read the air, the panel and the humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesurer l’air, le panneau et l’humidité</translation>
     </message>
     <message>
         <source>glass cloth or mat at the broken edge</source>
         <extracomment>how to tell the answer: one line on its button</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>tissu ou mat de verre au bord cassé</translation>
     </message>
     <message>
         <source>short loose strands, smooth on both faces</source>
-        <translation type="unfinished"></translation>
+        <translation>brins courts libres, lisse sur les deux faces</translation>
     </message>
     <message>
         <source>a magnet holds, the zinc gauge reads nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>l’aimant tient, le mesureur de zinc ne lit rien</translation>
     </message>
     <message>
         <source>a magnet holds, the zinc gauge reads zinc</source>
-        <translation type="unfinished"></translation>
+        <translation>l’aimant tient, le mesureur de zinc lit du zinc</translation>
     </message>
     <message>
         <source>no magnet holds, bright and soft under a file</source>
-        <translation type="unfinished"></translation>
+        <translation>l’aimant ne tient pas, brillant et tendre à la lime</translation>
     </message>
     <message>
         <source>marked on the back, such as &gt;PP&lt; or &gt;ABS&lt;</source>
-        <translation type="unfinished"></translation>
+        <translation>marqué au dos, par exemple &gt;PP&lt; ou &gt;ABS&lt;</translation>
     </message>
     <message>
         <source>bends in the hand, marked &gt;PUR&lt;</source>
-        <translation type="unfinished"></translation>
+        <translation>plie à la main, marqué &gt;PUR&lt;</translation>
     </message>
     <message>
         <source>black strands, the ohmmeter shows a path</source>
-        <translation type="unfinished"></translation>
+        <translation>brins noirs, l’ohmmètre montre un passage</translation>
     </message>
     <message>
         <source>breaks like china, no fibre at the edge</source>
-        <translation type="unfinished"></translation>
+        <translation>casse comme la porcelaine, bord sans fibre</translation>
     </message>
     <message>
         <source>no magnet holds, very light, marked Mg</source>
-        <translation type="unfinished"></translation>
+        <translation>l’aimant ne tient pas, très léger, marqué Mg</translation>
     </message>
     <message>
         <source>none of these is certain</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun n’est certain</translation>
     </message>
     <message>
         <source>a groove that does not go through</source>
-        <translation type="unfinished"></translation>
+        <translation>une rainure non traversante</translation>
     </message>
     <message>
         <source>pushed in, not torn</source>
-        <translation type="unfinished"></translation>
+        <translation>enfoncé, pas déchiré</translation>
     </message>
     <message>
         <source>split, nothing missing</source>
-        <translation type="unfinished"></translation>
+        <translation>fendu, rien ne manque</translation>
     </message>
     <message>
         <source>goes right through, material is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>traversant, il manque de la matière</translation>
     </message>
     <message>
         <source>rust has eaten through</source>
-        <translation type="unfinished"></translation>
+        <translation>la rouille a percé</translation>
     </message>
     <message>
         <source>sheets joined by welding</source>
-        <translation type="unfinished"></translation>
+        <translation>tôles jointes par soudage</translation>
     </message>
     <message>
         <source>panels joined by adhesive</source>
-        <translation type="unfinished"></translation>
+        <translation>panneaux joints par collage</translation>
     </message>
     <message>
         <source>one weld without a gap from end to end</source>
-        <translation type="unfinished"></translation>
+        <translation>une soudure sans vide d’un bout à l’autre</translation>
     </message>
     <message>
         <source>round spots, the sheets loose between them</source>
-        <translation type="unfinished"></translation>
+        <translation>points ronds, tôles libres entre eux</translation>
     </message>
     <message>
         <source>short welds with gaps between them</source>
-        <translation type="unfinished"></translation>
+        <translation>soudures courtes avec des vides entre elles</translation>
     </message>
     <message>
         <source>the panel itself, nothing on it</source>
-        <translation type="unfinished"></translation>
+        <translation>le panneau seul, rien dessus</translation>
     </message>
     <message>
         <source>cured right through and sanded dull</source>
-        <translation type="unfinished"></translation>
+        <translation>durci à cœur et poncé mat</translation>
     </message>
     <message>
         <source>any paint where filler is to go</source>
-        <translation type="unfinished"></translation>
+        <translation>toute peinture là où va le mastic</translation>
     </message>
     <message>
         <source>filler that nobody knows</source>
-        <translation type="unfinished"></translation>
+        <translation>mastic que personne ne connaît</translation>
     </message>
     <message>
         <source>soft, takes a nail mark</source>
-        <translation type="unfinished"></translation>
+        <translation>mou, l’ongle marque</translation>
     </message>
     <message>
         <source>brown or black, in the pits too</source>
-        <translation type="unfinished"></translation>
+        <translation>brune ou noire, dans les piqûres aussi</translation>
     </message>
     <message>
         <source>black or blue film over old rust</source>
-        <translation type="unfinished"></translation>
+        <translation>film noir ou bleu sur vieille rouille</translation>
     </message>
     <message>
         <source>thin, acid, often yellow or grey-green</source>
-        <translation type="unfinished"></translation>
+        <translation>mince, acide, souvent jaune ou gris-vert</translation>
     </message>
     <message>
         <source>smells, or smears under a solvent cloth</source>
-        <translation type="unfinished"></translation>
+        <translation>sent, ou bave sous un chiffon à solvant</translation>
     </message>
     <message>
         <source>soft grey metal, brown residue</source>
-        <translation type="unfinished"></translation>
+        <translation>métal gris tendre, résidu brun</translation>
     </message>
     <message>
         <source>skin, skirt, fairing: nothing depends on it</source>
-        <translation type="unfinished"></translation>
+        <translation>peau, bas de caisse, carénage : rien n’en dépend</translation>
     </message>
     <message>
         <source>pillar, rail, or within 30 cm of brake, steering, suspension</source>
-        <translation type="unfinished"></translation>
+        <translation>montant, longeron, ou à moins de 30 cm de frein, direction, suspension</translation>
     </message>
     <message>
         <source>belt or seat mounting, glass flange, airbag, high voltage</source>
-        <translation type="unfinished"></translation>
+        <translation>ancrage de ceinture ou siège, feuillure de vitre, airbag, haute tension</translation>
     </message>
     <message>
         <source>radar, camera or ultrasound looks through it</source>
-        <translation type="unfinished"></translation>
+        <translation>radar, caméra ou ultrason vise au travers</translation>
     </message>
     <message>
         <source>tank, line or air vessel</source>
-        <translation type="unfinished"></translation>
+        <translation>réservoir, conduite, bouteille d’air</translation>
     </message>
     <message>
         <source>no mist under taped film, front and back</source>
-        <translation type="unfinished"></translation>
+        <translation>pas de buée sous film collé, devant et derrière</translation>
     </message>
     <message>
         <source>wet, dark, or mist under taped film</source>
-        <translation type="unfinished"></translation>
+        <translation>mouillé, sombre, ou buée sous film collé</translation>
     </message>
     <message>
         <source>solid laminate, nothing between two skins</source>
-        <translation type="unfinished"></translation>
+        <translation>stratifié plein, rien entre deux peaux</translation>
     </message>
     <message>
         <source>two skins with foam between them</source>
-        <translation type="unfinished"></translation>
+        <translation>deux peaux, mousse entre elles</translation>
     </message>
     <message>
         <source>two skins with sound, dry wood</source>
-        <translation type="unfinished"></translation>
+        <translation>deux peaux, bois sain et sec</translation>
     </message>
     <message>
         <source>wood that is dark, soft or wet</source>
-        <translation type="unfinished"></translation>
+        <translation>bois sombre, mou ou mouillé</translation>
     </message>
     <message>
         <source>Cured</source>
-        <translation type="unfinished"></translation>
+        <translation>Durcie</translation>
     </message>
     <message>
         <source>Yes, both faces</source>
-        <translation type="unfinished"></translation>
+        <translation>Oui, les deux faces</translation>
     </message>
     <message>
         <source>Not cured</source>
-        <translation type="unfinished"></translation>
+        <translation>Non durcie</translation>
     </message>
     <message>
         <source>No, one face only</source>
-        <translation type="unfinished"></translation>
+        <translation>Non, une seule face</translation>
     </message>
     <message>
         <source>its sheet’s time is over, a nail leaves no mark</source>
-        <translation type="unfinished"></translation>
+        <translation>le temps de sa fiche est passé, l’ongle ne marque pas</translation>
     </message>
     <message>
         <source>hand and tool get there</source>
-        <translation type="unfinished"></translation>
+        <translation>main et outil y passent</translation>
     </message>
     <message>
         <source>soft, or nobody knows when it was laid</source>
-        <translation type="unfinished"></translation>
+        <translation>molle, ou date de pose inconnue</translation>
     </message>
     <message>
         <source>closed behind, or too tight to work</source>
-        <translation type="unfinished"></translation>
+        <translation>fermé derrière, ou trop étroit</translation>
     </message>
 </context>
 <context>
     <name>Reasons</name>
     <message>
         <source>Its resin wets the glass of a laminate.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sa résine mouille le verre du stratifié.</translation>
     </message>
     <message>
         <source>It holds on SMC that is abraded and free of dust.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il tient sur SMC poncé et sans poussière.</translation>
     </message>
     <message>
         <source>It holds on bare, abraded steel.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il tient sur acier nu poncé.</translation>
     </message>
     <message>
         <source>It holds on aluminium filled within the hour.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il tient sur aluminium mastiqué dans l’heure.</translation>
     </message>
     <message>
         <source>On zinc only if its sheet names zinc, or over abraded epoxy primer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sur zinc seulement si sa fiche le nomme, ou sur époxy poncé.</translation>
     </message>
     <message>
         <source>Dense filler has the fewest pores over a ground weld.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un mastic dense a le moins de pores sur soudure meulée.</translation>
     </message>
     <message>
         <source>Dense filler shows the bond line least when it swells.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dense, il marque le moins la ligne de colle s’il gonfle.</translation>
     </message>
     <message>
         <source>Its short strands hold only in a small hole.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ses fibres courtes ne tiennent qu’en petit trou.</translation>
     </message>
     <message>
         <source>Light filler holds poorly on SMC.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un mastic léger tient mal sur SMC.</translation>
     </message>
     <message>
         <source>Light filler has pores that let water to the zinc.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les pores d’un mastic léger amènent l’eau au zinc.</translation>
     </message>
     <message>
         <source>Light filler has pores that let water to the aluminium.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les pores d’un mastic léger amènent l’eau à l’aluminium.</translation>
     </message>
     <message>
         <source>Light filler only over a weld without pores.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mastic léger seulement sur soudure sans pore.</translation>
     </message>
     <message>
         <source>It takes a bond seam whose adhesive has cured.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il convient au joint collé dont la colle a durci.</translation>
     </message>
     <message>
         <source>Light filler cannot bridge a hole.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un mastic léger ne ponte pas un trou.</translation>
     </message>
     <message>
         <source>Mixed strand bonds best to SMC.</source>
-        <translation type="unfinished"></translation>
+        <translation>La fibre mixte adhère le mieux au SMC.</translation>
     </message>
     <message>
         <source>It takes a solid weld that is ground level.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il convient au cordon continu meulé à fleur.</translation>
     </message>
     <message>
         <source>Mixed strand bridges a hole and wets its edges.</source>
-        <translation type="unfinished"></translation>
+        <translation>La fibre mixte ponte un trou et mouille ses bords.</translation>
     </message>
     <message>
         <source>Long strand builds bulk.</source>
-        <translation type="unfinished"></translation>
+        <translation>La fibre longue donne du volume.</translation>
     </message>
     <message>
         <source>Long strand has too little resin to wet SMC.</source>
-        <translation type="unfinished"></translation>
+        <translation>La fibre longue a trop peu de résine pour mouiller le SMC.</translation>
     </message>
     <message>
         <source>Long strand is coarse and lets water to the zinc.</source>
-        <translation type="unfinished"></translation>
+        <translation>La fibre longue est grossière, l’eau atteint le zinc.</translation>
     </message>
     <message>
         <source>Long strand is coarse and lets water to the aluminium.</source>
-        <translation type="unfinished"></translation>
+        <translation>La fibre longue est grossière, l’eau atteint l’aluminium.</translation>
     </message>
     <message>
         <source>Long strand leaves voids over a weld.</source>
-        <translation type="unfinished"></translation>
+        <translation>La fibre longue laisse des vides sur soudure.</translation>
     </message>
     <message>
         <source>Long strand leaves voids over a bond line.</source>
-        <translation type="unfinished"></translation>
+        <translation>La fibre longue laisse des vides sur collage.</translation>
     </message>
     <message>
         <source>Long strand only bridges; mixed strand must go over it.</source>
-        <translation type="unfinished"></translation>
+        <translation>La fibre longue ne fait que ponter ; fibre mixte par-dessus.</translation>
     </message>
     <message>
         <source>The table does not say that it may be used here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le tableau ne l’autorise pas ici.</translation>
     </message>
     <message>
         <source>No product sheet of this class is loaded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune fiche de cette classe n’est enregistrée.</translation>
     </message>
     <message>
         <source>%1 suits better here.</source>
         <extracomment>%1 is a filler class: &quot;mixed strand&quot;</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 : convient mieux ici.</translation>
     </message>
     <message>
         <source>The dent is %1 deep: metal-work aims at %2 or less.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le creux fait %1 : la tôlerie vise %2 ou moins.</translation>
     </message>
     <message>
         <source>The panel is at %1, below %2: it cures slower and grips less.</source>
-        <translation type="unfinished"></translation>
+        <translation>Panneau à %1, sous %2 : il durcit moins vite, accroche moins.</translation>
     </message>
     <message>
         <source>The hole is %1 across: bond a backing first, lapping %2.</source>
         <extracomment>%1 is the hole&apos;s size, %2 how far the backing laps its edge</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Trou de %1 : coller d’abord un renfort, recouvrant de %2.</translation>
     </message>
     <message>
         <source>No bevel is given: filler cracks out of square edges.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chanfrein non indiqué : le mastic se fend aux bords vifs.</translation>
     </message>
     <message>
         <source>%1 is too little to measure by a bead: weigh it to 0.01 g, or mix %2 and book the waste.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est trop peu pour un cordon : peser à 0,01 g, ou mélanger %2 et noter la perte.</translation>
     </message>
     <message>
         <source>The puddle is only %1 across, below %2: weigh instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Galette de %1 seulement, sous %2 : plutôt peser.</translation>
     </message>
     <message>
         <source>The puddle is %1 across, above %2: split the batch.</source>
-        <translation type="unfinished"></translation>
+        <translation>Galette de %1, au-dessus de %2 : diviser le mélange.</translation>
     </message>
     <message>
         <source>The puddle is %1 across, the board %2: split the batch.</source>
-        <translation type="unfinished"></translation>
+        <translation>Galette de %1, palette de %2 : diviser le mélange.</translation>
     </message>
     <message>
         <source>Demo sheet: its values are invented, not for work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fiche de démo : valeurs inventées, pas pour le travail.</translation>
     </message>
 </context>
 <context>
     <name>StationScreens</name>
     <message>
         <source>Sanding block</source>
-        <translation type="unfinished"></translation>
+        <translation>Cale à poncer</translation>
     </message>
     <message>
         <source>Sand the skim to the contour, 180 grit</source>
-        <translation type="unfinished"></translation>
+        <translation>Poncer la finition au galbe, grain 180</translation>
     </message>
     <message>
         <source>Sand level, 80 grit, extraction on</source>
-        <translation type="unfinished"></translation>
+        <translation>Poncer à fleur, grain 80, aspiration</translation>
     </message>
     <message>
         <source>Feather it out beyond the filler.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dégrader au-delà du mastic.</translation>
     </message>
     <message>
         <source>Coarser paper only inside the filled area. Then dust off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Grain plus gros seulement dans la zone mastiquée. Puis dépoussiérer.</translation>
     </message>
     <message>
         <source>Sanded and dusted off</source>
-        <translation type="unfinished"></translation>
+        <translation>Poncé et dépoussiéré</translation>
     </message>
     <message>
         <source>Turn the panel</source>
-        <translation type="unfinished"></translation>
+        <translation>Retourner le panneau</translation>
     </message>
     <message>
         <source>Strip the dam, then turn the panel over</source>
-        <translation type="unfinished"></translation>
+        <translation>Ôter le barrage, puis retourner le panneau</translation>
     </message>
     <message>
         <source>Residue of the dam off, 80 grit, dust off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ôter les restes du barrage, grain 80, dépoussiérer.</translation>
     </message>
     <message>
         <source>The other face is filled the same way.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’autre face se mastique de même.</translation>
     </message>
     <message>
         <source>Turned and clean</source>
-        <translation type="unfinished"></translation>
+        <translation>Retourné et propre</translation>
     </message>
     <message>
         <source>Hand over</source>
-        <translation type="unfinished"></translation>
+        <translation>Remettre</translation>
     </message>
     <message>
         <source>Hand over for primer</source>
-        <translation type="unfinished"></translation>
+        <translation>Remettre pour l’apprêt</translation>
     </message>
     <message>
         <source>All six tests are passed and in the log.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les six essais sont passés et au journal.</translation>
     </message>
     <message>
         <source>Mixed: %1 of fibre filler, %2 of finishing filler, in %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mélangé : %1 de mastic fibre, %2 de finition, en %3.</translation>
     </message>
     <message>
         <source>The paint system’s data sheet says when it may be primed.</source>
-        <translation type="unfinished"></translation>
+        <translation>La fiche du système peinture dit quand apprêter.</translation>
     </message>
     <message>
         <source>Handed over</source>
-        <translation type="unfinished"></translation>
+        <translation>Remis</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Terminé</translation>
     </message>
     <message>
         <source>This repair is closed and in the log.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette réparation est close et au journal.</translation>
     </message>
     <message>
         <source>The supervisor signs it off with the day’s work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le chef d’atelier la signe avec le travail du jour.</translation>
     </message>
     <message>
         <source>To the rail</source>
-        <translation type="unfinished"></translation>
+        <translation>Au bandeau</translation>
     </message>
     <message>
         <source>Parked</source>
-        <translation type="unfinished"></translation>
+        <translation>En attente</translation>
     </message>
     <message>
         <source>Parked: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>En attente : %1</translation>
     </message>
     <message>
         <source>It was parked to ask.</source>
-        <translation type="unfinished"></translation>
+        <translation>En attente d’une réponse.</translation>
     </message>
     <message>
         <source>Go on only when the answer is there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Continuer seulement avec la réponse.</translation>
     </message>
     <message>
         <source>Take it up again</source>
-        <translation type="unfinished"></translation>
+        <translation>Reprendre</translation>
     </message>
     <message>
         <source>When what was wrong has been put right, assess it again from the first question.</source>
-        <translation type="unfinished"></translation>
+        <translation>Défaut corrigé : réévaluer dès la première question.</translation>
     </message>
     <message>
         <source>Leave it parked</source>
-        <translation type="unfinished"></translation>
+        <translation>Laisser en attente</translation>
     </message>
     <message>
         <source>Assess again</source>
-        <translation type="unfinished"></translation>
+        <translation>Réévaluer</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Stop</translation>
     </message>
     <message>
         <source>Stop here and ask</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêter et demander</translation>
     </message>
     <message>
         <source>Ask the supervisor before you go on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Demander au chef d’atelier avant de continuer.</translation>
     </message>
     <message>
         <source>The mix on this panel goes on curing and its clock runs on.</source>
-        <translation>Le mélange du panneau continue de durcir, son temps court.</translation>
+        <translation>Le mélange sur ce panneau continue de durcir, son temps court.</translation>
     </message>
     <message>
         <source>Nothing is lost: parked, it waits on the rail at this very step.</source>
-        <translation>Rien n’est perdu : il attend au bandeau, à cette étape.</translation>
+        <translation>Rien n’est perdu : en attente au bandeau, à cette étape.</translation>
     </message>
     <message>
         <source>The safety data sheet and the maker’s repair manual come first.</source>
@@ -1710,7 +1710,7 @@
     </message>
     <message>
         <source>Park it</source>
-        <translation>Mettre en attente</translation>
+        <translation>Attente</translation>
     </message>
 </context>
 <context>
@@ -1774,7 +1774,7 @@
     </message>
     <message>
         <source>Gear is on</source>
-        <translation>Équipement mis</translation>
+        <translation>Équipé</translation>
     </message>
     <message>
         <source>Fetch the tools that touch only aluminium</source>
@@ -1866,7 +1866,7 @@
     </message>
     <message>
         <source>All tips are marked</source>
-        <translation>Toutes les pointes marquées</translation>
+        <translation>Pointes marquées</translation>
     </message>
     <message>
         <source>Drill a small hole just beyond each crack tip</source>
@@ -1878,7 +1878,7 @@
     </message>
     <message>
         <source>All tips drilled</source>
-        <translation>Toutes les pointes percées</translation>
+        <translation>Pointes percées</translation>
     </message>
     <message>
         <source>Take the squeezed-out adhesive off</source>
@@ -2086,7 +2086,7 @@
     </message>
     <message>
         <source>A thin, even veil; it shows what is high and what is low.</source>
-        <translation>Voile fin et régulier ; il montre bosses et creux.</translation>
+        <translation>Voile fin et régulier ; il montre hauts et creux.</translation>
     </message>
     <message>
         <source>Guide coat is on</source>
@@ -2218,7 +2218,7 @@
     </message>
     <message>
         <source>No edge to feel</source>
-        <translation>Aucun bord au toucher</translation>
+        <translation>Aucun bord senti</translation>
     </message>
 </context>
 <context>
@@ -2357,7 +2357,7 @@
     </message>
     <message>
         <source>What carries load is restored, never filled over.</source>
-        <translation>Ce qui porte se rétablit, ne se mastique jamais.</translation>
+        <translation>Une pièce porteuse se rétablit, ne se mastique jamais.</translation>
     </message>
     <message>
         <source>The sensor may need calibrating afterwards.</source>
@@ -2393,7 +2393,7 @@
     </message>
     <message>
         <source>Only where the maker’s method calls for a continuous weld: weld, dress, then assess again.</source>
-        <translation>Seulement si le constructeur demande une soudure continue : souder, meuler, puis réévaluer.</translation>
+        <translation>Seulement si le constructeur demande un cordon continu : souder, meuler, puis réévaluer.</translation>
     </message>
     <message>
         <source>One of the two answers is wrong.</source>
@@ -2570,7 +2570,7 @@
     </message>
     <message>
         <source>This part carries load.</source>
-        <translation>Cette pièce porte la charge.</translation>
+        <translation>Cette pièce est porteuse.</translation>
     </message>
     <message>
         <source>Filler has no strength in a crash and hides what failed.</source>
@@ -2662,7 +2662,7 @@
     </message>
     <message>
         <source>Do not fill while it is damp</source>
-        <translation>Ne pas mastiquer tant que c’est humide</translation>
+        <translation>Ne pas mastiquer : humide</translation>
     </message>
     <message>
         <source>The panel is damp.</source>
@@ -2698,7 +2698,7 @@
     </message>
     <message>
         <source>It is stitch-welded: a joint, not damage.</source>
-        <translation>Soudure discontinue : un joint, pas un dommage.</translation>
+        <translation>Soudé par cordons courts : un joint, pas un dommage.</translation>
     </message>
     <message>
         <source>The panels move and hold water in the gaps. The line shows through later, and rust creeps in.</source>
@@ -2770,7 +2770,7 @@
     </message>
     <message>
         <source>Thick filler on sheet metal shrinks, cracks and shows.</source>
-        <translation>Épais sur tôle, le mastic rétreint, fissure et se voit.</translation>
+        <translation>Épais sur tôle, le mastic se rétracte, fissure et se voit.</translation>
     </message>
     <message>
         <source>It is %1 across; filling ends at %2.</source>
@@ -2782,16 +2782,16 @@
     </message>
     <message>
         <source>No filler fits here</source>
-        <translation>Aucun mastic ne convient ici</translation>
+        <translation>Aucun mastic ne convient</translation>
     </message>
     <message>
         <source>No loaded filler suits %1 with this damage: %2.</source>
         <extracomment>%1 is a substrate, %2 a damage</extracomment>
-        <translation>Aucun mastic chargé ne convient à %1 avec ce dommage : %2.</translation>
+        <translation>Aucun mastic enregistré ne convient : %1, %2.</translation>
     </message>
     <message>
         <source>No loaded sheet allows it, and nothing defaults to yes.</source>
-        <translation>Aucune fiche chargée ne l’autorise ; rien n’est oui d’office.</translation>
+        <translation>Aucune fiche enregistrée ne l’autorise ; rien n’est oui d’office.</translation>
     </message>
     <message>
         <source>It would gel in %1; kneading alone takes %2.</source>
@@ -2898,11 +2898,11 @@
     </message>
     <message>
         <source>Wheel arch, left</source>
-        <translation>Passage de roue, gauche</translation>
+        <translation>Passage roue, gauche</translation>
     </message>
     <message>
         <source>Wheel arch, right</source>
-        <translation>Passage de roue, droit</translation>
+        <translation>Passage roue, droit</translation>
     </message>
     <message>
         <source>Engine cover</source>
@@ -2997,7 +2997,7 @@
     </message>
     <message>
         <source>Park it</source>
-        <translation>Mettre en attente</translation>
+        <translation>Attente</translation>
     </message>
     <message>
         <source>Park it — %1</source>
@@ -3038,8 +3038,8 @@
     <message numerus="yes">
         <source>%n act(s) not saved yet: the disk refuses. They are kept and tried again.</source>
         <translation>
-            <numerusform>%n action non enregistrée : le disque refuse. Gardée, nouvel essai.</numerusform>
-            <numerusform>%n actions non enregistrées : le disque refuse. Gardées, nouvel essai.</numerusform>
+            <numerusform>%n action non enregistrée : le disque refuse. Gardée, nouvel essai en cours.</numerusform>
+            <numerusform>%n actions non enregistrées : le disque refuse. Gardées, nouvel essai en cours.</numerusform>
         </translation>
     </message>
 </context>
@@ -3131,7 +3131,7 @@
     </message>
     <message>
         <source>Hands off: let it cure</source>
-        <translation>Ne pas toucher : laisser durcir</translation>
+        <translation>Ne pas toucher : il durcit</translation>
     </message>
     <message>
         <source>until it may be tested</source>
@@ -3143,7 +3143,7 @@
     </message>
     <message>
         <source>of easy sanding left</source>
-        <translation>de ponçage facile</translation>
+        <translation>de ponçage facile restant</translation>
     </message>
     <message>
         <source>since hardener in: it gets harder</source>
@@ -3158,11 +3158,11 @@
     </message>
     <message>
         <source>Tap its figure to key it in.</source>
-        <translation>Toucher le chiffre pour le saisir.</translation>
+        <translation>Toucher la valeur pour la saisir.</translation>
     </message>
     <message>
         <source>Take this figure</source>
-        <translation>Prendre ce chiffre</translation>
+        <translation>Garder cette valeur</translation>
     </message>
 </context>
 <context>
@@ -3189,7 +3189,7 @@
     </message>
     <message>
         <source>Bench set-up</source>
-        <translation>Réglages du poste</translation>
+        <translation>Réglages poste</translation>
     </message>
     <message numerus="yes">
         <source>%n in all</source>
@@ -3323,7 +3323,7 @@
     <name>strandbench::SetUpScreen</name>
     <message>
         <source>Bench set-up</source>
-        <translation>Réglages du poste</translation>
+        <translation>Réglages poste</translation>
     </message>
     <message>
         <source>Language</source>
@@ -3355,7 +3355,7 @@
     </message>
     <message>
         <source>Answers for</source>
-        <translation>Répond pour</translation>
+        <translation>Réponses pour</translation>
     </message>
     <message>
         <source>Bench</source>

@@ -7,7 +7,6 @@
 #include "pictures/picture_text.h"
 #include "theme/sizes.h"
 
-#include <QFontMetricsF>
 #include <QPainter>
 #include <QPainterPath>
 
@@ -26,24 +25,7 @@ struct BlockLayout {
     TextReport report;
 };
 
-/// The job's number stays whole; the panel's name gives way in its middle.
-QString jobFor(const Theme& theme, const QString& job, double width)
-{
-    const QFontMetricsF metrics(theme.font(Theme::size(TextRole::Small).leastMm));
-    const qsizetype gap = job.indexOf(u' ');
-    if (gap < 0 || metrics.horizontalAdvance(job) + 1 <= width)
-        return job;
-    const QString number = job.left(gap + 1);
-    const double left = width - metrics.horizontalAdvance(number) - 1;
-    // A rest of few letters says nothing: the number alone is the job's name then.
-    const QString whole = job.mid(gap + 1);
-    QString panel = metrics.elidedText(whole, Qt::ElideMiddle, left);
-    if (panel.size() < 10) // halves of so few letters say less than a beginning
-        panel = metrics.elidedText(whole, Qt::ElideRight, left);
-    return panel.size() > 4 ? number + panel : number.trimmed();
-}
-
-BlockLayout layOut(const QRectF& room, const ClockFace&, const MixBlockText& text, const Theme& theme)
+BlockLayout layOut(const QRectF& room, const MixBlockText& text, const Theme& theme)
 {
     BlockLayout layout;
     const QRectF inner = room.adjusted(theme.px(2), theme.px(1.5), -theme.px(2), -theme.px(1.5));
@@ -59,9 +41,8 @@ BlockLayout layOut(const QRectF& room, const ClockFace&, const MixBlockText& tex
                           TextRole::BigFigure, true, Qt::AlignRight | Qt::AlignVCenter);
     const QRectF words(textLeft, inner.top(), rest - timeWidth - theme.px(2), inner.height());
     const double half = words.height() / 2;
-    layout.job =
-        fitLine(theme, jobFor(theme, text.job, words.width()), QRectF(words.topLeft(), QSizeF(words.width(), half)),
-                TextRole::Small, false, Qt::AlignLeft | Qt::AlignVCenter);
+    layout.job = fitLine(theme, text.job, QRectF(words.topLeft(), QSizeF(words.width(), half)), TextRole::Small, false,
+                         Qt::AlignLeft | Qt::AlignVCenter);
     layout.phase = fitLine(theme, text.phase, QRectF(words.left(), words.top() + half, words.width(), half),
                            TextRole::Body, true, Qt::AlignLeft | Qt::AlignVCenter);
     layout.report.add(layout.job);
@@ -98,9 +79,9 @@ void MixBlock::setShown(const ClockFace& face, const MixBlockText& text)
     update();
 }
 
-bool MixBlock::textFits() const { return layOut(rect(), m_face, m_text, m_theme).report.fits; }
+bool MixBlock::textFits() const { return layOut(rect(), m_text, m_theme).report.fits; }
 
-double MixBlock::smallestTextMm() const { return layOut(rect(), m_face, m_text, m_theme).report.smallestMm; }
+double MixBlock::smallestTextMm() const { return layOut(rect(), m_text, m_theme).report.smallestMm; }
 
 QSize MixBlock::sizeHint() const { return {m_theme.px(68), m_theme.px(sizes::ribbon)}; }
 
@@ -108,7 +89,7 @@ QSize MixBlock::minimumSizeHint() const { return {m_theme.px(60), m_theme.px(siz
 
 void MixBlock::paintEvent(QPaintEvent*)
 {
-    const BlockLayout layout = layOut(rect(), m_face, m_text, m_theme);
+    const BlockLayout layout = layOut(rect(), m_text, m_theme);
     const PhaseLook look = lookOf(m_face.phase, m_theme);
     const double left = std::clamp(1.0 - m_face.phaseGone.value(), 0.0, 1.0);
     const QRectF room(rect());

@@ -11,9 +11,9 @@
 namespace strandbench {
 
 struct MixBlockText {
-    QString job;    ///< "4421 skirt panel"; elided only in the middle of the panel's name
-    QString phase;  ///< "Spread"
-    QString time;   ///< "02:05"
+    QString job;   ///< "4421"
+    QString phase; ///< "Spread"
+    QString time;  ///< "02:05"
 };
 
 class MixBlock final : public QAbstractButton {

@@ -127,6 +127,8 @@ void markBevels(const StepStage& s, const QTransform& toStage, bool turned)
         const QPointF edge = toStage.map(QPointF(side * half, up));
         const QPointF root = toStage.map(QPointF(side * floor, down));
         s.line(edge, root, Role::Action, 1.2);
+        if (turned)
+            continue; // the angle is shown once, on the upper face
         const double angle = QLineF(edge, root).angle();
         const QRectF circle(edge.x() - 14, edge.y() - 14, 28, 28);
         const double from = side < 0 ? 0.0 : 180.0;

@@ -124,13 +124,13 @@ TEST_F(FitText, aStackShrinksInStep)
     const std::vector<TextItem> items{{u"Back"_s, Theme::size(TextRole::Title), true, 99},
                                       {u"clock runs on"_s, Theme::size(TextRole::Small), false, 99}};
     const FittedStack roomy = fitStack(theme, items, mm(60, 24), 4);
-    const FittedStack tight = fitStack(theme, items, mm(27, 9.8), 4);
+    const FittedStack tight = fitStack(theme, items, mm(27, 10.6), 4);
     ASSERT_TRUE(roomy.fits);
     ASSERT_TRUE(tight.fits);
     EXPECT_DOUBLE_EQ(roomy.shrink, 0);
     EXPECT_GT(tight.shrink, 0);
     EXPECT_LT(tight.texts[0].emMm, roomy.texts[0].emMm);
-    EXPECT_LE(tight.height, mm(0, 9.8).height() + 0.1);
+    EXPECT_LE(tight.height, mm(0, 10.6).height() + 0.1);
 }
 
 TEST_F(FitText, nothingFitsWithoutHarm)
