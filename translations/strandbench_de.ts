@@ -78,7 +78,7 @@
     </message>
     <message>
         <source>Rags into the lidded metal can.</source>
-        <translation>Lappen in den Deckelbehälter.</translation>
+        <translation>Lappen in den Metallbehälter mit Deckel.</translation>
     </message>
     <message>
         <source>Acetone goes through thin gloves.</source>
@@ -86,7 +86,7 @@
     </message>
     <message>
         <source>No lamp, no grinder, no spark.</source>
-        <translation>Kein Strahler, kein Schleifer, kein Funke.</translation>
+        <translation>Kein Strahler, Schleifer, Funke.</translation>
     </message>
     <message>
         <source>Rotating tool.</source>
@@ -106,7 +106,7 @@
     </message>
     <message>
         <source>No heat on wet solvent.</source>
-        <translation>Keine Wärme auf nasses Lösemittel.</translation>
+        <translation>Nasses Lösemittel nie wärmen.</translation>
     </message>
     <message>
         <source>Lay-up resin: its own catalyst.</source>
@@ -122,11 +122,11 @@
     </message>
     <message>
         <source>Lamp before filling only.</source>
-        <translation>Strahler nur vor dem Füllen.</translation>
+        <translation>Strahler nur vor dem Spachteln.</translation>
     </message>
     <message>
         <source>Fill within the hour.</source>
-        <translation>Binnen einer Stunde füllen.</translation>
+        <translation>Binnen 1 h spachteln.</translation>
     </message>
     <message>
         <source>Peroxide: goggles, gloves. In the eye: rinse at once, doctor.</source>
@@ -202,7 +202,7 @@
     </message>
     <message>
         <source>A lamp warms the panel before filling, never wet filler.</source>
-        <translation>Der Strahler wärmt das Teil vor dem Füllen, nie nassen Spachtel.</translation>
+        <translation>Der Strahler wärmt das Teil vor dem Spachteln, nie nassen Spachtel.</translation>
     </message>
     <message>
         <source>Bare metal rusts or tarnishes: after an hour, abrade again.</source>
@@ -277,7 +277,7 @@
     </message>
     <message>
         <source>Kind of weld</source>
-        <translation>Art der Schweißung</translation>
+        <translation>Schweißart</translation>
     </message>
     <message>
         <source>Adhesive cured</source>
@@ -345,7 +345,7 @@
     </message>
     <message>
         <source>Puddle</source>
-        <translation>Spachtelkreis</translation>
+        <translation>Kreis</translation>
     </message>
     <message>
         <source>Lot</source>
@@ -408,7 +408,7 @@
     <name>Headless</name>
     <message>
         <source>Dew point, margin, and whether filling may start.</source>
-        <translation>Taupunkt, Abstand und ob das Füllen beginnen darf.</translation>
+        <translation>Taupunkt, Abstand und ob das Spachteln beginnen darf.</translation>
     </message>
     <message>
         <source>Air temperature, −30 to 60 °C.</source>
@@ -476,7 +476,7 @@
     </message>
     <message>
         <source>The log that the bench opens.</source>
-        <translation>Das Protokoll, das der Arbeitsplatz öffnet.</translation>
+        <translation>Protokoll für den Arbeitsplatz.</translation>
     </message>
     <message>
         <source>A window of this size instead of the full screen.</source>
@@ -484,7 +484,7 @@
     </message>
     <message>
         <source>standard output cannot be written</source>
-        <translation>die Standardausgabe lässt sich nicht schreiben</translation>
+        <translation>Standardausgabe ist nicht schreibbar</translation>
     </message>
     <message>
         <source>&apos;%1&apos;: no such command; there is: %2</source>
@@ -548,7 +548,7 @@
     </message>
     <message>
         <source>The product sheet, by id or class; otherwise mixed strand.</source>
-        <translation>Das Produktblatt, nach Kennung oder Klasse; sonst gemischte Faser.</translation>
+        <translation>Das Produktblatt, nach Kennung oder Klasse; sonst Mischfaser.</translation>
     </message>
     <message>
         <source>Plans the repair that FILE describes.</source>
@@ -586,11 +586,11 @@
     </message>
     <message>
         <source>a summary does not match its entries</source>
-        <translation>eine Zusammenfassung passt nicht zu ihren Einträgen</translation>
+        <translation>eine Übersicht passt nicht zu den Einträgen</translation>
     </message>
     <message>
         <source>a stored sheet or table was changed</source>
-        <translation>ein gespeichertes Blatt oder eine Tabelle wurde geändert</translation>
+        <translation>gespeichertes Blatt oder Tabelle geändert</translation>
     </message>
     <message>
         <source>the expected end of the chain is not in it</source>
@@ -598,7 +598,7 @@
     </message>
     <message>
         <source>The log cannot be opened.</source>
-        <translation>Das Protokoll lässt sich nicht öffnen.</translation>
+        <translation>Protokoll öffnet nicht.</translation>
     </message>
     <message>
         <source>Check that its folder is there and may be used.</source>
@@ -606,7 +606,7 @@
     </message>
     <message>
         <source>This file is not a log.</source>
-        <translation>Diese Datei ist kein Protokoll.</translation>
+        <translation>Datei ist kein Protokoll.</translation>
     </message>
     <message>
         <source>Choose another file; this one is left as it is.</source>
@@ -634,15 +634,15 @@
     </message>
     <message>
         <source>Another program holds the log.</source>
-        <translation>Ein anderes Programm hält das Protokoll.</translation>
+        <translation>Anderes Programm belegt das Protokoll.</translation>
     </message>
     <message>
         <source>Close it, then try again.</source>
-        <translation>Es schließen, dann noch einmal.</translation>
+        <translation>Schließen, dann noch einmal.</translation>
     </message>
     <message>
         <source>The disk is full.</source>
-        <translation>Der Datenträger ist voll.</translation>
+        <translation>Datenträger ist voll.</translation>
     </message>
     <message>
         <source>Make room, then try again. The last confirmed step is kept.</source>
@@ -650,7 +650,7 @@
     </message>
     <message>
         <source>The log is damaged.</source>
-        <translation>Das Protokoll ist beschädigt.</translation>
+        <translation>Protokoll ist beschädigt.</translation>
     </message>
     <message>
         <source>Keep the file as it is and fetch the last backup.</source>
@@ -685,7 +685,7 @@
     <name>MeasureScreen</name>
     <message>
         <source>Humidity</source>
-        <translation>Luftfeuchte</translation>
+        <translation>Feuchte</translation>
     </message>
     <message>
         <source>Key in the humidity of the air</source>
@@ -805,7 +805,7 @@
     </message>
     <message>
         <source>flexible polyurethane</source>
-        <translation>weiches Polyurethan</translation>
+        <translation>flexibles Polyurethan</translation>
     </message>
     <message>
         <source>carbon fibre</source>
@@ -825,7 +825,7 @@
     </message>
     <message>
         <source>gouge</source>
-        <translation>Furche</translation>
+        <translation>Kerbe</translation>
     </message>
     <message>
         <source>dent</source>
@@ -857,11 +857,11 @@
     </message>
     <message>
         <source>spot welds</source>
-        <translation>Punktschweißung</translation>
+        <translation>Schweißpunkte</translation>
     </message>
     <message>
         <source>stitch welds</source>
-        <translation>Heftschweißung</translation>
+        <translation>Steppnähte</translation>
     </message>
     <message>
         <source>bare</source>
@@ -869,7 +869,7 @@
     </message>
     <message>
         <source>abraded epoxy primer</source>
-        <translation>Epoxidgrund, angeschliffen</translation>
+        <translation>Epoxidprimer, angeschliffen</translation>
     </message>
     <message>
         <source>paint</source>
@@ -881,7 +881,7 @@
     </message>
     <message>
         <source>sealer or underseal</source>
-        <translation>Dichtmasse, Unterboden</translation>
+        <translation>Dichtmasse, U-Schutz</translation>
     </message>
     <message>
         <source>rust</source>
@@ -893,11 +893,11 @@
     </message>
     <message>
         <source>acid-etch primer</source>
-        <translation>Säuregrund (Wash-Primer)</translation>
+        <translation>Säureprimer</translation>
     </message>
     <message>
         <source>uncured primer</source>
-        <translation>nasser Grund</translation>
+        <translation>Primer ungehärtet</translation>
     </message>
     <message>
         <source>solder with flux</source>
@@ -987,7 +987,7 @@
     </message>
     <message>
         <source>spread</source>
-        <translation>füllen</translation>
+        <translation>auftragen</translation>
     </message>
     <message>
         <source>clear edges</source>
@@ -1004,7 +1004,7 @@
     <message>
         <source>sands hard</source>
         <extracomment>it still sands, but harder than before</extracomment>
-        <translation>schleift hart</translation>
+        <translation>wird hart</translation>
     </message>
     <message>
         <source>assess</source>
@@ -1029,7 +1029,7 @@
     </message>
     <message>
         <source>finish</source>
-        <translation>nacharbeiten</translation>
+        <translation>Finish</translation>
     </message>
     <message>
         <source>hand over</source>
@@ -1037,7 +1037,7 @@
     </message>
     <message>
         <source>handed over</source>
-        <translation>übergeben, fertig</translation>
+        <translation>ist übergeben</translation>
     </message>
     <message>
         <source>parked</source>
@@ -1053,7 +1053,7 @@
     </message>
     <message>
         <source>kind of weld</source>
-        <translation>Art der Schweißung</translation>
+        <translation>Schweißart</translation>
     </message>
     <message>
         <source>whether the adhesive has cured</source>
@@ -1077,7 +1077,7 @@
     </message>
     <message>
         <source>dry or damp</source>
-        <translation>trocken oder feucht</translation>
+        <translation>trocken/feucht</translation>
     </message>
     <message>
         <source>core of the laminate</source>
@@ -1109,13 +1109,13 @@
     <message numerus="yes">
         <source>%n more mix(es) running</source>
         <translation>
-            <numerusform>%n Mischung läuft noch</numerusform>
-            <numerusform>%n Mischungen laufen noch</numerusform>
+            <numerusform>%n weitere Mischung läuft</numerusform>
+            <numerusform>%n weitere Mischungen laufen</numerusform>
         </translation>
     </message>
     <message>
         <source>air not read yet</source>
-        <translation>Luft nicht gelesen</translation>
+        <translation>Luft noch offen</translation>
     </message>
     <message>
         <source>air %1, %2</source>
@@ -1162,7 +1162,7 @@
     </message>
     <message>
         <source>not true size</source>
-        <translation>nicht in wahrer Größe</translation>
+        <translation>nicht wahre Größe</translation>
     </message>
 </context>
 <context>
@@ -1173,7 +1173,7 @@
     </message>
     <message>
         <source>What is wrong with it?</source>
-        <translation>Was fehlt ihm?</translation>
+        <translation>Welcher Schaden ist es?</translation>
     </message>
     <message>
         <source>How is this seam welded?</source>
@@ -1314,7 +1314,7 @@
     </message>
     <message>
         <source>soft, takes a nail mark</source>
-        <translation>weich, der Nagel drückt sich ein</translation>
+        <translation>weich, Nagel drückt sich ein</translation>
     </message>
     <message>
         <source>brown or black, in the pits too</source>
@@ -1342,7 +1342,7 @@
     </message>
     <message>
         <source>pillar, rail, or within 30 cm of brake, steering, suspension</source>
-        <translation>Säule, Träger, oder bis 30 cm an Bremse, Lenkung, Achse</translation>
+        <translation>Säule, Träger, oder bis 30 cm an Bremse, Lenkung, Fahrwerk</translation>
     </message>
     <message>
         <source>belt or seat mounting, glass flange, airbag, high voltage</source>
@@ -1398,7 +1398,7 @@
     </message>
     <message>
         <source>its sheet’s time is over, a nail leaves no mark</source>
-        <translation>Zeit laut Blatt ist um, der Nagel drückt nichts ein</translation>
+        <translation>Zeit laut Blatt ist um, der Nagel hinterlässt nichts</translation>
     </message>
     <message>
         <source>hand and tool get there</source>
@@ -1417,27 +1417,27 @@
     <name>Reasons</name>
     <message>
         <source>Its resin wets the glass of a laminate.</source>
-        <translation>Sein Harz benetzt das Glas eines Laminats.</translation>
+        <translation>Sein Harz benetzt die Glasfaser eines Laminats.</translation>
     </message>
     <message>
         <source>It holds on SMC that is abraded and free of dust.</source>
-        <translation>Es hält auf SMC, das angeschliffen und staubfrei ist.</translation>
+        <translation>Hält auf SMC, das angeschliffen und staubfrei ist.</translation>
     </message>
     <message>
         <source>It holds on bare, abraded steel.</source>
-        <translation>Es hält auf blankem, angeschliffenem Stahl.</translation>
+        <translation>Hält auf blankem, angeschliffenem Stahl.</translation>
     </message>
     <message>
         <source>It holds on aluminium filled within the hour.</source>
-        <translation>Es hält auf Aluminium, das binnen einer Stunde gefüllt wird.</translation>
+        <translation>Hält auf Aluminium, binnen einer Stunde gespachtelt.</translation>
     </message>
     <message>
         <source>On zinc only if its sheet names zinc, or over abraded epoxy primer.</source>
-        <translation>Auf Zink nur, wenn sein Blatt Zink nennt, oder über angeschliffenem Epoxidgrund.</translation>
+        <translation>Auf Zink nur, wenn sein Blatt Zink nennt, oder über angeschliffenem Epoxidprimer.</translation>
     </message>
     <message>
         <source>Dense filler has the fewest pores over a ground weld.</source>
-        <translation>Dichter Spachtel hat über einer geschliffenen Naht die wenigsten Poren.</translation>
+        <translation>Dichter Spachtel hat auf geschliffener Naht am wenigsten Poren.</translation>
     </message>
     <message>
         <source>Dense filler shows the bond line least when it swells.</source>
@@ -1465,7 +1465,7 @@
     </message>
     <message>
         <source>It takes a bond seam whose adhesive has cured.</source>
-        <translation>Es geht auf eine Klebenaht, deren Kleber ausgehärtet ist.</translation>
+        <translation>Geht auf eine Klebenaht, deren Kleber ausgehärtet ist.</translation>
     </message>
     <message>
         <source>Light filler cannot bridge a hole.</source>
@@ -1477,7 +1477,7 @@
     </message>
     <message>
         <source>It takes a solid weld that is ground level.</source>
-        <translation>Es geht auf eine volle Naht, die eben geschliffen ist.</translation>
+        <translation>Geht auf eine volle Naht, die eben geschliffen ist.</translation>
     </message>
     <message>
         <source>Mixed strand bridges a hole and wets its edges.</source>
@@ -1526,7 +1526,7 @@
     </message>
     <message>
         <source>The dent is %1 deep: metal-work aims at %2 or less.</source>
-        <translation>Die Delle ist %1 tief: der Blechner zielt auf %2 oder weniger.</translation>
+        <translation>Die Delle ist %1 tief: ausbeulen auf %2 oder weniger.</translation>
     </message>
     <message>
         <source>The panel is at %1, below %2: it cures slower and grips less.</source>
@@ -1582,7 +1582,7 @@
     </message>
     <message>
         <source>Coarser paper only inside the filled area. Then dust off.</source>
-        <translation>Gröberes Papier nur in der Füllung. Dann absaugen.</translation>
+        <translation>Gröberes Papier nur in der Spachtelfläche. Dann absaugen.</translation>
     </message>
     <message>
         <source>Sanded and dusted off</source>
@@ -1602,7 +1602,7 @@
     </message>
     <message>
         <source>The other face is filled the same way.</source>
-        <translation>Die andere Seite wird ebenso gefüllt.</translation>
+        <translation>Die andere Seite wird ebenso gespachtelt.</translation>
     </message>
     <message>
         <source>Turned and clean</source>
@@ -1638,15 +1638,15 @@
     </message>
     <message>
         <source>This repair is closed and in the log.</source>
-        <translation>Diese Reparatur ist abgeschlossen und im Protokoll.</translation>
+        <translation>Reparatur ist abgeschlossen und im Protokoll.</translation>
     </message>
     <message>
         <source>The supervisor signs it off with the day’s work.</source>
-        <translation>Die Leitung zeichnet sie mit dem Tag ab.</translation>
+        <translation>Der Meister zeichnet sie mit der Tagesarbeit ab.</translation>
     </message>
     <message>
         <source>To the rail</source>
-        <translation>Zur Schiene</translation>
+        <translation>Zur Leiste</translation>
     </message>
     <message>
         <source>Parked</source>
@@ -1690,7 +1690,7 @@
     </message>
     <message>
         <source>Ask the supervisor before you go on.</source>
-        <translation>Erst die Leitung fragen, dann weiter.</translation>
+        <translation>Erst den Meister fragen, dann weiter.</translation>
     </message>
     <message>
         <source>The mix on this panel goes on curing and its clock runs on.</source>
@@ -1698,7 +1698,7 @@
     </message>
     <message>
         <source>Nothing is lost: parked, it waits on the rail at this very step.</source>
-        <translation>Nichts geht verloren: geparkt wartet es auf der Schiene bei diesem Schritt.</translation>
+        <translation>Nichts geht verloren: geparkt wartet es in der Leiste bei diesem Schritt.</translation>
     </message>
     <message>
         <source>The safety data sheet and the maker’s repair manual come first.</source>
@@ -1725,7 +1725,7 @@
     </message>
     <message>
         <source>by choice</source>
-        <translation>nach Wahl</translation>
+        <translation>auf Wunsch</translation>
     </message>
 </context>
 <context>
@@ -1774,7 +1774,7 @@
     </message>
     <message>
         <source>Gear is on</source>
-        <translation>Ausrüstung ist an</translation>
+        <translation>Ausrüstung an</translation>
     </message>
     <message>
         <source>Fetch the tools that touch only aluminium</source>
@@ -1814,11 +1814,11 @@
     </message>
     <message>
         <source>Degrease with little acetone, away from open fibre</source>
-        <translation>Mit wenig Aceton entfetten, fern der Fasern</translation>
+        <translation>Mit wenig Aceton entfetten, nicht an offene Fasern</translation>
     </message>
     <message>
         <source>Two cloths, wipe on and off. Slow solvents soak into open fibre and stay.</source>
-        <translation>Zwei Tücher, auf und ab. Langsame Löser ziehen in offene Fasern und bleiben.</translation>
+        <translation>Zwei Tücher, auf und ab. Langsame Lösemittel ziehen in offene Fasern und bleiben.</translation>
     </message>
     <message>
         <source>Let the solvent flash off</source>
@@ -1826,7 +1826,7 @@
     </message>
     <message>
         <source>Wait until nothing smells and nothing feels cold.</source>
-        <translation>Warten, bis nichts riecht und nichts kalt ist.</translation>
+        <translation>Warten, bis nichts mehr riecht oder sich kalt anfühlt.</translation>
     </message>
     <message>
         <source>Solvent has flashed off</source>
@@ -1834,7 +1834,7 @@
     </message>
     <message>
         <source>Strip the paint well beyond the repair</source>
-        <translation>Lack weit um die Stelle entfernen</translation>
+        <translation>Lack weit über die Stelle hinaus entfernen</translation>
     </message>
     <message>
         <source>%1 beyond the damage, edges feathered. Fibre filler never goes over paint.</source>
@@ -1870,7 +1870,7 @@
     </message>
     <message>
         <source>Drill a small hole just beyond each crack tip</source>
-        <translation>Hinter jeder Rissspitze ein Loch bohren</translation>
+        <translation>Kleines Loch knapp hinter jede Rissspitze bohren</translation>
     </message>
     <message>
         <source>Cracks run on under the gel coat. Hole %1 to %2, right through.</source>
@@ -1886,7 +1886,7 @@
     </message>
     <message>
         <source>Down to the panels, none pulled out of the joint.</source>
-        <translation>Bis auf die Teile, keins aus der Fuge ziehen.</translation>
+        <translation>Bis auf die Teile, keinen aus der Fuge ziehen.</translation>
     </message>
     <message>
         <source>Squeeze-out is off</source>
@@ -1906,7 +1906,7 @@
     </message>
     <message>
         <source>Dry the panel and prove that it is dry</source>
-        <translation>Teil trocknen und Trockenheit prüfen</translation>
+        <translation>Teil trocknen und Trockenheit nachweisen</translation>
     </message>
     <message>
         <source>Front, edges and back. Tape clear film over it: no mist may form underneath.</source>
@@ -1914,7 +1914,7 @@
     </message>
     <message>
         <source>Proved dry</source>
-        <translation>Trocken, geprüft</translation>
+        <translation>Trocken: belegt</translation>
     </message>
     <message>
         <source>Bevel the edge of the damage</source>
@@ -1942,7 +1942,7 @@
     </message>
     <message>
         <source>Open the gouge to a shallow V</source>
-        <translation>Furche zum flachen V öffnen</translation>
+        <translation>Kerbe zum flachen V öffnen</translation>
     </message>
     <message>
         <source>No loose fibre and no square edge may remain.</source>
@@ -1950,7 +1950,7 @@
     </message>
     <message>
         <source>Gouge is open</source>
-        <translation>Furche ist offen</translation>
+        <translation>Kerbe ist offen</translation>
     </message>
     <message>
         <source>Bevel the upper panel’s edge slightly</source>
@@ -1970,11 +1970,11 @@
     </message>
     <message>
         <source>80 grit, down to clean glass, then dust it off.</source>
-        <translation>Korn 80, bis aufs saubere Glas, dann absaugen.</translation>
+        <translation>Korn 80, bis auf saubere Glasfaser, dann absaugen.</translation>
     </message>
     <message>
         <source>Back is abraded</source>
-        <translation>Rückseite geschliffen</translation>
+        <translation>Hinten geschliffen</translation>
     </message>
     <message>
         <source>Bond a backing behind the hole</source>
@@ -2014,7 +2014,7 @@
     </message>
     <message>
         <source>Dull all over, no shine left. Coarser only inside the filled area.</source>
-        <translation>Überall matt, kein Glanz. Gröber nur in der Füllung.</translation>
+        <translation>Überall matt, kein Glanz. Gröber nur in der Spachtelfläche.</translation>
     </message>
     <message>
         <source>Dull all over</source>
@@ -2026,7 +2026,7 @@
     </message>
     <message>
         <source>Bright all over, no rust in the pits. The hour until filling starts now.</source>
-        <translation>Überall blank, kein Rost in Narben. Die Stunde bis zum Füllen läuft.</translation>
+        <translation>Überall blank, kein Rost in Narben. Die Stunde bis zum Spachteln läuft.</translation>
     </message>
     <message>
         <source>Bright all over</source>
@@ -2038,7 +2038,7 @@
     </message>
     <message>
         <source>Dry, oil-free, below 30 psi (2 bar), with chip guarding. No solvent on ground fibre.</source>
-        <translation>Trocken, ölfrei, unter 2 bar (30 psi), Splitterschutz. Kein Löser auf Fasern.</translation>
+        <translation>Trocken, ölfrei, unter 30 psi (2 bar), Splitterschutz. Kein Lösemittel auf geschliffene Fasern.</translation>
     </message>
     <message>
         <source>Free of dust</source>
@@ -2046,11 +2046,11 @@
     </message>
     <message>
         <source>Wipe the bare metal once, fast, and dry it</source>
-        <translation>Blankes Metall einmal schnell abwischen</translation>
+        <translation>Blankes Metall einmal schnell wischen, trocknen</translation>
     </message>
     <message>
         <source>Solvent on one clean cloth, a dry one right behind it.</source>
-        <translation>Löser auf ein sauberes Tuch, ein trockenes gleich dahinter.</translation>
+        <translation>Lösemittel auf ein sauberes Tuch, ein trockenes gleich dahinter.</translation>
     </message>
     <message>
         <source>Wiped and dried</source>
@@ -2070,7 +2070,7 @@
     </message>
     <message>
         <source>Probe on the bare panel beside the damage. The dew margin is computed again.</source>
-        <translation>Fühler aufs blanke Teil neben dem Schaden. Der Tauabstand wird neu gerechnet.</translation>
+        <translation>Fühler aufs blanke Teil neben dem Schaden. Der Taupunktabstand wird neu gerechnet.</translation>
     </message>
     <message>
         <source>Reading is taken</source>
@@ -2078,7 +2078,7 @@
     </message>
     <message>
         <source>Probe on the bare metal beside the damage. The dew margin is computed again.</source>
-        <translation>Fühler aufs blanke Metall neben dem Schaden. Der Tauabstand wird neu gerechnet.</translation>
+        <translation>Fühler aufs blanke Metall neben dem Schaden. Der Taupunktabstand wird neu gerechnet.</translation>
     </message>
     <message>
         <source>Put a guide coat over the repair</source>
@@ -2122,7 +2122,7 @@
     </message>
     <message>
         <source>Extraction first, then clean, dry, oil-free air, below 30 psi (2 bar).</source>
-        <translation>Erst absaugen, dann saubere, trockene, ölfreie Luft, unter 2 bar (30 psi).</translation>
+        <translation>Erst absaugen, dann saubere, trockene, ölfreie Luft, unter 30 psi (2 bar).</translation>
     </message>
     <message>
         <source>Inspect the surface in raking light</source>
@@ -2130,7 +2130,7 @@
     </message>
     <message>
         <source>No pinhole at half a metre, no edge, no guide coat. Pinholes are opened and filled, never buried.</source>
-        <translation>Keine Pore auf halben Meter, keine Kante, kein Puder. Poren öffnen und füllen.</translation>
+        <translation>Aus halbem Meter keine Pore, keine Kante, kein Puder. Poren öffnen und füllen, nie zudecken.</translation>
     </message>
     <message>
         <source>Inspected, nothing found</source>
@@ -2186,11 +2186,11 @@
     </message>
     <message>
         <source>Press a nail in, then rub with paper</source>
-        <translation>Nagel eindrücken, dann Papier reiben</translation>
+        <translation>Fingernagel eindrücken, dann Papier reiben</translation>
     </message>
     <message>
         <source>The nail leaves no mark, and the paper powders the filler rather than clogs.</source>
-        <translation>Der Nagel hinterlässt nichts, das Papier stäubt statt zuzusetzen.</translation>
+        <translation>Der Nagel hinterlässt nichts, Spachtel stäubt und setzt das Papier nicht zu.</translation>
     </message>
     <message>
         <source>No mark, it powders</source>
@@ -2265,11 +2265,11 @@
     </message>
     <message>
         <source>Blast or cut it back to bright metal.</source>
-        <translation>Bis aufs blanke Metall strahlen oder ausschneiden.</translation>
+        <translation>Bis aufs blanke Metall strahlen oder trennen.</translation>
     </message>
     <message>
         <source>Let the primer cure, or strip it.</source>
-        <translation>Grund aushärten lassen oder entfernen.</translation>
+        <translation>Primer aushärten lassen oder entfernen.</translation>
     </message>
     <message>
         <source>Wash the flux off and grind to bright metal.</source>
@@ -2277,7 +2277,7 @@
     </message>
     <message>
         <source>Dry it, and prove that it is dry.</source>
-        <translation>Trocknen und Trockenheit prüfen.</translation>
+        <translation>Trocknen und Trockenheit nachweisen.</translation>
     </message>
     <message>
         <source>Open it and renew the core first.</source>
@@ -2285,7 +2285,7 @@
     </message>
     <message>
         <source>Clean, prime and seal it to the vehicle maker’s pattern.</source>
-        <translation>Reinigen, grundieren, abdichten nach Hersteller.</translation>
+        <translation>Nach Herstellervorgabe reinigen, grundieren, abdichten.</translation>
     </message>
     <message>
         <source>Look at the seam and the panel again.</source>
@@ -2301,11 +2301,11 @@
     </message>
     <message>
         <source>Cut back to bright metal, then weld or patch.</source>
-        <translation>Bis ins blanke Metall ausschneiden, dann schweißen oder flicken.</translation>
+        <translation>Bis ins blanke Metall trennen, dann schweißen oder flicken.</translation>
     </message>
     <message>
         <source>Bring the metal up first.</source>
-        <translation>Erst das Blech heben.</translation>
+        <translation>Erst das Blech ausbeulen.</translation>
     </message>
     <message>
         <source>Laminate it, or let in a section.</source>
@@ -2333,7 +2333,7 @@
     </message>
     <message>
         <source>If you cannot tell, stop and ask.</source>
-        <translation>Wer es nicht erkennt: halten und fragen.</translation>
+        <translation>Im Zweifel anhalten und fragen.</translation>
     </message>
     <message>
         <source>The marking on the back names the plastic.</source>
@@ -2361,7 +2361,7 @@
     </message>
     <message>
         <source>The sensor may need calibrating afterwards.</source>
-        <translation>Der Sensor muss danach vielleicht neu eingestellt werden.</translation>
+        <translation>Der Sensor muss danach vielleicht kalibriert werden.</translation>
     </message>
     <message>
         <source>No grinding, drilling or heat near it.</source>
@@ -2369,7 +2369,7 @@
     </message>
     <message>
         <source>Well beyond the repair, edges feathered; then assess again.</source>
-        <translation>Weit um die Stelle, Ränder auslaufend; dann neu beurteilen.</translation>
+        <translation>Weit über die Stelle hinaus, Ränder auslaufend; dann neu beurteilen.</translation>
     </message>
     <message>
         <source>What is left thin or holed is cut out; then assess again.</source>
@@ -2405,11 +2405,11 @@
     </message>
     <message>
         <source>Then it is a seam or a low spot: assess again.</source>
-        <translation>Dann ist es eine Naht oder Senke: neu beurteilen.</translation>
+        <translation>Dann ist es eine Naht oder tiefe Stelle: neu beurteilen.</translation>
     </message>
     <message>
         <source>Raise it as near to level as it goes; then assess again.</source>
-        <translation>So eben heben, wie es geht; dann neu beurteilen.</translation>
+        <translation>So eben ausbeulen, wie es geht; dann neu beurteilen.</translation>
     </message>
     <message>
         <source>What stays low after that can be assessed again.</source>
@@ -2417,7 +2417,7 @@
     </message>
     <message>
         <source>On zinc, cured and abraded epoxy primer first is another way.</source>
-        <translation>Auf Zink geht auch: zuerst Epoxidgrund, ausgehärtet und angeschliffen.</translation>
+        <translation>Auf Zink geht auch: zuerst Epoxidprimer, ausgehärtet und angeschliffen.</translation>
     </message>
     <message>
         <source>Temperature is never corrected with hardener.</source>
@@ -2425,11 +2425,11 @@
     </message>
     <message>
         <source>A lamp warms the panel before filling, never wet filler.</source>
-        <translation>Ein Strahler wärmt das Teil vor dem Füllen, nie nassen Spachtel.</translation>
+        <translation>Ein Strahler wärmt das Teil vor dem Spachteln, nie nassen Spachtel.</translation>
     </message>
     <message>
         <source>From the cold they need hours to even out.</source>
-        <translation>Aus der Kälte brauchen sie Stunden.</translation>
+        <translation>Aus der Kälte brauchen sie Stunden zum Angleichen.</translation>
     </message>
     <message>
         <source>to the plastics bench</source>
@@ -2446,11 +2446,11 @@
     </message>
     <message>
         <source>to the supervisor</source>
-        <translation>zur Leitung</translation>
+        <translation>zum Meister</translation>
     </message>
     <message>
         <source>to the body shop</source>
-        <translation>zur Karosseriewerkstatt</translation>
+        <translation>zur Karosserie</translation>
     </message>
     <message>
         <source>to the stripping bay</source>
@@ -2458,7 +2458,7 @@
     </message>
     <message>
         <source>to the metal shop</source>
-        <translation>zur Blechnerei</translation>
+        <translation>zur Blechwerkstatt</translation>
     </message>
     <message>
         <source>to the warm room</source>
@@ -2470,38 +2470,38 @@
     </message>
     <message>
         <source>to a cool place</source>
-        <translation>an einen kühlen Platz</translation>
+        <translation>ins Kühle</translation>
     </message>
 </context>
 <context>
     <name>Stops</name>
     <message>
         <source>Do not fill this panel</source>
-        <translation>Dieses Teil nicht füllen</translation>
+        <translation>Dieses Teil nicht spachteln</translation>
     </message>
     <message>
         <source>Do not fill in this zone</source>
-        <translation>In diesem Bereich nicht füllen</translation>
+        <translation>In dieser Zone nicht spachteln</translation>
     </message>
     <message>
         <source>Do not fill on this surface</source>
-        <translation>Auf dieser Fläche nicht füllen</translation>
+        <translation>Auf dieser Fläche nicht spachteln</translation>
     </message>
     <message>
         <source>Do not fill over this core</source>
-        <translation>Über diesem Kern nicht füllen</translation>
+        <translation>Über diesem Kern nicht spachteln</translation>
     </message>
     <message>
         <source>Do not fill this seam</source>
-        <translation>Diese Naht nicht füllen</translation>
+        <translation>Diese Naht nicht spachteln</translation>
     </message>
     <message>
         <source>Do not fill this hole</source>
-        <translation>Dieses Loch nicht füllen</translation>
+        <translation>Dieses Loch nicht spachteln</translation>
     </message>
     <message>
         <source>Do not fill yet</source>
-        <translation>Noch nicht füllen</translation>
+        <translation>Noch nicht spachteln</translation>
     </message>
     <message>
         <source>These answers do not fit together</source>
@@ -2530,7 +2530,7 @@
     </message>
     <message>
         <source>It is a flexible plastic.</source>
-        <translation>Es ist ein weicher Kunststoff.</translation>
+        <translation>Es ist ein flexibler Kunststoff.</translation>
     </message>
     <message>
         <source>Hard filler cracks off a part that bends.</source>
@@ -2566,7 +2566,7 @@
     </message>
     <message>
         <source>The filler, the solvent and the tools all depend on it.</source>
-        <translation>Spachtel, Löser und Werkzeug hängen davon ab.</translation>
+        <translation>Spachtel, Lösemittel und Werkzeug hängen davon ab.</translation>
     </message>
     <message>
         <source>This part carries load.</source>
@@ -2582,7 +2582,7 @@
     </message>
     <message>
         <source>People depend on this part as it was built.</source>
-        <translation>Menschen sind auf dieses Teil angewiesen, wie es gebaut war.</translation>
+        <translation>Menschen brauchen dieses Teil im Originalzustand.</translation>
     </message>
     <message>
         <source>A driver-assistance sensor looks through here.</source>
@@ -2590,7 +2590,7 @@
     </message>
     <message>
         <source>Filler and thick paint bend or block its beam.</source>
-        <translation>Spachtel und dicker Lack lenken seinen Strahl ab oder sperren ihn.</translation>
+        <translation>Spachtel und dicker Lack lenken oder sperren seinen Strahl.</translation>
     </message>
     <message>
         <source>It holds fuel or pressure.</source>
@@ -2618,7 +2618,7 @@
     </message>
     <message>
         <source>There is sealer or underseal.</source>
-        <translation>Da ist Dichtmasse oder Unterbodenschutz.</translation>
+        <translation>Da ist Dichtmasse oder U-Schutz.</translation>
     </message>
     <message>
         <source>It stays soft, and filler slides on it.</source>
@@ -2642,11 +2642,11 @@
     </message>
     <message>
         <source>There is acid-etch primer.</source>
-        <translation>Da ist Säuregrund.</translation>
+        <translation>Da ist Säureprimer.</translation>
     </message>
     <message>
         <source>The primer has not cured.</source>
-        <translation>Der Grund ist nicht ausgehärtet.</translation>
+        <translation>Der Primer ist nicht ausgehärtet.</translation>
     </message>
     <message>
         <source>The filler softens it, and both come off together.</source>
@@ -2662,7 +2662,7 @@
     </message>
     <message>
         <source>Do not fill while it is damp</source>
-        <translation>Nicht füllen, solange es feucht ist</translation>
+        <translation>Feucht nicht spachteln</translation>
     </message>
     <message>
         <source>The panel is damp.</source>
@@ -2690,7 +2690,7 @@
     </message>
     <message>
         <source>It is spot-welded: a joint, not damage.</source>
-        <translation>Punktgeschweißt: eine Fuge, kein Schaden.</translation>
+        <translation>Punktgeschweißt: eine Verbindung, kein Schaden.</translation>
     </message>
     <message>
         <source>The panels move and hold water between the spots. The line shows through later, and rust creeps in.</source>
@@ -2698,7 +2698,7 @@
     </message>
     <message>
         <source>It is stitch-welded: a joint, not damage.</source>
-        <translation>Heftgeschweißt: eine Fuge, kein Schaden.</translation>
+        <translation>Steppnaht: eine Verbindung, kein Schaden.</translation>
     </message>
     <message>
         <source>The panels move and hold water in the gaps. The line shows through later, and rust creeps in.</source>
@@ -2722,7 +2722,7 @@
     </message>
     <message>
         <source>Do not fill this seam yet</source>
-        <translation>Diese Naht noch nicht füllen</translation>
+        <translation>Diese Naht noch nicht spachteln</translation>
     </message>
     <message>
         <source>The adhesive has not cured.</source>
@@ -2734,7 +2734,7 @@
     </message>
     <message>
         <source>Do not fill this crack</source>
-        <translation>Diesen Riss nicht füllen</translation>
+        <translation>Diesen Riss nicht spachteln</translation>
     </message>
     <message>
         <source>A crack in metal is fatigue or tearing.</source>
@@ -2762,11 +2762,11 @@
     </message>
     <message>
         <source>Do not fill this dent yet</source>
-        <translation>Diese Delle noch nicht füllen</translation>
+        <translation>Diese Delle noch nicht spachteln</translation>
     </message>
     <message>
         <source>It is %1 deep; filling ends at %2.</source>
-        <translation>Sie ist %1 tief; Füllen endet bei %2.</translation>
+        <translation>Sie ist %1 tief; Spachteln nur bis %2.</translation>
     </message>
     <message>
         <source>Thick filler on sheet metal shrinks, cracks and shows.</source>
@@ -2774,7 +2774,7 @@
     </message>
     <message>
         <source>It is %1 across; filling ends at %2.</source>
-        <translation>Sie misst %1; Füllen endet bei %2.</translation>
+        <translation>Sie misst %1; Spachteln nur bis %2.</translation>
     </message>
     <message>
         <source>Filler does not replace that much of a panel.</source>
@@ -2795,7 +2795,7 @@
     </message>
     <message>
         <source>It would gel in %1; kneading alone takes %2.</source>
-        <translation>Es würde in %1 gelieren; kneten allein dauert %2.</translation>
+        <translation>Es würde in %1 gelieren; das Kneten allein dauert %2.</translation>
     </message>
     <message>
         <source>It would set before it is spread. Less hardener is not the way.</source>
@@ -2811,15 +2811,15 @@
     </message>
     <message>
         <source>The panel is at %1; filling starts at %2.</source>
-        <translation>Das Teil hat %1; Füllen beginnt bei %2.</translation>
+        <translation>Das Teil hat %1; Spachteln erst ab %2.</translation>
     </message>
     <message>
         <source>Filler on a cold panel stays soft and does not grip.</source>
-        <translation>Spachtel auf kaltem Teil bleibt weich und greift nicht.</translation>
+        <translation>Spachtel auf kaltem Teil bleibt weich und haftet nicht.</translation>
     </message>
     <message>
         <source>The panel is at %1; filling ends at %2.</source>
-        <translation>Das Teil hat %1; Füllen endet bei %2.</translation>
+        <translation>Das Teil hat %1; Spachteln nur bis %2.</translation>
     </message>
     <message>
         <source>Filler on a hot panel gels before it wets the surface.</source>
@@ -2827,7 +2827,7 @@
     </message>
     <message>
         <source>The air is at %1; filling starts at %2.</source>
-        <translation>Die Luft hat %1; Füllen beginnt bei %2.</translation>
+        <translation>Die Luft hat %1; Spachteln erst ab %2.</translation>
     </message>
     <message>
         <source>Cold filler and hardener cure slowly and unevenly.</source>
@@ -2835,11 +2835,11 @@
     </message>
     <message>
         <source>The air is at %1; filling ends at %2.</source>
-        <translation>Die Luft hat %1; Füllen endet bei %2.</translation>
+        <translation>Die Luft hat %1; Spachteln nur bis %2.</translation>
     </message>
     <message>
         <source>The mix gels on the board before it is spread.</source>
-        <translation>Die Mischung geliert auf dem Brett, bevor sie aufgetragen ist.</translation>
+        <translation>Die Mischung geliert auf dem Brett vor dem Auftragen.</translation>
     </message>
 </context>
 <context>
@@ -2922,15 +2922,15 @@
     </message>
     <message>
         <source>Technician 1</source>
-        <translation>Technik 1</translation>
+        <translation>Techniker 1</translation>
     </message>
     <message>
         <source>Technician 2</source>
-        <translation>Technik 2</translation>
+        <translation>Techniker 2</translation>
     </message>
     <message>
         <source>Technician 3</source>
-        <translation>Technik 3</translation>
+        <translation>Techniker 3</translation>
     </message>
     <message>
         <source>Apprentice</source>
@@ -2977,7 +2977,7 @@
     </message>
     <message>
         <source>finish</source>
-        <translation>nacharbeiten</translation>
+        <translation>Finish</translation>
     </message>
     <message>
         <source>guide coat dries</source>
@@ -2985,7 +2985,7 @@
     </message>
     <message>
         <source>cure before primer</source>
-        <translation>härten vor Grund</translation>
+        <translation>härten vor Primer</translation>
     </message>
     <message>
         <source>Nobody may override this.</source>
@@ -2993,7 +2993,7 @@
     </message>
     <message>
         <source>Only the supervisor may override, with a reason.</source>
-        <translation>Nur die Leitung darf es übergehen, mit Begründung.</translation>
+        <translation>Nur der Meister darf es übergehen, mit Begründung.</translation>
     </message>
     <message>
         <source>Park it</source>
@@ -3012,8 +3012,8 @@
     <message numerus="yes">
         <source>%n batch(es)</source>
         <translation>
-            <numerusform>%n Ansatz</numerusform>
-            <numerusform>%n Ansätzen</numerusform>
+            <numerusform>%n Mischung</numerusform>
+            <numerusform>%n Mischungen</numerusform>
         </translation>
     </message>
     <message>
@@ -3038,8 +3038,8 @@
     <message numerus="yes">
         <source>%n act(s) not saved yet: the disk refuses. They are kept and tried again.</source>
         <translation>
-            <numerusform>%n Schritt noch nicht gespeichert: der Datenträger weigert sich. Er bleibt erhalten, neuer Versuch läuft.</numerusform>
-            <numerusform>%n Schritte noch nicht gespeichert: der Datenträger weigert sich. Sie bleiben erhalten, neuer Versuch läuft.</numerusform>
+            <numerusform>%n Schritt noch nicht gespeichert: Datenträger sperrt. Er bleibt, neuer Versuch läuft.</numerusform>
+            <numerusform>%n Schritte noch nicht gespeichert: Datenträger sperrt. Sie bleiben, neuer Versuch läuft.</numerusform>
         </translation>
     </message>
 </context>
@@ -3063,7 +3063,7 @@
     </message>
     <message>
         <source>It sands already</source>
-        <translation>Schleift schon</translation>
+        <translation>Schon schleifbar</translation>
     </message>
     <message>
         <source>hold 1 s</source>
@@ -3185,7 +3185,7 @@
     </message>
     <message>
         <source>More jobs</source>
-        <translation>Weitere Aufträge</translation>
+        <translation>Mehr Aufträge</translation>
     </message>
     <message>
         <source>Bench set-up</source>
@@ -3219,7 +3219,7 @@
     </message>
     <message>
         <source>Hold the board beside the glass. Straight bead, puddle %1 high.</source>
-        <translation>Brett neben das Glas halten. Gerader Strang, Kreis %1 hoch.</translation>
+        <translation>Brett neben den Bildschirm halten. Gerader Strang, Kreis %1 hoch.</translation>
     </message>
     <message>
         <source>Weigh: filler + hardener</source>
@@ -3231,7 +3231,7 @@
     </message>
     <message>
         <source>Puddle across</source>
-        <translation>Kreis, Durchmesser</translation>
+        <translation>Kreis Ø</translation>
     </message>
     <message>
         <source>Hardener bead (%1)</source>
@@ -3250,11 +3250,11 @@
     <name>strandbench::PlanScreen</name>
     <message>
         <source>%1, %2: fill both faces</source>
-        <translation>%1, %2: beide Seiten füllen</translation>
+        <translation>%1, %2: beide Seiten spachteln</translation>
     </message>
     <message>
         <source>%1, %2: fill it</source>
-        <translation>%1, %2: füllen</translation>
+        <translation>%1, %2: spachteln</translation>
     </message>
     <message>
         <source>To the present step</source>
@@ -3270,7 +3270,7 @@
     </message>
     <message>
         <source>Mix of fibre and finishing filler</source>
-        <translation>Faser- und Feinspachtel mischen</translation>
+        <translation>Mischung: Faser- und Feinspachtel</translation>
     </message>
     <message>
         <source>%1 + %2 in %3</source>
@@ -3282,7 +3282,7 @@
     </message>
     <message>
         <source>about %1</source>
-        <translation>gegen %1</translation>
+        <translation>ca. %1</translation>
     </message>
     <message>
         <source>why this one?</source>
@@ -3316,7 +3316,7 @@
     </message>
     <message>
         <source>What to do instead</source>
-        <translation>Was stattdessen zu tun ist</translation>
+        <translation>Was stattdessen tun</translation>
     </message>
 </context>
 <context>
@@ -3363,14 +3363,14 @@
     </message>
     <message>
         <source>Calibrate the glass</source>
-        <translation>Glas eichen</translation>
+        <translation>Bildschirm kalibrieren</translation>
     </message>
 </context>
 <context>
     <name>strandbench::TroubleWindow</name>
     <message>
         <source>The log cannot be opened</source>
-        <translation>Das Protokoll lässt sich nicht öffnen</translation>
+        <translation>Protokoll öffnet nicht</translation>
     </message>
     <message>
         <source>Stop</source>

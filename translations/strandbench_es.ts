@@ -130,7 +130,7 @@
     </message>
     <message>
         <source>Peroxide: goggles, gloves. In the eye: rinse at once, doctor.</source>
-        <translation>Peróxido: gafas, guantes. En el ojo: enjuagar enseguida, médico.</translation>
+        <translation>Peróxido: gafas, guantes. En el ojo: enjuagar ya, médico.</translation>
     </message>
     <message>
         <source>Nothing goes back into the tub.</source>
@@ -210,11 +210,11 @@
     </message>
     <message>
         <source>It burns the eye and makes skin allergic; its safety data sheet says more.</source>
-        <translation>Quema el ojo y causa alergia en la piel; su ficha de seguridad dice más.</translation>
+        <translation>Quema el ojo y da alergia en la piel; más en su ficha de seguridad.</translation>
     </message>
     <message>
         <source>A trace of hardener sets the whole tub; close both.</source>
-        <translation>Un resto de endurecedor fragua todo el bote; cerrar ambos.</translation>
+        <translation>Una traza de endurecedor fragua el bote; cerrar ambos.</translation>
     </message>
     <message>
         <source>Spread it thin on metal or put it under water, never into the bin.</source>
@@ -793,7 +793,7 @@
     </message>
     <message>
         <source>galvanised steel</source>
-        <translation>acero galvanizado</translation>
+        <translation>galvanizado</translation>
     </message>
     <message>
         <source>aluminium</source>
@@ -1127,7 +1127,7 @@
     </message>
     <message>
         <source>%1 over dew point</source>
-        <translation>%1 sobre punto de rocío</translation>
+        <translation>%1 sobre rocío</translation>
     </message>
     <message>
         <source>%1 ago · %2</source>
@@ -1226,7 +1226,7 @@
     </message>
     <message>
         <source>a magnet holds, the zinc gauge reads zinc</source>
-        <translation>el imán agarra, el medidor de zinc marca</translation>
+        <translation>imán agarra, el medidor marca zinc</translation>
     </message>
     <message>
         <source>no magnet holds, bright and soft under a file</source>

@@ -995,7 +995,7 @@
     </message>
     <message>
         <source>hands off</source>
-        <translation>ne pas toucher</translation>
+        <translation>attendre</translation>
     </message>
     <message>
         <source>sand</source>

@@ -12,10 +12,7 @@ using namespace Qt::StringLiterals;
 namespace strandbench::headless {
 namespace {
 
-QString text(const char* latin)
-{
-    return QString::fromLatin1(latin);
-}
+QString text(const char* latin) { return QString::fromLatin1(latin); }
 
 void addOptions(QCommandLineParser& parser, const Command* command)
 {
@@ -58,7 +55,8 @@ void judgeWords(const QStringList& words, const Command& command, QStringList& m
     if (command.takesFile && words.isEmpty())
         messages << say(QT_TRANSLATE_NOOP("Headless", "FILE: missing; it is a file, or - for standard input"));
     if (command.takesFile && !words.isEmpty() && words.constFirst().isEmpty())
-        messages << say(QT_TRANSLATE_NOOP("Headless", "FILE: must not be empty; it is a file, or - for standard input"));
+        messages << say(
+            QT_TRANSLATE_NOOP("Headless", "FILE: must not be empty; it is a file, or - for standard input"));
     for (qsizetype i = command.takesFile ? 1 : 0; i < words.size(); ++i)
         messages << say(QT_TRANSLATE_NOOP("Headless", "'%1': one word too many"), {words.at(i)});
 }
@@ -112,7 +110,8 @@ Parsed parse(const Command* command, const QStringList& arguments)
 
     QStringList messages;
     for (const QString& each : parser.unknownOptionNames())
-        messages << say(QT_TRANSLATE_NOOP("Headless", "'%1': no such option; --help lists them"), {asTyped(each, arguments)});
+        messages << say(QT_TRANSLATE_NOOP("Headless", "'%1': no such option; --help lists them"),
+                        {asTyped(each, arguments)});
     if (!read && messages.isEmpty()) // an option at the end without its value
         messages << say(QT_TRANSLATE_NOOP("Headless", "'%1': its value is missing"), {arguments.constLast()});
     else if (command) {
@@ -136,7 +135,8 @@ QString helpOf(const Command* command)
     QString help;
     if (command) {
         help = say(QT_TRANSLATE_NOOP("Headless", "Usage: %1"),
-                   {u"strandbench %1%2 [options]"_s.arg(text(command->name), command->takesFile ? u" FILE"_s : QString())}) +
+                   {u"strandbench %1%2 [options]"_s.arg(text(command->name),
+                                                        command->takesFile ? u" FILE"_s : QString())}) +
                u"\n"_s + say(command->help) + u"\n\n"_s;
         for (const OptionRule& each : command->options)
             help += optionLine(u"--%1 %2"_s.arg(text(each.name), text(each.value)), say(each.help));

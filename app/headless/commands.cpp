@@ -21,8 +21,8 @@ const std::vector<Command>& commands()
 const Command* commandNamed(const QString& name)
 {
     const auto& all = commands();
-    const auto found = std::find_if(all.begin(), all.end(),
-                                    [&](const Command& each) { return name == QLatin1StringView(each.name); });
+    const auto found =
+        std::find_if(all.begin(), all.end(), [&](const Command& each) { return name == QLatin1StringView(each.name); });
     return found == all.end() ? nullptr : &*found;
 }
 
@@ -34,10 +34,7 @@ Outcome refused(const Faults& faults, const Words& words)
     return outcome;
 }
 
-Outcome ended(Status status, const QString& message)
-{
-    return {status, std::nullopt, {message}};
-}
+Outcome ended(Status status, const QString& message) { return {status, std::nullopt, {message}}; }
 
 QJsonArray reasonsToJson(const std::vector<Reason>& reasons, const Words& words)
 {

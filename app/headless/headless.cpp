@@ -61,7 +61,8 @@ std::optional<Outcome> speak(const QString& asked, QTranslator& translator, cons
 
 Outcome answer(Ask ask, const Command* command)
 {
-    return printed(ask == Ask::Help ? helpOf(command) : u"strandbench "_s + QCoreApplication::applicationVersion() + u'\n');
+    return printed(ask == Ask::Help ? helpOf(command)
+                                    : u"strandbench "_s + QCoreApplication::applicationVersion() + u'\n');
 }
 
 Outcome noCommand(const QString& word)

@@ -13,18 +13,14 @@ using namespace Qt::StringLiterals;
 namespace strandbench::headless {
 namespace {
 
-QJsonValue textOrNull(const QString& text)
-{
-    return text.isEmpty() ? QJsonValue() : QJsonValue(text);
-}
+QJsonValue textOrNull(const QString& text) { return text.isEmpty() ? QJsonValue() : QJsonValue(text); }
 
 QJsonObject reportToJson(const VerifyReport& report)
 {
     QJsonArray heads;
     for (const ChainHead& head : report.heads)
-        heads << QJsonObject{{u"origin"_s, head.origin},
-                             {u"count"_s, head.count},
-                             {u"hash"_s, QString::fromLatin1(head.hash.toHex())}};
+        heads << QJsonObject{
+            {u"origin"_s, head.origin}, {u"count"_s, head.count}, {u"hash"_s, QString::fromLatin1(head.hash.toHex())}};
     return {{u"clean"_s, report.clean},
             {u"schema_version"_s, report.schemaVersion},
             {u"events"_s, report.events},
@@ -76,8 +72,9 @@ Outcome runBackup(const Arguments& arguments, const Words& words)
     const QString path = arguments.options.value(u"log"_s);
     const QString to = arguments.options.value(u"to"_s);
     if (QFileInfo::exists(to) || QFileInfo(to).isSymLink())
-        return refused({{u"--to"_s, to, FaultKind::NotOneOf,
-                         {say(QT_TRANSLATE_NOOP("Headless", "a name that no file has yet"))}}}, words);
+        return refused(
+            {{u"--to"_s, to, FaultKind::NotOneOf, {say(QT_TRANSLATE_NOOP("Headless", "a name that no file has yet"))}}},
+            words);
     if (const auto source = RepairLog::open(path, LogMode::ReadOnly); !source)
         return ended(Status::LogDamaged, troubleLine(path, source.error()));
 
@@ -97,22 +94,24 @@ Outcome runBackup(const Arguments& arguments, const Words& words)
 
 Command verifyCommand()
 {
-    return {"verify",
-            QT_TRANSLATE_NOOP("Headless", "Whether a log holds, and the first place where it breaks."),
-            false,
-            {{"log", "DB", QT_TRANSLATE_NOOP("Headless", "The log."), true},
-             {"expect", "HEAD", QT_TRANSLATE_NOOP("Headless", "A head that the chain must hold: 64 hexadecimal digits.")}},
-            runVerify};
+    return {
+        "verify",
+        QT_TRANSLATE_NOOP("Headless", "Whether a log holds, and the first place where it breaks."),
+        false,
+        {{"log", "DB", QT_TRANSLATE_NOOP("Headless", "The log."), true},
+         {"expect", "HEAD", QT_TRANSLATE_NOOP("Headless", "A head that the chain must hold: 64 hexadecimal digits.")}},
+        runVerify};
 }
 
 Command backupCommand()
 {
-    return {"backup",
-            QT_TRANSLATE_NOOP("Headless", "A consistent copy of a log, verified after writing."),
-            false,
-            {{"log", "DB", QT_TRANSLATE_NOOP("Headless", "The log; the program may be running on it."), true},
-             {"to", "FILE", QT_TRANSLATE_NOOP("Headless", "The copy; a file that is there is never overwritten."), true}},
-            runBackup};
+    return {
+        "backup",
+        QT_TRANSLATE_NOOP("Headless", "A consistent copy of a log, verified after writing."),
+        false,
+        {{"log", "DB", QT_TRANSLATE_NOOP("Headless", "The log; the program may be running on it."), true},
+         {"to", "FILE", QT_TRANSLATE_NOOP("Headless", "The copy; a file that is there is never overwritten."), true}},
+        runBackup};
 }
 
 } // namespace strandbench::headless

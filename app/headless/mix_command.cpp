@@ -38,7 +38,9 @@ void judgeSizes(const Arguments& arguments, Faults& faults)
     const bool byPuddle = arguments.options.contains(puddle);
     const bool byFiller = arguments.options.contains(filler);
     if (byPuddle && byFiller)
-        faults.push_back({u"--puddle-mm"_s, arguments.options.value(puddle), FaultKind::Conflicts,
+        faults.push_back({u"--puddle-mm"_s,
+                          arguments.options.value(puddle),
+                          FaultKind::Conflicts,
                           {u"--filler-g"_s, arguments.options.value(filler)}});
     if (!byPuddle && !byFiller)
         faults.push_back({u"--puddle-mm | --filler-g"_s, {}, FaultKind::Missing, {u"number"_s}});
@@ -70,13 +72,14 @@ Outcome runMix(const Arguments& arguments, const Words& words)
 
 Command mixCommand()
 {
-    return {"mix",
-            QT_TRANSLATE_NOOP("Headless", "Bead and both masses for a puddle, or puddle and bead for a mass."),
-            false,
-            {{"puddle-mm", "D", QT_TRANSLATE_NOOP("Headless", "The puddle across, 5 to 500 mm.")},
-             {"filler-g", "M", QT_TRANSLATE_NOOP("Headless", "The mass of filler instead, 0.1 to 20000 g.")},
-             {"sheet", "ID", QT_TRANSLATE_NOOP("Headless", "The product sheet, by id or class; otherwise mixed strand.")}},
-            runMix};
+    return {
+        "mix",
+        QT_TRANSLATE_NOOP("Headless", "Bead and both masses for a puddle, or puddle and bead for a mass."),
+        false,
+        {{"puddle-mm", "D", QT_TRANSLATE_NOOP("Headless", "The puddle across, 5 to 500 mm.")},
+         {"filler-g", "M", QT_TRANSLATE_NOOP("Headless", "The mass of filler instead, 0.1 to 20000 g.")},
+         {"sheet", "ID", QT_TRANSLATE_NOOP("Headless", "The product sheet, by id or class; otherwise mixed strand.")}},
+        runMix};
 }
 
 } // namespace strandbench::headless

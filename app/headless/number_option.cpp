@@ -12,7 +12,8 @@ using namespace Qt::StringLiterals;
 
 namespace strandbench::headless {
 
-std::optional<double> numberOption(const Arguments& arguments, const QString& name, const NumberRange& range, Faults& faults)
+std::optional<double> numberOption(const Arguments& arguments, const QString& name, const NumberRange& range,
+                                   Faults& faults)
 {
     if (!arguments.options.contains(name))
         return std::nullopt;

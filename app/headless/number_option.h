@@ -15,10 +15,10 @@ struct NumberRange {
 };
 
 /// Reads an option as a number within a range. Empty when it was not given; a fault when it does not fit.
-[[nodiscard]] std::optional<double> numberOption(const Arguments& arguments, const QString& name, const NumberRange& range,
-                                                 Faults& faults);
+[[nodiscard]] std::optional<double> numberOption(const Arguments& arguments, const QString& name,
+                                                 const NumberRange& range, Faults& faults);
 /// The same for an option that must be there.
-[[nodiscard]] std::optional<double> requiredNumber(const Arguments& arguments, const QString& name, const NumberRange& range,
-                                                   Faults& faults);
+[[nodiscard]] std::optional<double> requiredNumber(const Arguments& arguments, const QString& name,
+                                                   const NumberRange& range, Faults& faults);
 
 } // namespace strandbench::headless

@@ -59,8 +59,10 @@ void smc(QPainter& painter, const QRectF& rect, const Theme& theme)
     for (const double x : {0.16, 0.62}) {
         const double left = box.left() + x * box.width();
         QPainterPath rib;
-        rib.addPolygon(QPolygonF{{left, box.bottom() - 1}, {left + 4 * ppmm, box.bottom() - 1},
-                                 {left + 3.2 * ppmm, box.bottom() + 3.4 * ppmm}, {left + 0.8 * ppmm, box.bottom() + 3.4 * ppmm}});
+        rib.addPolygon(QPolygonF{{left, box.bottom() - 1},
+                                 {left + 4 * ppmm, box.bottom() - 1},
+                                 {left + 3.2 * ppmm, box.bottom() + 3.4 * ppmm},
+                                 {left + 0.8 * ppmm, box.bottom() + 3.4 * ppmm}});
         rib.closeSubpath();
         moulded = moulded.united(rib);
     }
@@ -128,11 +130,13 @@ Substrate usualSubstrate(DamageKind damage)
     switch (damage) {
     case DamageKind::Dent:
     case DamageKind::RustHole:
-    case DamageKind::WeldSeam: return Substrate::Steel;
+    case DamageKind::WeldSeam:
+        return Substrate::Steel;
     case DamageKind::Gouge:
     case DamageKind::Crack:
     case DamageKind::Hole:
-    case DamageKind::BondSeam: return Substrate::Laminate;
+    case DamageKind::BondSeam:
+        return Substrate::Laminate;
     }
     Q_UNREACHABLE();
 }
@@ -145,15 +149,33 @@ void paintSubstrate(QPainter& painter, const QRectF& rect, Substrate substrate, 
     painter.setRenderHint(QPainter::Antialiasing);
     const double ppmm = theme.metrics().pixelsPerMillimetre();
     switch (substrate) {
-    case Substrate::Laminate: laminate(painter, rect, theme); break;
-    case Substrate::Smc: smc(painter, rect, theme); break;
-    case Substrate::Steel: metal(painter, rect, Material::Steel, theme); break;
-    case Substrate::Galvanised: metal(painter, rect, Material::Galvanised, theme); break;
-    case Substrate::Aluminium: metal(painter, rect, Material::Aluminium, theme); break;
-    case Substrate::Magnesium: metal(painter, rect.adjusted(0.2 * rect.width(), 0, 0, 0), Material::Aluminium, theme); break;
-    case Substrate::Carbon: paintPiece(painter, boxPath(slab(rect, 0.96, 8 * ppmm)), Material::Carbon, theme, 0.6); break;
-    case Substrate::Thermoplastic: bent(painter, rect, 0.3, theme); break;
-    case Substrate::FlexiblePolyurethane: bent(painter, rect, 0.9, theme); break;
+    case Substrate::Laminate:
+        laminate(painter, rect, theme);
+        break;
+    case Substrate::Smc:
+        smc(painter, rect, theme);
+        break;
+    case Substrate::Steel:
+        metal(painter, rect, Material::Steel, theme);
+        break;
+    case Substrate::Galvanised:
+        metal(painter, rect, Material::Galvanised, theme);
+        break;
+    case Substrate::Aluminium:
+        metal(painter, rect, Material::Aluminium, theme);
+        break;
+    case Substrate::Magnesium:
+        metal(painter, rect.adjusted(0.2 * rect.width(), 0, 0, 0), Material::Aluminium, theme);
+        break;
+    case Substrate::Carbon:
+        paintPiece(painter, boxPath(slab(rect, 0.96, 8 * ppmm)), Material::Carbon, theme, 0.6);
+        break;
+    case Substrate::Thermoplastic:
+        bent(painter, rect, 0.3, theme);
+        break;
+    case Substrate::FlexiblePolyurethane:
+        bent(painter, rect, 0.9, theme);
+        break;
     case Substrate::CastThermoset:
         paintPiece(painter, broken(slab(rect, 0.9, 8 * ppmm), 1.2 * ppmm), Material::Plastic, theme, 0.9);
         break;
@@ -164,7 +186,8 @@ void paintSubstrate(QPainter& painter, const QRectF& rect, Substrate substrate, 
     painter.restore();
 }
 
-void paintDamage(QPainter& painter, const QRectF& rect, DamageKind damage, std::optional<WeldKind> weld, const Theme& theme)
+void paintDamage(QPainter& painter, const QRectF& rect, DamageKind damage, std::optional<WeldKind> weld,
+                 const Theme& theme)
 {
     if (damage == DamageKind::WeldSeam && weld) {
         painter.save();

@@ -23,8 +23,8 @@ QVector<QLineF> slanted(const QRectF& box, double pitch, bool rising)
 /// A number from 0 to 1 that is always the same for the same place in the grid.
 double scatter(int row, int column, int which)
 {
-    unsigned mixed = static_cast<unsigned>(row) * 73856093U ^ static_cast<unsigned>(column) * 19349663U
-        ^ static_cast<unsigned>(which) * 83492791U;
+    unsigned mixed = static_cast<unsigned>(row) * 73856093U ^ static_cast<unsigned>(column) * 19349663U ^
+                     static_cast<unsigned>(which) * 83492791U;
     mixed ^= mixed >> 13U;
     mixed *= 0x5bd1e995U;
     mixed ^= mixed >> 15U;
@@ -71,11 +71,15 @@ QVector<QLineF> uprights(const QRectF& box, double pitch)
 QColor hatchOf(Material material, const Theme& theme)
 {
     switch (material) {
-    case Material::Laminate: return theme.color(Role::LaminateHatch);
-    case Material::Smc: return theme.color(Role::SmcFleck);
+    case Material::Laminate:
+        return theme.color(Role::LaminateHatch);
+    case Material::Smc:
+        return theme.color(Role::SmcFleck);
     case Material::Filler:
-    case Material::FillerLater: return theme.color(Role::FillerFleck);
-    default: return theme.color(Role::MetalHatch);
+    case Material::FillerLater:
+        return theme.color(Role::FillerFleck);
+    default:
+        return theme.color(Role::MetalHatch);
     }
 }
 
@@ -131,17 +135,25 @@ void drawFlecks(QPainter& painter, const QRectF& box, Material material, const T
 Material materialOf(Substrate substrate)
 {
     switch (substrate) {
-    case Substrate::Laminate: return Material::Laminate;
-    case Substrate::Smc: return Material::Smc;
-    case Substrate::Steel: return Material::Steel;
-    case Substrate::Galvanised: return Material::Galvanised;
-    case Substrate::Aluminium: return Material::Aluminium;
-    case Substrate::Magnesium: return Material::Aluminium;
-    case Substrate::Carbon: return Material::Carbon;
+    case Substrate::Laminate:
+        return Material::Laminate;
+    case Substrate::Smc:
+        return Material::Smc;
+    case Substrate::Steel:
+        return Material::Steel;
+    case Substrate::Galvanised:
+        return Material::Galvanised;
+    case Substrate::Aluminium:
+        return Material::Aluminium;
+    case Substrate::Magnesium:
+        return Material::Aluminium;
+    case Substrate::Carbon:
+        return Material::Carbon;
     case Substrate::Thermoplastic:
     case Substrate::FlexiblePolyurethane:
     case Substrate::CastThermoset:
-    case Substrate::Unknown: return Material::Plastic;
+    case Substrate::Unknown:
+        return Material::Plastic;
     }
     Q_UNREACHABLE();
 }
@@ -149,21 +161,34 @@ Material materialOf(Substrate substrate)
 QColor groundOf(Material material, const Theme& theme)
 {
     switch (material) {
-    case Material::Laminate: return theme.color(Role::LaminateFill);
-    case Material::Smc: return theme.color(Role::SmcFill);
+    case Material::Laminate:
+        return theme.color(Role::LaminateFill);
+    case Material::Smc:
+        return theme.color(Role::SmcFill);
     case Material::Steel:
-    case Material::Galvanised: return theme.color(Role::MetalFill);
+    case Material::Galvanised:
+        return theme.color(Role::MetalFill);
     case Material::Aluminium:
-    case Material::Plastic: return theme.color(Role::ZincFill);
-    case Material::Carbon: return theme.color(Role::MetalHatch).darker(190);
-    case Material::Filler: return theme.color(Role::FillerFill);
-    case Material::FillerLater: return theme.color(Role::FillerSecond);
-    case Material::Finish: return theme.color(Role::FinishFill);
-    case Material::Hardener: return theme.color(Role::HardenerFill);
-    case Material::Adhesive: return theme.color(Role::ZincFill);
-    case Material::Weld: return theme.color(Role::MetalHatch);
-    case Material::Paint: return theme.color(Role::Action);
-    case Material::Tape: return theme.color(Role::Caution);
+    case Material::Plastic:
+        return theme.color(Role::ZincFill);
+    case Material::Carbon:
+        return theme.color(Role::MetalHatch).darker(190);
+    case Material::Filler:
+        return theme.color(Role::FillerFill);
+    case Material::FillerLater:
+        return theme.color(Role::FillerSecond);
+    case Material::Finish:
+        return theme.color(Role::FinishFill);
+    case Material::Hardener:
+        return theme.color(Role::HardenerFill);
+    case Material::Adhesive:
+        return theme.color(Role::ZincFill);
+    case Material::Weld:
+        return theme.color(Role::MetalHatch);
+    case Material::Paint:
+        return theme.color(Role::Action);
+    case Material::Tape:
+        return theme.color(Role::Caution);
     }
     Q_UNREACHABLE();
 }

@@ -22,10 +22,10 @@ enum class Material {
     FillerLater, ///< the same, paler: the next face or lift
     Finish,      ///< plain pale sand
     Hardener,
-    Adhesive,    ///< upright strokes
-    Weld,        ///< solid
-    Paint,       ///< solid
-    Tape,        ///< solid
+    Adhesive, ///< upright strokes
+    Weld,     ///< solid
+    Paint,    ///< solid
+    Tape,     ///< solid
 };
 
 [[nodiscard]] Material materialOf(Substrate substrate);

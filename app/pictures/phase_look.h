@@ -9,8 +9,8 @@ namespace strandbench {
 
 struct PhaseLook {
     QColor ground;
-    QColor ink;     ///< text and sign upon it
-    bool hatched;   ///< hands off: struck through, whatever the colour
+    QColor ink;   ///< text and sign upon it
+    bool hatched; ///< hands off: struck through, whatever the colour
 };
 
 [[nodiscard]] PhaseLook lookOf(Phase phase, const Theme& theme);

@@ -75,8 +75,8 @@ void placeWords(RibbonLayout& layout, const QStringList& names, const QRectF& ro
     }
 }
 
-void placeTicks(RibbonLayout& layout, double totalMinutes, const std::function<QString(int)>& minute,
-                const QRectF& row, const Theme& theme)
+void placeTicks(RibbonLayout& layout, double totalMinutes, const std::function<QString(int)>& minute, const QRectF& row,
+                const Theme& theme)
 {
     if (!minute || totalMinutes <= 0)
         return;
@@ -93,8 +93,8 @@ void placeTicks(RibbonLayout& layout, double totalMinutes, const std::function<Q
         const double left = std::clamp(x - width / 2, layout.band.left(), layout.band.right() - width);
         if (!layout.ticks.empty() && left < layout.ticks.back().second.place.right() + theme.px(2))
             continue;
-        layout.ticks.emplace_back(x, fitLine(theme, minute(at), QRectF(left, row.top(), width, row.height()),
-                                             TextRole::Small));
+        layout.ticks.emplace_back(
+            x, fitLine(theme, minute(at), QRectF(left, row.top(), width, row.height()), TextRole::Small));
     }
 }
 
@@ -115,14 +115,15 @@ RibbonLayout layOut(const QRectF& room, const std::vector<PhaseSpan>& spans, con
         layout.words.clear();
         layout.signs.clear();
         const double top = inner.top() + (rowAbove ? row : 0) + theme.px(markerMm);
-        layout.band = QRectF(QPointF(inner.left(), std::max(top, bottom - theme.px(14))), QPointF(inner.right(), bottom));
+        layout.band =
+            QRectF(QPointF(inner.left(), std::max(top, bottom - theme.px(14))), QPointF(inner.right(), bottom));
         for (const PhaseSpan& span : spans)
             layout.spans.emplace_back(QPointF(x(inSeconds(span.from)), layout.band.top()),
                                       QPointF(x(inSeconds(span.to)), layout.band.bottom()));
-        placeWords(layout, names, QRectF(inner.left(), layout.band.top() - row - theme.px(markerMm), inner.width(), row),
-                   theme);
-        if (layout.signs.empty() && std::none_of(layout.words.begin(), layout.words.end(),
-                                                 [](const RibbonWord& word) { return word.above; }))
+        placeWords(layout, names,
+                   QRectF(inner.left(), layout.band.top() - row - theme.px(markerMm), inner.width(), row), theme);
+        if (layout.signs.empty() &&
+            std::none_of(layout.words.begin(), layout.words.end(), [](const RibbonWord& word) { return word.above; }))
             break;
     }
     placeTicks(layout, total / 60, minute, QRectF(inner.left(), bottom + theme.px(1), inner.width(), row), theme);
@@ -231,20 +232,14 @@ void PhaseRibbon::setNow(Duration sinceHardener)
     update();
 }
 
-bool PhaseRibbon::textFits() const
-{
-    return layOut(rect(), m_spans, m_names, m_minute, m_now, m_theme).report.fits;
-}
+bool PhaseRibbon::textFits() const { return layOut(rect(), m_spans, m_names, m_minute, m_now, m_theme).report.fits; }
 
 double PhaseRibbon::smallestTextMm() const
 {
     return layOut(rect(), m_spans, m_names, m_minute, m_now, m_theme).report.smallestMm;
 }
 
-QSize PhaseRibbon::minimumSizeHint() const
-{
-    return {m_theme.px(80), m_theme.px(21)};
-}
+QSize PhaseRibbon::minimumSizeHint() const { return {m_theme.px(80), m_theme.px(21)}; }
 
 void PhaseRibbon::paintEvent(QPaintEvent*)
 {

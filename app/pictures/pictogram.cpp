@@ -112,12 +112,18 @@ void paintSignOnDisc(QPainter& painter, const QRectF& rect, Pictogram sign, cons
 Pictogram signOf(Phase phase)
 {
     switch (phase) {
-    case Phase::Knead: return Pictogram::Knead;
-    case Phase::Spread: return Pictogram::Spreader;
-    case Phase::ClearEdges: return Pictogram::ClearEdges;
-    case Phase::HandsOff: return Pictogram::HandsOff;
-    case Phase::Sand: return Pictogram::SandingBlock;
-    case Phase::Harder: return Pictogram::Harder;
+    case Phase::Knead:
+        return Pictogram::Knead;
+    case Phase::Spread:
+        return Pictogram::Spreader;
+    case Phase::ClearEdges:
+        return Pictogram::ClearEdges;
+    case Phase::HandsOff:
+        return Pictogram::HandsOff;
+    case Phase::Sand:
+        return Pictogram::SandingBlock;
+    case Phase::Harder:
+        return Pictogram::Harder;
     }
     Q_UNREACHABLE();
 }
@@ -125,18 +131,30 @@ Pictogram signOf(Phase phase)
 Pictogram signOf(Station station)
 {
     switch (station) {
-    case Station::Assess: return Pictogram::Assess;
-    case Station::Decide: return Pictogram::Decide;
-    case Station::Prepare: return Pictogram::Prepare;
-    case Station::Mix: return Pictogram::Mix;
-    case Station::Spread: return Pictogram::Spreader;
-    case Station::Wait: return Pictogram::Wait;
-    case Station::Sand: return Pictogram::SandingBlock;
-    case Station::Turn: return Pictogram::Turn;
-    case Station::Finish: return Pictogram::Finish;
-    case Station::HandOver: return Pictogram::HandOver;
-    case Station::Done: return Pictogram::Tick;
-    case Station::Parked: return Pictogram::StopHand;
+    case Station::Assess:
+        return Pictogram::Assess;
+    case Station::Decide:
+        return Pictogram::Decide;
+    case Station::Prepare:
+        return Pictogram::Prepare;
+    case Station::Mix:
+        return Pictogram::Mix;
+    case Station::Spread:
+        return Pictogram::Spreader;
+    case Station::Wait:
+        return Pictogram::Wait;
+    case Station::Sand:
+        return Pictogram::SandingBlock;
+    case Station::Turn:
+        return Pictogram::Turn;
+    case Station::Finish:
+        return Pictogram::Finish;
+    case Station::HandOver:
+        return Pictogram::HandOver;
+    case Station::Done:
+        return Pictogram::Tick;
+    case Station::Parked:
+        return Pictogram::StopHand;
     }
     Q_UNREACHABLE();
 }

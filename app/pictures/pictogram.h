@@ -15,16 +15,69 @@ namespace strandbench {
 
 enum class Pictogram {
     None,
-    TakeIn,      ///< an arrow into a tray
-    StopHand,    ///< red octagon with a flat hand
-    Caution,     ///< yellow triangle
-    Tick,        ///< green disc with a tick
-    Spreader, Knead, Mix, ClearEdges, HandsOff, SandingBlock, Harder, Turn, Finish, Inspect, HandOver, Assess,
-    Prepare, Decide, Question, Thermometer, SetUp, Lamp, Scale, Card, Back, Minus, Plus, Wait, Parked, Board, Panel,
+    TakeIn,   ///< an arrow into a tray
+    StopHand, ///< red octagon with a flat hand
+    Caution,  ///< yellow triangle
+    Tick,     ///< green disc with a tick
+    Spreader,
+    Knead,
+    Mix,
+    ClearEdges,
+    HandsOff,
+    SandingBlock,
+    Harder,
+    Turn,
+    Finish,
+    Inspect,
+    HandOver,
+    Assess,
+    Prepare,
+    Decide,
+    Question,
+    Thermometer,
+    SetUp,
+    Lamp,
+
+    Minus,
+    Plus,
+    Wait,
+    Parked,
+
     // The steps of preparing, finishing and handing over.
-    Gear, Wash, Cloth, StripPaint, CutToSound, Magnifier, Drill, Dry, ProveDry, Bevel, BevelBack, AbradeBack,
-    Backing, Dam, CoarsePaper, Dust, Wipe, FlashOff, Brush, OwnTools, DewDrop, GuideCoat, Paper, FinePaper,
-    AirGun, RakingLight, Pinhole, CureClock, Straightedge, PinholeNone, Nail, TapCoin, NoEdge, GuideCoatGone,
+    Gear,
+    Wash,
+    Cloth,
+    StripPaint,
+    CutToSound,
+    Magnifier,
+    Drill,
+    Dry,
+
+    Bevel,
+    BevelBack,
+    AbradeBack,
+    Backing,
+    Dam,
+    CoarsePaper,
+    Dust,
+    Wipe,
+    FlashOff,
+
+    OwnTools,
+    DewDrop,
+    GuideCoat,
+    Paper,
+    FinePaper,
+    AirGun,
+    RakingLight,
+
+    CureClock,
+    Straightedge,
+    PinholeNone,
+    Nail,
+    TapCoin,
+    NoEdge,
+    GuideCoatGone,
 };
 
 /// Every sign but None, in the order of the enumeration.

@@ -37,8 +37,8 @@ QAccessibleInterface* pictureInterface(const QString&, QObject* object)
 {
     if (auto* block = qobject_cast<MixBlock*>(object))
         return new BlockInterface(block);
-    const bool picture = qobject_cast<SectionPicture*>(object) || qobject_cast<PuddlePicture*>(object)
-        || qobject_cast<PhaseRibbon*>(object) || qobject_cast<StepPicture*>(object);
+    const bool picture = qobject_cast<SectionPicture*>(object) || qobject_cast<PuddlePicture*>(object) ||
+                         qobject_cast<PhaseRibbon*>(object) || qobject_cast<StepPicture*>(object);
     return picture ? new QAccessibleWidget(static_cast<QWidget*>(object), QAccessible::Graphic) : nullptr;
 }
 

@@ -17,8 +17,8 @@ double channelLuminance(double share)
 
 double luminance(const QColor& color)
 {
-    return 0.2126 * channelLuminance(color.redF()) + 0.7152 * channelLuminance(color.greenF())
-        + 0.0722 * channelLuminance(color.blueF());
+    return 0.2126 * channelLuminance(color.redF()) + 0.7152 * channelLuminance(color.greenF()) +
+           0.0722 * channelLuminance(color.blueF());
 }
 
 } // namespace

@@ -13,11 +13,11 @@ namespace strandbench {
 
 struct PictureText {
     QString text;
-    QRectF place;       ///< where it is drawn
+    QRectF place; ///< where it is drawn
     QFont font;
     Qt::Alignment alignment = Qt::AlignCenter;
-    double emMm = 0;    ///< em height as drawn; 0 when there is no text
-    bool fits = true;   ///< whole within its place
+    double emMm = 0;  ///< em height as drawn; 0 when there is no text
+    bool fits = true; ///< whole within its place
     [[nodiscard]] bool empty() const { return text.isEmpty(); }
 };
 

@@ -75,8 +75,10 @@ bool placeTrue(PuddleLayout& layout, const QRectF& room, const Mix& mix, const P
     layout.puddle.moveCenter(middle ? room.center() : free.center());
     // On whole pixels, so that no edge is smeared over two.
     layout.puddle.moveTopLeft(QPointF(std::round(layout.puddle.left()), std::round(layout.puddle.top())));
-    placeFigures(layout, beside ? QRectF(room.topLeft(), QSizeF(layout.puddle.left() - room.left() - theme.px(2), room.height()))
-                                : room, labels, theme);
+    placeFigures(
+        layout,
+        beside ? QRectF(room.topLeft(), QSizeF(layout.puddle.left() - room.left() - theme.px(2), room.height())) : room,
+        labels, theme);
     layRuns(layout, ppmm, inMillimetres(mix.bead), theme);
     placeBeadLabel(layout, room, labels, theme);
     layout.puddleMm = theme.metrics().mm(layout.puddle.width());
@@ -98,8 +100,8 @@ void placeRuler(PuddleLayout& layout, const Theme& theme)
         const double width = lineSize(theme, figure, em).width();
         const double left = std::max(tick.x - width / 2, layout.arcRoom.left());
         if (mm % labelled == 0 && mm > 0 && left + width <= layout.arcRoom.right())
-            tick.figure = fitLine(theme, figure, QRectF(left, layout.rulerY + ppmm * 5, width, theme.px(rowMm)),
-                                  TextRole::Small);
+            tick.figure =
+                fitLine(theme, figure, QRectF(left, layout.rulerY + ppmm * 5, width, theme.px(rowMm)), TextRole::Small);
         layout.ticks.push_back(tick);
     }
 }
@@ -116,12 +118,13 @@ void placeTrueBead(PuddleLayout& layout, const QRectF& room, double beadPixels, 
     if (layout.beadLabel.fits)
         return;
     const double left = layout.trueBead.right() + theme.px(2);
-    layout.beadLabel = fitLine(theme, labels.bead,
-                               QRectF(left, layout.trueBead.center().y() - row / 2, room.right() - left, row),
-                               TextRole::Body, true, Qt::AlignLeft | Qt::AlignVCenter);
+    layout.beadLabel =
+        fitLine(theme, labels.bead, QRectF(left, layout.trueBead.center().y() - row / 2, room.right() - left, row),
+                TextRole::Body, true, Qt::AlignLeft | Qt::AlignVCenter);
 }
 
-void placeReduced(PuddleLayout& layout, const QRectF& room, const Mix& mix, const PuddleLabels& labels, const Theme& theme)
+void placeReduced(PuddleLayout& layout, const QRectF& room, const Mix& mix, const PuddleLabels& labels,
+                  const Theme& theme)
 {
     const double ppmm = theme.metrics().pixelsPerMillimetre();
     const double row = theme.px(rowMm);
@@ -135,26 +138,31 @@ void placeReduced(PuddleLayout& layout, const QRectF& room, const Mix& mix, cons
     }
     const double reducedWidth = std::max({0.42 * rest.width(), lineSize(theme, labels.notTrueSize, 3.4).width() * 1.0});
     const QRectF right(rest.right() - reducedWidth, rest.top(), reducedWidth, rest.height());
-    layout.heading = fitLine(theme, labels.trueSize, QRectF(rest.left(), rest.top(), right.left() - rest.left() - theme.px(3), row),
-                             TextRole::Body, true, Qt::AlignLeft | Qt::AlignVCenter);
+    layout.heading =
+        fitLine(theme, labels.trueSize, QRectF(rest.left(), rest.top(), right.left() - rest.left() - theme.px(3), row),
+                TextRole::Body, true, Qt::AlignLeft | Qt::AlignVCenter);
     layout.arcRoom = QRectF(rest.left(), rest.top() + row + theme.px(1), right.left() - rest.left() - theme.px(4),
                             rest.height() - row - theme.px(1));
     const double across = inMillimetres(mix.puddle) * ppmm;
-    layout.arcCircle = QRectF(layout.arcRoom.left() + theme.px(1), layout.arcRoom.center().y() - across / 2, across, across);
+    layout.arcCircle =
+        QRectF(layout.arcRoom.left() + theme.px(1), layout.arcRoom.center().y() - across / 2, across, across);
     placeRuler(layout, theme);
-    layout.reduced = fitLine(theme, labels.notTrueSize, QRectF(right.topLeft(), QSizeF(right.width(), row)), TextRole::Body);
+    layout.reduced =
+        fitLine(theme, labels.notTrueSize, QRectF(right.topLeft(), QSizeF(right.width(), row)), TextRole::Body);
     const double labelRows = beadFits ? row : 2 * row;
     const double small = std::max(1.0, std::min(right.width(), right.height() - row - labelRows - theme.px(2)));
     layout.puddle = QRectF(right.center().x() - small / 2, right.top() + row + theme.px(0.5), small, small);
     const double figure = lineSize(theme, labels.puddle, Theme::size(TextRole::Body).preferredMm).width();
     const double line = row + theme.px(1) + figure;
     layout.puddleSign = QRectF(right.center().x() - line / 2, layout.puddle.bottom() + theme.px(0.8), row, row);
-    layout.puddleLabel = fitLine(theme, labels.puddle, QRectF(layout.puddleSign.right() + theme.px(1), layout.puddleSign.top(), figure, row),
+    layout.puddleLabel = fitLine(theme, labels.puddle,
+                                 QRectF(layout.puddleSign.right() + theme.px(1), layout.puddleSign.top(), figure, row),
                                  TextRole::Body, false, Qt::AlignLeft | Qt::AlignVCenter);
     layRuns(layout, small / inMillimetres(mix.puddle), inMillimetres(mix.bead), theme);
     if (!beadFits)
-        layout.beadLabel = fitLine(theme, labels.bead, QRectF(right.left(), layout.puddleSign.bottom(), right.width(), row),
-                                   TextRole::Body, true);
+        layout.beadLabel =
+            fitLine(theme, labels.bead, QRectF(right.left(), layout.puddleSign.bottom(), right.width(), row),
+                    TextRole::Body, true);
     layout.puddleMm = theme.metrics().mm(small);
 }
 

@@ -107,8 +107,7 @@ void paintBeadFigure(QPainter& painter, const PuddleLayout& layout, const Theme&
 
 } // namespace
 
-PuddlePicture::PuddlePicture(const Theme& theme, const QString& name, QWidget* parent)
-    : QWidget(parent), m_theme(theme)
+PuddlePicture::PuddlePicture(const Theme& theme, const QString& name, QWidget* parent) : QWidget(parent), m_theme(theme)
 {
     setObjectName(name);
     installPictureAccess();
@@ -121,35 +120,20 @@ void PuddlePicture::setMix(const Mix& mix, const PuddleLabels& labels)
     update();
 }
 
-bool PuddlePicture::drawnTrueSize() const
-{
-    return layOutPuddle(rect(), m_mix, m_labels, m_theme).trueSize;
-}
+bool PuddlePicture::drawnTrueSize() const { return layOutPuddle(rect(), m_mix, m_labels, m_theme).trueSize; }
 
-double PuddlePicture::drawnPuddleMm() const
-{
-    return layOutPuddle(rect(), m_mix, m_labels, m_theme).puddleMm;
-}
+double PuddlePicture::drawnPuddleMm() const { return layOutPuddle(rect(), m_mix, m_labels, m_theme).puddleMm; }
 
-double PuddlePicture::drawnBeadMm() const
-{
-    return layOutPuddle(rect(), m_mix, m_labels, m_theme).beadMm;
-}
+double PuddlePicture::drawnBeadMm() const { return layOutPuddle(rect(), m_mix, m_labels, m_theme).beadMm; }
 
-bool PuddlePicture::textFits() const
-{
-    return layOutPuddle(rect(), m_mix, m_labels, m_theme).report().fits;
-}
+bool PuddlePicture::textFits() const { return layOutPuddle(rect(), m_mix, m_labels, m_theme).report().fits; }
 
 double PuddlePicture::smallestTextMm() const
 {
     return layOutPuddle(rect(), m_mix, m_labels, m_theme).report().smallestMm;
 }
 
-QSize PuddlePicture::minimumSizeHint() const
-{
-    return {m_theme.px(80), m_theme.px(42)};
-}
+QSize PuddlePicture::minimumSizeHint() const { return {m_theme.px(80), m_theme.px(42)}; }
 
 void PuddlePicture::paintEvent(QPaintEvent*)
 {

@@ -22,7 +22,7 @@ class PuddlePicture final : public QWidget {
 public:
     PuddlePicture(const Theme& theme, const QString& name, QWidget* parent = nullptr);
     void setMix(const Mix& mix, const PuddleLabels& labels);
-    [[nodiscard]] bool drawnTrueSize() const; ///< the whole puddle fits
+    [[nodiscard]] bool drawnTrueSize() const;   ///< the whole puddle fits
     [[nodiscard]] double drawnPuddleMm() const; ///< across, as painted now
     [[nodiscard]] double drawnBeadMm() const;
     [[nodiscard]] bool textFits() const;

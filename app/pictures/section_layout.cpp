@@ -77,7 +77,9 @@ std::vector<int> placeInside(SectionLayout& layout, const SectionLabels& labels,
     }
     // A leader to a deep slab would run through the words in a shallower one: those go outside too.
     const auto depth = [&](int i) {
-        return layout.toPixels.mapRect(layout.shape.slabs[static_cast<std::size_t>(i)].area.boundingRect()).center().y();
+        return layout.toPixels.mapRect(layout.shape.slabs[static_cast<std::size_t>(i)].area.boundingRect())
+            .center()
+            .y();
     };
     double deepest = -1e9;
     for (const int each : outside)
@@ -99,12 +101,14 @@ void placeCallouts(SectionLayout& layout, const std::vector<int>& slabs, const S
     std::vector<int> order = slabs; // the finish first, then from the surface down: shallow slabs are wide
     std::sort(order.begin(), order.end(), [&](int a, int b) {
         const auto depth = [&](int i) {
-            return layout.toPixels.mapRect(layout.shape.slabs[static_cast<std::size_t>(i)].area.boundingRect()).center().y();
+            return layout.toPixels.mapRect(layout.shape.slabs[static_cast<std::size_t>(i)].area.boundingRect())
+                .center()
+                .y();
         };
         return depth(a) < depth(b);
     });
     double x = layout.toPixels.map(QPointF(0, 0)).x() + spine;
-    double lowerText = room.right(); // where the words of the row below begin
+    double lowerText = room.right();               // where the words of the row below begin
     for (std::size_t k = order.size(); k-- > 0;) { // from the lowest row up, each leader left of the words below
         const SectionSlab& slab = layout.shape.slabs[static_cast<std::size_t>(order[k])];
         const QRectF box = layout.toPixels.mapRect(slab.area.boundingRect());
@@ -162,9 +166,9 @@ void placeNote(SectionLayout& layout, const QString& note, int rows, const QRect
     }
     const double row = place.height() / rows;
     for (qsizetype i = 0; i < lines.size(); ++i)
-        layout.note.push_back(fitLine(theme, lines.at(i),
-                                      QRectF(place.left(), place.top() + row * static_cast<double>(i), place.width(), row),
-                                      TextRole::Small, false, Qt::AlignLeft | Qt::AlignVCenter));
+        layout.note.push_back(fitLine(
+            theme, lines.at(i), QRectF(place.left(), place.top() + row * static_cast<double>(i), place.width(), row),
+            TextRole::Small, false, Qt::AlignLeft | Qt::AlignVCenter));
 }
 
 } // namespace
@@ -220,7 +224,8 @@ SectionLayout layOutSection(const QRectF& room, const SectionDrawing& drawing, c
     }
     placeCallouts(layout, outside, labels, rest, theme);
     if (dimensioned) {
-        const double bottom = layout.toPixels.mapRect(QRectF(0, layout.shape.top, 1, layout.shape.bottom - layout.shape.top)).bottom();
+        const double bottom =
+            layout.toPixels.mapRect(QRectF(0, layout.shape.top, 1, layout.shape.bottom - layout.shape.top)).bottom();
         placeOpening(layout, labels, QRectF(rest.left(), bottom + theme.px(0.5), rest.width(), dimensionHeight), theme);
     }
     if (labels.exaggeration)

@@ -13,9 +13,9 @@ namespace strandbench {
 /// A label beside the drawing, with its leader to a point in its slab.
 struct SectionCallout {
     PictureText text;
-    QPointF from;  ///< beside the text
+    QPointF from; ///< beside the text
     QPointF elbow;
-    QPointF to;    ///< in the slab
+    QPointF to; ///< in the slab
 };
 
 struct SectionInside {
@@ -31,8 +31,8 @@ struct SectionLayout {
     std::vector<SectionInside> inside;
     std::vector<SectionCallout> callouts;
     PictureText opening;
-    QLineF openingLine;      ///< the dimension line, null without one
-    double extensionFrom = 0; ///< pixel y that the extension lines start at
+    QLineF openingLine;            ///< the dimension line, null without one
+    double extensionFrom = 0;      ///< pixel y that the extension lines start at
     std::vector<PictureText> note; ///< one line or two
     [[nodiscard]] TextReport report() const;
 };

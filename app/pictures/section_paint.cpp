@@ -113,8 +113,8 @@ void paintInside(QPainter& painter, const SectionLayout& layout, const Theme& th
         const SectionSlab& slab = layout.shape.slabs[i];
         if (slab.laid && slab.lift >= 0)
             later = seen++ > 0 && !later;
-        const QColor ground = !slab.laid ? theme.color(Role::Hole)
-            : groundOf(later ? Material::FillerLater : Material::Filler, theme);
+        const QColor ground =
+            !slab.laid ? theme.color(Role::Hole) : groundOf(later ? Material::FillerLater : Material::Filler, theme);
         for (const SectionInside& each : layout.inside) {
             if (each.slab != static_cast<int>(i))
                 continue;

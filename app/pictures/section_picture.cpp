@@ -43,11 +43,13 @@ Length SectionDrawing::drawnOpening() const
     switch (damage.kind) {
     case DamageKind::Hole:
     case DamageKind::RustHole:
-    case DamageKind::Dent: return openingLength;
+    case DamageKind::Dent:
+        return openingLength;
     case DamageKind::Gouge:
     case DamageKind::Crack:
     case DamageKind::WeldSeam:
-    case DamageKind::BondSeam: return openingWidth;
+    case DamageKind::BondSeam:
+        return openingWidth;
     }
     Q_UNREACHABLE();
 }

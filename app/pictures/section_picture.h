@@ -17,10 +17,10 @@ namespace strandbench {
 
 /// How far the repair in the picture is.
 struct SectionProgress {
-    bool prepared = false;  ///< bevel cut
+    bool prepared = false; ///< bevel cut
     int liftsLaid = 0;
-    bool turned = false;    ///< drawn with the back face up
-    bool finished = false;  ///< finishing filler on
+    bool turned = false;   ///< drawn with the back face up
+    bool finished = false; ///< finishing filler on
     bool operator==(const SectionProgress&) const = default;
 };
 
@@ -38,13 +38,14 @@ struct SectionDrawing {
     Length leftLow;
     Length skimBeyond;
     SectionProgress progress;
-    bool panelOnly = false;   ///< the damage is not known yet
+    bool panelOnly = false; ///< the damage is not known yet
     bool substrateKnown = true;
-    bool measured = true;     ///< false: drawn at a usual size, so nothing in it may be dimensioned
+    bool measured = true; ///< false: drawn at a usual size, so nothing in it may be dimensioned
     /// The opening that the section shows, after the bevel: along a hole or a dent, across a crack, a gouge
     /// or a seam. The dimension's label should state this one.
     [[nodiscard]] Length drawnOpening() const;
-    [[nodiscard]] static SectionDrawing of(const Assessment& assessment, const RepairPlan& plan, const Assumptions& assumptions);
+    [[nodiscard]] static SectionDrawing of(const Assessment& assessment, const RepairPlan& plan,
+                                           const Assumptions& assumptions);
     [[nodiscard]] static SectionDrawing of(const Assessment& assessment);
 };
 
@@ -85,6 +86,7 @@ double paintSection(QPainter& painter, const QRectF& rect, const SectionDrawing&
 /// Draws a piece of a substrate as in an answer: laminate with cloth at its broken edge, SMC with flecks and
 /// so on; and the shape of a damage.
 void paintSubstrate(QPainter& painter, const QRectF& rect, Substrate substrate, const Theme& theme);
-void paintDamage(QPainter& painter, const QRectF& rect, DamageKind damage, std::optional<WeldKind> weld, const Theme& theme);
+void paintDamage(QPainter& painter, const QRectF& rect, DamageKind damage, std::optional<WeldKind> weld,
+                 const Theme& theme);
 
 } // namespace strandbench

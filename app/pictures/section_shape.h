@@ -27,18 +27,18 @@ struct SectionSlab {
 };
 
 struct SectionShape {
-    double reach = 0;       ///< drawn to either side of the middle
-    double top = 0;         ///< highest point, 0 or less
-    double bottom = 0;      ///< lowest point
-    double opening = 0;     ///< as the section shows it, after the bevel
-    double leftEdge = 0;    ///< of the opening
-    double openingAt = 0;   ///< y that the opening is measured at
+    double reach = 0;     ///< drawn to either side of the middle
+    double top = 0;       ///< highest point, 0 or less
+    double bottom = 0;    ///< lowest point
+    double opening = 0;   ///< as the section shows it, after the bevel
+    double leftEdge = 0;  ///< of the opening
+    double openingAt = 0; ///< y that the opening is measured at
     std::vector<SectionPiece> pieces;
-    QPainterPath cavity;    ///< all faces
+    QPainterPath cavity; ///< all faces
     std::vector<SectionSlab> slabs;
-    QPainterPath feather;   ///< where the skim runs out to: four points along the surface, none without one
-    std::vector<QPointF> drilled; ///< ends of a crack
-    std::vector<double> skins;    ///< zinc: y of plain surfaces that carry a skin
+    QPainterPath feather;             ///< where the skim runs out to: four points along the surface, none without one
+    std::vector<QPointF> drilled;     ///< ends of a crack
+    std::vector<double> skins;        ///< zinc: y of plain surfaces that carry a skin
     std::vector<QPainterPath> cracks; ///< lines without width
 };
 

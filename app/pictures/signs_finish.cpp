@@ -2,7 +2,6 @@
 // Signs of the steps that finish a repair and of the tests before it is handed over.
 #include "pictures/signwriter.h"
 
-
 namespace strandbench {
 namespace {
 
@@ -75,14 +74,6 @@ void rakingLight(const Signwriter& w)
     w.stroke(ground);
 }
 
-void pinhole(const Signwriter& w)
-{
-    w.line({1.5, 12}, {6.6, 12});
-    w.line({17.4, 12}, {22.5, 12});
-    w.arc({12, 13}, 5.4, 168, 204);
-    w.polygon({{10, 4}, {14, 4}, {12, 14}}, true, 1.2);
-}
-
 void pinholeNone(const Signwriter& w)
 {
     w.ring({12, 12}, 10);
@@ -149,20 +140,32 @@ void noEdge(const Signwriter& w)
 SignDrawer finishSign(Pictogram sign)
 {
     switch (sign) {
-    case Pictogram::GuideCoat: return guideCoat;
-    case Pictogram::GuideCoatGone: return guideCoatGone;
-    case Pictogram::Paper: return paper;
-    case Pictogram::FinePaper: return finePaper;
-    case Pictogram::AirGun: return airGun;
-    case Pictogram::RakingLight: return rakingLight;
-    case Pictogram::Pinhole: return pinhole;
-    case Pictogram::PinholeNone: return pinholeNone;
-    case Pictogram::CureClock: return cureClock;
-    case Pictogram::Straightedge: return straightedge;
-    case Pictogram::Nail: return nail;
-    case Pictogram::TapCoin: return tapCoin;
-    case Pictogram::NoEdge: return noEdge;
-    default: return nullptr;
+    case Pictogram::GuideCoat:
+        return guideCoat;
+    case Pictogram::GuideCoatGone:
+        return guideCoatGone;
+    case Pictogram::Paper:
+        return paper;
+    case Pictogram::FinePaper:
+        return finePaper;
+    case Pictogram::AirGun:
+        return airGun;
+    case Pictogram::RakingLight:
+        return rakingLight;
+    case Pictogram::PinholeNone:
+        return pinholeNone;
+    case Pictogram::CureClock:
+        return cureClock;
+    case Pictogram::Straightedge:
+        return straightedge;
+    case Pictogram::Nail:
+        return nail;
+    case Pictogram::TapCoin:
+        return tapCoin;
+    case Pictogram::NoEdge:
+        return noEdge;
+    default:
+        return nullptr;
     }
 }
 

@@ -11,18 +11,6 @@ void takeIn(const Signwriter& w)
     w.arrow({12, 2.5}, {12, 16}, 4.6);
 }
 
-void card(const Signwriter& w)
-{
-    w.box({1.5, 5, 21, 14}, 2, false);
-    w.line({5, 9.5}, {11, 9.5});
-    w.line({5, 14.5}, {19, 14.5});
-}
-
-void back(const Signwriter& w)
-{
-    w.polyline({{15.5, 3.5}, {7, 12}, {15.5, 20.5}}, 2.8);
-}
-
 void minus(const Signwriter& w) { w.line({3.5, 12}, {20.5, 12}, 2.8); }
 
 void plus(const Signwriter& w)
@@ -68,44 +56,25 @@ void lamp(const Signwriter& w)
         w.dashes({x, 15.2}, {x + (x - 12) * 0.35, 22.6}, 3.0, 1.2);
 }
 
-void scale(const Signwriter& w)
-{
-    w.line({3, 4}, {21, 4}, 2.4);
-    w.line({12, 4}, {12, 9});
-    w.polygon({{5.5, 9}, {18.5, 9}, {22, 21.5}, {2, 21.5}}, false);
-    w.box({7.4, 13, 9.2, 4.6}, 1, true);
-}
-
-void board(const Signwriter& w)
-{
-    w.box({2, 2.5, 14.5, 19}, 2, false);
-    w.line({16.5, 12}, {22.5, 12}, 3.0);
-    w.dot({9.2, 12}, 3.4);
-}
-
-void panel(const Signwriter& w)
-{
-    w.polygon({{2, 6.5}, {22, 3.5}, {22, 20.5}, {2, 17.5}}, false);
-    w.polygon({{9, 12.5}, {11, 9.5}, {13.2, 11}, {15.6, 9.6}, {14.8, 13.4}, {11.4, 14.8}}, true, 1.0);
-}
-
 } // namespace
 
 SignDrawer plainSign(Pictogram sign)
 {
     switch (sign) {
-    case Pictogram::TakeIn: return takeIn;
-    case Pictogram::Card: return card;
-    case Pictogram::Back: return back;
-    case Pictogram::Minus: return minus;
-    case Pictogram::Plus: return plus;
-    case Pictogram::SetUp: return setUp;
-    case Pictogram::Thermometer: return thermometer;
-    case Pictogram::Lamp: return lamp;
-    case Pictogram::Scale: return scale;
-    case Pictogram::Board: return board;
-    case Pictogram::Panel: return panel;
-    default: return nullptr;
+    case Pictogram::TakeIn:
+        return takeIn;
+    case Pictogram::Minus:
+        return minus;
+    case Pictogram::Plus:
+        return plus;
+    case Pictogram::SetUp:
+        return setUp;
+    case Pictogram::Thermometer:
+        return thermometer;
+    case Pictogram::Lamp:
+        return lamp;
+    default:
+        return nullptr;
     }
 }
 

@@ -95,12 +95,6 @@ void dry(const Signwriter& w)
     }
 }
 
-void proveDry(const Signwriter& w)
-{
-    w.stroke(dropAt({12, 1.5}, 20.5));
-    w.polyline({{8.6, 15.2}, {11.2, 17.8}, {15.6, 12.2}}, 2.2);
-}
-
 void mirrored(const Signwriter& w, const QPolygonF& left)
 {
     QPolygonF right;
@@ -116,10 +110,7 @@ void bevel(const Signwriter& w)
     w.arrow({12, 1.6}, {12, 9.6}, 3.2);
 }
 
-void bevelBack(const Signwriter& w)
-{
-    mirrored(w, {{1.6, 4}, {4, 4}, {10, 12}, {4, 20}, {1.6, 20}});
-}
+void bevelBack(const Signwriter& w) { mirrored(w, {{1.6, 4}, {4, 4}, {10, 12}, {4, 20}, {1.6, 20}}); }
 
 void abradeBack(const Signwriter& w)
 {
@@ -157,8 +148,8 @@ void coarsePaper(const Signwriter& w)
 void dust(const Signwriter& w)
 {
     w.polygon({{22, 2.5}, {15, 9.5}, {6.5, 9.5}, {11.5, 4.5}}, true, 1.4);
-    for (const QPointF& each : {QPointF(4, 15), QPointF(9, 13.4), QPointF(7.4, 18.6), QPointF(13, 16.6), QPointF(3.6, 21),
-                                QPointF(12, 21.4)})
+    for (const QPointF& each :
+         {QPointF(4, 15), QPointF(9, 13.4), QPointF(7.4, 18.6), QPointF(13, 16.6), QPointF(3.6, 21), QPointF(12, 21.4)})
         w.dot(each, 1.25);
 }
 
@@ -171,13 +162,6 @@ void flashOff(const Signwriter& w)
         w.stroke(vapour);
         w.head({x, 5}, 90, 2.4, 1.8);
     }
-}
-
-void brush(const Signwriter& w)
-{
-    w.line({21, 3}, {14.4, 9.6}, 3.0);
-    w.polygon({{15.8, 11.4}, {12.6, 8.2}, {7.6, 12}, {5.6, 18.6}, {12, 16.4}}, true, 1.2);
-    w.line({2, 21.6}, {15, 21.6}, 2.4);
 }
 
 void ownTools(const Signwriter& w)
@@ -203,28 +187,46 @@ void dewDrop(const Signwriter& w)
 SignDrawer prepSign(Pictogram sign)
 {
     switch (sign) {
-    case Pictogram::Gear: return gear;
-    case Pictogram::Wash: return wash;
-    case Pictogram::Cloth: return cloth;
-    case Pictogram::Wipe: return wipe;
-    case Pictogram::StripPaint: return stripPaint;
-    case Pictogram::CutToSound: return cutToSound;
-    case Pictogram::Magnifier: return magnifier;
-    case Pictogram::Drill: return drill;
-    case Pictogram::Dry: return dry;
-    case Pictogram::ProveDry: return proveDry;
-    case Pictogram::Bevel: return bevel;
-    case Pictogram::BevelBack: return bevelBack;
-    case Pictogram::AbradeBack: return abradeBack;
-    case Pictogram::Backing: return backing;
-    case Pictogram::Dam: return dam;
-    case Pictogram::CoarsePaper: return coarsePaper;
-    case Pictogram::Dust: return dust;
-    case Pictogram::FlashOff: return flashOff;
-    case Pictogram::Brush: return brush;
-    case Pictogram::OwnTools: return ownTools;
-    case Pictogram::DewDrop: return dewDrop;
-    default: return nullptr;
+    case Pictogram::Gear:
+        return gear;
+    case Pictogram::Wash:
+        return wash;
+    case Pictogram::Cloth:
+        return cloth;
+    case Pictogram::Wipe:
+        return wipe;
+    case Pictogram::StripPaint:
+        return stripPaint;
+    case Pictogram::CutToSound:
+        return cutToSound;
+    case Pictogram::Magnifier:
+        return magnifier;
+    case Pictogram::Drill:
+        return drill;
+    case Pictogram::Dry:
+        return dry;
+    case Pictogram::Bevel:
+        return bevel;
+    case Pictogram::BevelBack:
+        return bevelBack;
+    case Pictogram::AbradeBack:
+        return abradeBack;
+    case Pictogram::Backing:
+        return backing;
+    case Pictogram::Dam:
+        return dam;
+    case Pictogram::CoarsePaper:
+        return coarsePaper;
+    case Pictogram::Dust:
+        return dust;
+    case Pictogram::FlashOff:
+        return flashOff;
+    case Pictogram::OwnTools:
+        return ownTools;
+    case Pictogram::DewDrop:
+        return dewDrop;
+    default:
+        return nullptr;
     }
 }
 

@@ -10,7 +10,7 @@ QPolygonF octagon(double inset)
     const double low = inset;
     const double high = Signwriter::side - inset;
     const double cut = (high - low) * 0.29289; // 1 - 1/sqrt(2): all eight sides alike
-    return {{low + cut, low}, {high - cut, low}, {high, low + cut}, {high, high - cut},
+    return {{low + cut, low},   {high - cut, low}, {high, low + cut}, {high, high - cut},
             {high - cut, high}, {low + cut, high}, {low, high - cut}, {low, low + cut}};
 }
 
@@ -87,13 +87,20 @@ void parked(const Signwriter& w)
 SignDrawer stateSign(Pictogram sign)
 {
     switch (sign) {
-    case Pictogram::StopHand: return stopHand;
-    case Pictogram::Caution: return caution;
-    case Pictogram::Tick: return tick;
-    case Pictogram::Question: return question;
-    case Pictogram::Wait: return wait;
-    case Pictogram::Parked: return parked;
-    default: return nullptr;
+    case Pictogram::StopHand:
+        return stopHand;
+    case Pictogram::Caution:
+        return caution;
+    case Pictogram::Tick:
+        return tick;
+    case Pictogram::Question:
+        return question;
+    case Pictogram::Wait:
+        return wait;
+    case Pictogram::Parked:
+        return parked;
+    default:
+        return nullptr;
     }
 }
 

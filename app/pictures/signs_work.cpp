@@ -5,10 +5,7 @@
 namespace strandbench {
 namespace {
 
-void spreader(const Signwriter& w)
-{
-    w.polygon({{2, 15.6}, {15.4, 4}, {22.4, 10.4}, {9.4, 20.6}}, true, 0.8);
-}
+void spreader(const Signwriter& w) { w.polygon({{2, 15.6}, {15.4, 4}, {22.4, 10.4}, {9.4, 20.6}}, true, 0.8); }
 
 void knead(const Signwriter& w)
 {
@@ -142,21 +139,36 @@ void inspect(const Signwriter& w)
 SignDrawer workSign(Pictogram sign)
 {
     switch (sign) {
-    case Pictogram::Spreader: return spreader;
-    case Pictogram::Knead: return knead;
-    case Pictogram::Mix: return mix;
-    case Pictogram::ClearEdges: return clearEdges;
-    case Pictogram::HandsOff: return handsOff;
-    case Pictogram::SandingBlock: return sandingBlock;
-    case Pictogram::Harder: return harder;
-    case Pictogram::Turn: return turn;
-    case Pictogram::Finish: return finish;
-    case Pictogram::Inspect: return inspect;
-    case Pictogram::Assess: return assess;
-    case Pictogram::Prepare: return prepare;
-    case Pictogram::Decide: return decide;
-    case Pictogram::HandOver: return handOver;
-    default: return nullptr;
+    case Pictogram::Spreader:
+        return spreader;
+    case Pictogram::Knead:
+        return knead;
+    case Pictogram::Mix:
+        return mix;
+    case Pictogram::ClearEdges:
+        return clearEdges;
+    case Pictogram::HandsOff:
+        return handsOff;
+    case Pictogram::SandingBlock:
+        return sandingBlock;
+    case Pictogram::Harder:
+        return harder;
+    case Pictogram::Turn:
+        return turn;
+    case Pictogram::Finish:
+        return finish;
+    case Pictogram::Inspect:
+        return inspect;
+    case Pictogram::Assess:
+        return assess;
+    case Pictogram::Prepare:
+        return prepare;
+    case Pictogram::Decide:
+        return decide;
+    case Pictogram::HandOver:
+        return handOver;
+    default:
+        return nullptr;
     }
 }
 

@@ -8,25 +8,13 @@
 
 namespace strandbench {
 
-QPen Signwriter::pen(double width) const
-{
-    return QPen(m_ink, width, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin);
-}
+QPen Signwriter::pen(double width) const { return QPen(m_ink, width, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin); }
 
-void Signwriter::stroke(const QPainterPath& path, double width) const
-{
-    m_painter.strokePath(path, pen(width));
-}
+void Signwriter::stroke(const QPainterPath& path, double width) const { m_painter.strokePath(path, pen(width)); }
 
-void Signwriter::fill(const QPainterPath& path) const
-{
-    m_painter.fillPath(path, m_ink);
-}
+void Signwriter::fill(const QPainterPath& path) const { m_painter.fillPath(path, m_ink); }
 
-void Signwriter::line(QPointF from, QPointF to, double width) const
-{
-    polyline(QPolygonF{from, to}, width);
-}
+void Signwriter::line(QPointF from, QPointF to, double width) const { polyline(QPolygonF{from, to}, width); }
 
 void Signwriter::polyline(const QPolygonF& points, double width) const
 {

@@ -16,7 +16,8 @@ public:
     static constexpr double weight = 2.0;
 
     Signwriter(QPainter& painter, const Theme& theme, const QColor& ink)
-        : m_painter(painter), m_theme(theme), m_ink(ink) {}
+        : m_painter(painter), m_theme(theme), m_ink(ink)
+    {}
 
     [[nodiscard]] QPainter& painter() const { return m_painter; }
     [[nodiscard]] const QColor& ink() const { return m_ink; }

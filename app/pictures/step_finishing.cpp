@@ -80,12 +80,8 @@ void cureBeforePrimer(const StepStage& s)
 const std::map<QString, Scene>& scenes()
 {
     static const std::map<QString, Scene> all{
-        {u"guide_coat"_s, guideCoat},
-        {u"sand_180"_s, sand180},
-        {u"sand_320"_s, sand320},
-        {u"dust_off_finish"_s, blowOff},
-        {u"inspect"_s, inspect},
-        {u"cure_before_primer"_s, cureBeforePrimer},
+        {u"guide_coat"_s, guideCoat},    {u"sand_180"_s, sand180}, {u"sand_320"_s, sand320},
+        {u"dust_off_finish"_s, blowOff}, {u"inspect"_s, inspect},  {u"cure_before_primer"_s, cureBeforePrimer},
     };
     return all;
 }

@@ -13,8 +13,8 @@ namespace strandbench {
 
 /// Where a section stands on the stage.
 struct StagedSection {
-    double surface = 0;   ///< y of the face that is up
-    QTransform toStage;   ///< from the section's millimetres
+    double surface = 0; ///< y of the face that is up
+    QTransform toStage; ///< from the section's millimetres
 };
 
 class StepStage {

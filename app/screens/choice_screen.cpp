@@ -16,7 +16,6 @@ ChoiceScreen::ChoiceScreen(const Surroundings& around, Spec spec, QWidget* paren
 {
     buildFrame(m_spec.context, m_spec.sentence);
     answers()->setWayOn(m_spec.wayOn);
-    answers()->setWayOnEnabled(!m_spec.wayOn.isEmpty());
     connect(answers(), &AnswerBar::wayOnTapped, this, &ChoiceScreen::wayOnTapped);
     showPage(0);
 }

@@ -50,6 +50,8 @@ void FiguresScreen::buildSteppers(QWidget* page)
         grid->addWidget(stepper, at / columns, at % columns);
         m_steppers.push_back(stepper);
     }
+    if (!m_spec.verdict && m_spec.cautions.empty())
+        return;
     const int next = static_cast<int>(m_spec.figures.size());
     auto* beside = new QVBoxLayout;
     if (m_spec.verdict) {
@@ -58,10 +60,7 @@ void FiguresScreen::buildSteppers(QWidget* page)
     }
     if (!m_spec.cautions.empty())
         beside->addWidget(cautionList(m_spec.cautions, theme(), page));
-    if (beside->count() > 0)
-        grid->addLayout(beside, next / columns, next % columns);
-    else
-        delete beside;
+    grid->addLayout(beside, next / columns, next % columns);
 }
 
 void FiguresScreen::buildKeyPad(QWidget* page)

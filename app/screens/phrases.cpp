@@ -46,7 +46,7 @@ QStringList readingLines(const Reading& reading, TemperatureStep margin, Duratio
     return {Says::tr("air %1, %2").arg(words.temperature(reading.air), words.percent(reading.humidity)),
             Says::tr("panel %1").arg(words.temperature(reading.panel)),
             Says::tr("%1 over dew point").arg(words.temperatureStep(margin)),
-            Says::tr("%1 ago · %2").arg(words.longDuration(age), words.clockTime(now))};
+            Says::tr("%1 ago · %2").arg(words.age(age), words.clockTime(now))};
 }
 
 } // namespace strandbench::phrases

@@ -34,8 +34,8 @@ struct Arguments {
 tl::expected<Arguments, int> readArguments(const QStringList& given)
 {
     QCommandLineParser parser;
-    parser.addOption({u"log"_s, u"The log to work on."_s, u"file"_s});
-    parser.addOption({u"glass"_s, u"A window of this size instead of the full screen."_s, u"WxH"_s});
+    parser.addOption({u"log"_s, {}, u"file"_s});
+    parser.addOption({u"glass"_s, {}, u"WxH"_s});
     parser.addHelpOption();
     parser.addVersionOption();
     if (!parser.parse(given)) {

@@ -47,9 +47,7 @@ AnswerBar::AnswerBar(const Theme& theme, QWidget* parent)
         addBack();
     }
     // Without a way on its place stays empty: the other two never move.
-    QSizePolicy keepsPlace = m_wayOn->sizePolicy();
-    keepsPlace.setRetainSizeWhenHidden(true);
-    m_wayOn->setSizePolicy(keepsPlace);
+    m_wayOn->keepPlaceWhenHidden();
     setFixedHeight(theme.px(sizes::answer));
     m_back->setTitle(QCoreApplication::translate("AnswerBar", "Back"));
     m_stop->setTitle(QCoreApplication::translate("AnswerBar", "Stop and ask"));

@@ -65,9 +65,7 @@ KeyPad::KeyPad(const Theme& theme, int columns, QWidget* parent) : QWidget(paren
         }
         grid->setRowStretch(row, 1);
     }
-    QSizePolicy keepsPlace = m_point->sizePolicy();
-    keepsPlace.setRetainSizeWhenHidden(true);
-    m_point->setSizePolicy(keepsPlace);
+    m_point->keepPlaceWhenHidden();
     m_clear->setTitleSize(clearTitle);
     m_point->setAccessibleName(QCoreApplication::translate("KeyPad", "Decimal point"));
     enableKeys();

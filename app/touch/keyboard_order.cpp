@@ -34,8 +34,8 @@ std::vector<Stop> inReadingOrder(std::vector<Stop> stops)
                             })->where;
         // A control without height, not laid out yet, is a row of its own: the topmost always leaves.
         const int within = std::max(first.top(), first.center().y());
-        const auto below = std::stable_partition(
-            stops.begin(), stops.end(), [within](const Stop& each) { return each.where.top() <= within; });
+        const auto below = std::stable_partition(stops.begin(), stops.end(),
+                                                 [within](const Stop& each) { return each.where.top() <= within; });
         std::vector<Stop> row(stops.begin(), below);
         std::stable_sort(row.begin(), row.end(), [](const Stop& a, const Stop& b) {
             return a.where.left() != b.where.left() ? a.where.left() < b.where.left() : a.where.top() < b.where.top();

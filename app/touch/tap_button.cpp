@@ -88,6 +88,13 @@ void TapButton::setPicture(Picture picture)
     update();
 }
 
+void TapButton::keepPlaceWhenHidden()
+{
+    QSizePolicy policy = sizePolicy();
+    policy.setRetainSizeWhenHidden(true);
+    setSizePolicy(policy);
+}
+
 void TapButton::setLeastSize(double widthMm, double heightMm)
 {
     m_leastMm = QSizeF(widthMm, heightMm);

@@ -36,6 +36,7 @@ public:
     using Picture = std::function<void(QPainter&, const QRectF&)>;
     void setPicture(Picture picture);
     void setLeastSize(double widthMm, double heightMm); ///< default 20 x 20 mm
+    void keepPlaceWhenHidden();                         ///< what stands beside it does not move
     void setKind(Kind kind);                            ///< Way to Go and back; a Choice stays one
     void setTitleSize(TextSize size);                   ///< default: 6 down to 4 mm, 7.2 down to 4 mm when filled
     void setMarked(bool marked);                        ///< thick outline: what is typed goes here

@@ -36,39 +36,38 @@ constexpr Line leads[] = {
 constexpr Line rests[] = {
     {"sheet_first",
      QT_TRANSLATE_NOOP("Cautions", "The vehicle maker’s repair manual and local codes come before this program.")},
-    {"old_paint_dust", QT_TRANSLATE_NOOP("Cautions", "It may hold lead or chromate: test it, and extraction on before sanding.")},
+    {"old_paint_dust",
+     QT_TRANSLATE_NOOP("Cautions", "It may hold lead or chromate: test it, and extraction on before sanding.")},
     {"metal_dust_apart",
      QT_TRANSLATE_NOOP("Cautions", "Aluminium and steel dust together can burn fiercely: own extractors.")},
     {"solvent_fire", QT_TRANSLATE_NOOP("Cautions", "Fresh air; no flame, no hot lamp, no grinding near it.")},
     {"rags_in_can", QT_TRANSLATE_NOOP("Cautions", "Solvent rags can catch fire; never into the bin.")},
-    {"acetone_gloves", QT_TRANSLATE_NOOP("Cautions", "Within minutes through thin nitrile: change them at once when wet.")},
+    {"acetone_gloves",
+     QT_TRANSLATE_NOOP("Cautions", "Within minutes through thin nitrile: change them at once when wet.")},
     {"no_spark", QT_TRANSLATE_NOOP("Cautions", "Wait until the vapour is gone, in the hollows too.")},
     {"rotating_tools", QT_TRANSLATE_NOOP("Cautions", "Goggles, no loose sleeves; let it stop before you put it down.")},
     {"glass_dust", QT_TRANSLATE_NOOP("Cautions", "Glass dust: extraction on first, sleeves closed.")},
     {"filler_dust", QT_TRANSLATE_NOOP("Cautions", "Before the first stroke, not after.")},
     {"hot_weld", QT_TRANSLATE_NOOP("Cautions", "Sparks fly: nothing that burns within reach, behind the panel too.")},
     {"no_heat_on_solvent", QT_TRANSLATE_NOOP("Cautions", "A lamp only after the solvent has flashed off.")},
-    {"lay_up_catalyst", QT_TRANSLATE_NOOP("Cautions", "Never cream hardener in it; never peroxide onto an accelerator.")},
-    {"styrene_vapour", QT_TRANSLATE_NOOP("Cautions", "It burns, and harms hearing and the unborn child: extraction, and the "
-                                                     "mask its sheet names.")},
+    {"lay_up_catalyst",
+     QT_TRANSLATE_NOOP("Cautions", "Never cream hardener in it; never peroxide onto an accelerator.")},
+    {"styrene_vapour",
+     QT_TRANSLATE_NOOP("Cautions", "It burns, and harms hearing and the unborn child: extraction, and the "
+                                   "mask its sheet names.")},
     {"compressed_air", QT_TRANSLATE_NOOP("Cautions", "Goggles and ear protection; guard others from chips.")},
     {"lamp_before_filler", QT_TRANSLATE_NOOP("Cautions", "A lamp warms the panel before filling, never wet filler.")},
     {"within_the_hour", QT_TRANSLATE_NOOP("Cautions", "Bare metal rusts or tarnishes: after an hour, abrade again.")},
-    {"peroxide_eyes", QT_TRANSLATE_NOOP("Cautions", "It burns the eye and makes skin allergic; its safety data sheet says more.")},
+    {"peroxide_eyes",
+     QT_TRANSLATE_NOOP("Cautions", "It burns the eye and makes skin allergic; its safety data sheet says more.")},
     {"nothing_back", QT_TRANSLATE_NOOP("Cautions", "A trace of hardener sets the whole tub; close both.")},
     {"hot_lump", QT_TRANSLATE_NOOP("Cautions", "Spread it thin on metal or put it under water, never into the bin.")},
 };
 
 } // namespace
 
-QString cautionLead(const QString& code)
-{
-    return lookUp("Cautions", leads, code);
-}
+QString cautionLead(const QString& code) { return lookUp("Cautions", leads, code); }
 
-QString cautionRest(const QString& code)
-{
-    return lookUp("Cautions", rests, code);
-}
+QString cautionRest(const QString& code) { return lookUp("Cautions", rests, code); }
 
 } // namespace strandbench::words

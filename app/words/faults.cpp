@@ -52,20 +52,11 @@ constexpr Line fields[] = {
     {"card_mm", QT_TRANSLATE_NOOP("Faults", "Card")},
 };
 
-QString quoted(const QString& value)
-{
-    return u'\'' + oneLine(value).trimmed() + u'\'';
-}
+QString quoted(const QString& value) { return u'\'' + oneLine(value).trimmed() + u'\''; }
 
-QString say(const char* text, const QStringList& arguments)
-{
-    return fillIn(inLanguage(context, text), arguments);
-}
+QString say(const char* text, const QStringList& arguments) { return fillIn(inLanguage(context, text), arguments); }
 
-QString kindName(const QString& kind)
-{
-    return holds(kinds, kind) ? lookUp(context, kinds, kind) : kind;
-}
+QString kindName(const QString& kind) { return holds(kinds, kind) ? lookUp(context, kinds, kind) : kind; }
 
 QString missing(const Fault& fault, const QString& field)
 {
@@ -96,17 +87,21 @@ QString faultLine(const Fault& fault, const QString& shownField)
     const QString allowed = fault.allowed.join(u", "_s);
     const QString value = quoted(fault.value);
     switch (fault.kind) {
-    case FaultKind::Missing: return missing(fault, field);
-    case FaultKind::UnknownKey: return say(QT_TRANSLATE_NOOP("Faults", "%1: not known; known here: %2"), {field, allowed});
+    case FaultKind::Missing:
+        return missing(fault, field);
+    case FaultKind::UnknownKey:
+        return say(QT_TRANSLATE_NOOP("Faults", "%1: not known; known here: %2"), {field, allowed});
     case FaultKind::WrongKind:
         return say(QT_TRANSLATE_NOOP("Faults", "%1: %2 does not fit; it must be %3"),
                    {field, value, kindName(fault.allowed.value(0))});
-    case FaultKind::OutOfRange: return outOfRange(fault, field);
+    case FaultKind::OutOfRange:
+        return outOfRange(fault, field);
     case FaultKind::NotOneOf:
         return say(QT_TRANSLATE_NOOP("Faults", "%1: %2 is not one of: %3"), {field, value, allowed});
     case FaultKind::NotReadable:
         return say(QT_TRANSLATE_NOOP("Faults", "%1: %2 cannot be read; it looks like: %3"), {field, value, allowed});
-    case FaultKind::Empty: return say(QT_TRANSLATE_NOOP("Faults", "%1: must not be empty"), {field});
+    case FaultKind::Empty:
+        return say(QT_TRANSLATE_NOOP("Faults", "%1: must not be empty"), {field});
     case FaultKind::TooLong:
         return say(QT_TRANSLATE_NOOP("Faults", "%1: %2 is too long; at most %3 characters"), {field, value, allowed});
     case FaultKind::Conflicts:

@@ -51,8 +51,9 @@ Pair textOf(LogTrouble trouble)
         return {QT_TRANSLATE_NOOP("LogTrouble", "The log is damaged."),
                 QT_TRANSLATE_NOOP("LogTrouble", "Keep the file as it is and fetch the last backup.")};
     case LogTrouble::IoError:
-        return {QT_TRANSLATE_NOOP("LogTrouble", "The disk does not answer."),
-                QT_TRANSLATE_NOOP("LogTrouble", "Check disk and cable, then try again. The last confirmed step is kept.")};
+        return {
+            QT_TRANSLATE_NOOP("LogTrouble", "The disk does not answer."),
+            QT_TRANSLATE_NOOP("LogTrouble", "Check disk and cable, then try again. The last confirmed step is kept.")};
     case LogTrouble::AlreadyOpen:
         return {QT_TRANSLATE_NOOP("LogTrouble", "This panel is already open in this job."),
                 QT_TRANSLATE_NOOP("LogTrouble", "Open its card, or give this panel another name.")};
@@ -71,9 +72,6 @@ LogTroubleText logTrouble(LogTrouble trouble)
     return {words::inLanguage("LogTrouble", text.headline), words::inLanguage("LogTrouble", text.whatToDo)};
 }
 
-QString breakName(const QString& breaksAt)
-{
-    return words::lookUp("LogTrouble", breaks, breaksAt);
-}
+QString breakName(const QString& breaksAt) { return words::lookUp("LogTrouble", breaks, breaksAt); }
 
 } // namespace strandbench

@@ -28,12 +28,9 @@ constexpr Line substrates[] = {
 };
 
 constexpr Line damages[] = {
-    {"gouge", QT_TRANSLATE_NOOP("Names", "gouge")},
-    {"dent", QT_TRANSLATE_NOOP("Names", "dent")},
-    {"crack", QT_TRANSLATE_NOOP("Names", "crack")},
-    {"hole", QT_TRANSLATE_NOOP("Names", "through hole")},
-    {"rust_hole", QT_TRANSLATE_NOOP("Names", "rust hole")},
-    {"weld_seam", QT_TRANSLATE_NOOP("Names", "weld seam")},
+    {"gouge", QT_TRANSLATE_NOOP("Names", "gouge")},         {"dent", QT_TRANSLATE_NOOP("Names", "dent")},
+    {"crack", QT_TRANSLATE_NOOP("Names", "crack")},         {"hole", QT_TRANSLATE_NOOP("Names", "through hole")},
+    {"rust_hole", QT_TRANSLATE_NOOP("Names", "rust hole")}, {"weld_seam", QT_TRANSLATE_NOOP("Names", "weld seam")},
     {"bond_seam", QT_TRANSLATE_NOOP("Names", "bond seam")},
 };
 
@@ -104,18 +101,12 @@ constexpr Line phases[] = {
 
 constexpr Line stations[] = {
     //: what is next in a repair, on its job card: keep it short
-    {"assess", QT_TRANSLATE_NOOP("Names", "assess")},
-    {"decide", QT_TRANSLATE_NOOP("Names", "decide")},
-    {"prepare", QT_TRANSLATE_NOOP("Names", "prepare")},
-    {"mix", QT_TRANSLATE_NOOP("Names", "mix")},
-    {"spread", QT_TRANSLATE_NOOP("Names", "spread")},
-    {"wait", QT_TRANSLATE_NOOP("Names", "hands off")},
-    {"sand", QT_TRANSLATE_NOOP("Names", "sand")},
-    {"turn", QT_TRANSLATE_NOOP("Names", "turn the panel")},
-    {"finish", QT_TRANSLATE_NOOP("Names", "finish")},
-    {"hand_over", QT_TRANSLATE_NOOP("Names", "hand over")},
-    {"done", QT_TRANSLATE_NOOP("Names", "handed over")},
-    {"parked", QT_TRANSLATE_NOOP("Names", "parked")},
+    {"assess", QT_TRANSLATE_NOOP("Names", "assess")},    {"decide", QT_TRANSLATE_NOOP("Names", "decide")},
+    {"prepare", QT_TRANSLATE_NOOP("Names", "prepare")},  {"mix", QT_TRANSLATE_NOOP("Names", "mix")},
+    {"spread", QT_TRANSLATE_NOOP("Names", "spread")},    {"wait", QT_TRANSLATE_NOOP("Names", "hands off")},
+    {"sand", QT_TRANSLATE_NOOP("Names", "sand")},        {"turn", QT_TRANSLATE_NOOP("Names", "turn the panel")},
+    {"finish", QT_TRANSLATE_NOOP("Names", "finish")},    {"hand_over", QT_TRANSLATE_NOOP("Names", "hand over")},
+    {"done", QT_TRANSLATE_NOOP("Names", "handed over")}, {"parked", QT_TRANSLATE_NOOP("Names", "parked")},
 };
 
 constexpr Line questions[] = {
@@ -135,28 +126,37 @@ constexpr Line questions[] = {
 std::span<const Line> tableOf(NameOf what)
 {
     switch (what) {
-    case NameOf::Substrate: return substrates;
-    case NameOf::Damage: return damages;
-    case NameOf::Weld: return welds;
-    case NameOf::Surface: return surfaces;
-    case NameOf::Zone: return zones;
-    case NameOf::Moisture: return moistures;
-    case NameOf::Core: return cores;
-    case NameOf::Filler: return fillers;
-    case NameOf::Face: return faces;
-    case NameOf::Phase: return phases;
-    case NameOf::Station: return stations;
-    case NameOf::Question: return questions;
+    case NameOf::Substrate:
+        return substrates;
+    case NameOf::Damage:
+        return damages;
+    case NameOf::Weld:
+        return welds;
+    case NameOf::Surface:
+        return surfaces;
+    case NameOf::Zone:
+        return zones;
+    case NameOf::Moisture:
+        return moistures;
+    case NameOf::Core:
+        return cores;
+    case NameOf::Filler:
+        return fillers;
+    case NameOf::Face:
+        return faces;
+    case NameOf::Phase:
+        return phases;
+    case NameOf::Station:
+        return stations;
+    case NameOf::Question:
+        return questions;
     }
     Q_UNREACHABLE();
 }
 
 } // namespace
 
-QString nameOf(NameOf what, const QString& code)
-{
-    return lookUp(context, tableOf(what), code);
-}
+QString nameOf(NameOf what, const QString& code) { return lookUp(context, tableOf(what), code); }
 
 QString nameOfAnyCode(const QString& code)
 {

@@ -7,7 +7,18 @@
 namespace strandbench::words {
 
 enum class NameOf {
-    Substrate, Damage, Weld, Surface, Zone, Moisture, Core, Filler, Face, Phase, Station, Question,
+    Substrate,
+    Damage,
+    Weld,
+    Surface,
+    Zone,
+    Moisture,
+    Core,
+    Filler,
+    Face,
+    Phase,
+    Station,
+    Question,
 };
 
 /// The name of a code of one enumeration, as it stands inside a sentence; in brackets when there is none.

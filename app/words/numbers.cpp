@@ -13,10 +13,7 @@ namespace strandbench {
 
 QString Words::length(Length value) const { return printLength(value, m_units, m_locale).joined(); }
 
-QString Words::fineLength(Length value) const
-{
-    return printFineLength(value, m_units, m_locale).joined();
-}
+QString Words::fineLength(Length value) const { return printFineLength(value, m_units, m_locale).joined(); }
 
 QString Words::thickness(Length value) const { return printThickness(value, m_units, m_locale).joined(); }
 
@@ -51,6 +48,12 @@ QString Words::longDuration(Duration value) const
         return QString::number(minutes) + QChar(0x00a0) + u"min"_s;
     const QString hours = QString::number(minutes / 60) + QChar(0x00a0) + u'h';
     return minutes % 60 == 0 ? hours : hours + u' ' + QString::number(minutes % 60) + QChar(0x00a0) + u"min"_s;
+}
+
+QString Words::age(Duration value) const
+{
+    return longDuration(value < minutes(60) ? minutes(std::floor(inMinutes(value)))
+                                            : minutes(60 * std::floor(inMinutes(value) / 60)));
 }
 
 QString Words::clockTime(const Instant& at, Duration later) const

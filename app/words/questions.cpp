@@ -70,10 +70,8 @@ constexpr Line surfaces[] = {
 
 constexpr Line zones[] = {
     {"cosmetic", QT_TRANSLATE_NOOP("Questions", "skin, skirt, fairing: nothing depends on it")},
-    {"structural",
-     QT_TRANSLATE_NOOP("Questions", "pillar, rail, or within 30 cm of brake, steering, suspension")},
-    {"restraint",
-     QT_TRANSLATE_NOOP("Questions", "belt or seat mounting, glass flange, airbag, high voltage")},
+    {"structural", QT_TRANSLATE_NOOP("Questions", "pillar, rail, or within 30 cm of brake, steering, suspension")},
+    {"restraint", QT_TRANSLATE_NOOP("Questions", "belt or seat mounting, glass flange, airbag, high voltage")},
     {"sensor", QT_TRANSLATE_NOOP("Questions", "radar, camera or ultrasound looks through it")},
     {"fuel_or_pressure", QT_TRANSLATE_NOOP("Questions", "tank, line or air vessel")},
 };
@@ -109,26 +107,31 @@ constexpr Line noHints[] = {
 
 } // namespace
 
-QString questionSentence(const QString& code)
-{
-    return lookUp(context, sentences, code);
-}
+QString questionSentence(const QString& code) { return lookUp(context, sentences, code); }
 
 QString hintOf(NameOf what, const QString& code)
 {
     switch (what) {
-    case NameOf::Substrate: return lookUp(context, substrates, code);
-    case NameOf::Damage: return lookUp(context, damages, code);
-    case NameOf::Weld: return lookUp(context, welds, code);
-    case NameOf::Surface: return lookUp(context, surfaces, code);
-    case NameOf::Zone: return lookUp(context, zones, code);
-    case NameOf::Moisture: return lookUp(context, moistures, code);
-    case NameOf::Core: return lookUp(context, cores, code);
+    case NameOf::Substrate:
+        return lookUp(context, substrates, code);
+    case NameOf::Damage:
+        return lookUp(context, damages, code);
+    case NameOf::Weld:
+        return lookUp(context, welds, code);
+    case NameOf::Surface:
+        return lookUp(context, surfaces, code);
+    case NameOf::Zone:
+        return lookUp(context, zones, code);
+    case NameOf::Moisture:
+        return lookUp(context, moistures, code);
+    case NameOf::Core:
+        return lookUp(context, cores, code);
     case NameOf::Filler:
     case NameOf::Face:
     case NameOf::Phase:
     case NameOf::Station:
-    case NameOf::Question: break;
+    case NameOf::Question:
+        break;
     }
     return u'[' + code + u']';
 }

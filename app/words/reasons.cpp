@@ -19,8 +19,7 @@ constexpr Line lines[] = {
     {"zinc_must_be_named",
      QT_TRANSLATE_NOOP("Reasons", "On zinc only if its sheet names zinc, or over abraded epoxy primer.")},
     {"dense_seals_weld", QT_TRANSLATE_NOOP("Reasons", "Dense filler has the fewest pores over a ground weld.")},
-    {"dense_resists_bond_line",
-     QT_TRANSLATE_NOOP("Reasons", "Dense filler shows the bond line least when it swells.")},
+    {"dense_resists_bond_line", QT_TRANSLATE_NOOP("Reasons", "Dense filler shows the bond line least when it swells.")},
     {"strands_too_short_for_hole", QT_TRANSLATE_NOOP("Reasons", "Its short strands hold only in a small hole.")},
     {"light_weak_on_smc", QT_TRANSLATE_NOOP("Reasons", "Light filler holds poorly on SMC.")},
     {"light_lets_water_to_zinc", QT_TRANSLATE_NOOP("Reasons", "Light filler has pores that let water to the zinc.")},
@@ -51,7 +50,8 @@ constexpr Line lines[] = {
     {"backing_first", QT_TRANSLATE_NOOP("Reasons", "The hole is %1 across: bond a backing first, lapping %2.")},
     {"edges_square", QT_TRANSLATE_NOOP("Reasons", "No bevel is given: filler cracks out of square edges.")},
     {"weigh_small",
-     QT_TRANSLATE_NOOP("Reasons", "%1 is too little to measure by a bead: weigh it to 0.01 g, or mix %2 and book the waste.")},
+     QT_TRANSLATE_NOOP("Reasons",
+                       "%1 is too little to measure by a bead: weigh it to 0.01 g, or mix %2 and book the waste.")},
     {"puddle_small", QT_TRANSLATE_NOOP("Reasons", "The puddle is only %1 across, below %2: weigh instead.")},
     {"split_large", QT_TRANSLATE_NOOP("Reasons", "The puddle is %1 across, above %2: split the batch.")},
     {"wider_than_board", QT_TRANSLATE_NOOP("Reasons", "The puddle is %1 across, the board %2: split the batch.")},
@@ -60,14 +60,8 @@ constexpr Line lines[] = {
 
 } // namespace
 
-QString reasonText(const QString& code)
-{
-    return isStop(code) ? stopWrong(code) : lookUp("Reasons", lines, code);
-}
+QString reasonText(const QString& code) { return isStop(code) ? stopWrong(code) : lookUp("Reasons", lines, code); }
 
-bool hasReason(const QString& code)
-{
-    return isStop(code) || holds(lines, code);
-}
+bool hasReason(const QString& code) { return isStop(code) || holds(lines, code); }
 
 } // namespace strandbench::words

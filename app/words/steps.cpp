@@ -24,8 +24,9 @@ struct StepLine {
 constexpr StepLine lines[] = {
     // Preparing
     {"gear_on", QT_TRANSLATE_NOOP("Steps", "Put your gear on and start the extraction"),
-     QT_TRANSLATE_NOOP("Steps", "Goggles, mask, gloves, ear protection, closed sleeves. Read the safety data sheets of what "
-                                "you use."),
+     QT_TRANSLATE_NOOP("Steps",
+                       "Goggles, mask, gloves, ear protection, closed sleeves. Read the safety data sheets of what "
+                       "you use."),
      QT_TRANSLATE_NOOP("Steps", "Gear is on")},
     {"own_tools", QT_TRANSLATE_NOOP("Steps", "Fetch the tools that touch only aluminium"),
      QT_TRANSLATE_NOOP("Steps", "Own discs, own brush, own extractor. Steel grit in aluminium starts corrosion."),
@@ -135,7 +136,8 @@ constexpr StepLine lines[] = {
      QT_TRANSLATE_NOOP("Steps", "On a curved panel, compare with the other side."),
      QT_TRANSLATE_NOOP("Steps", "No gap, no rocking")},
     {"no_pinholes", QT_TRANSLATE_NOOP("Steps", "Look for pinholes in raking light"),
-     QT_TRANSLATE_NOOP("Steps", "From half a metre, light from the side. Pinholes are opened and filled, never buried."),
+     QT_TRANSLATE_NOOP("Steps",
+                       "From half a metre, light from the side. Pinholes are opened and filled, never buried."),
      QT_TRANSLATE_NOOP("Steps", "No pinhole")},
     {"nail_and_paper", QT_TRANSLATE_NOOP("Steps", "Press a nail in, then rub with paper"),
      QT_TRANSLATE_NOOP("Steps", "The nail leaves no mark, and the paper powders the filler rather than clogs."),
@@ -149,13 +151,12 @@ constexpr StepLine lines[] = {
 
 const StepLine* find(const QString& code)
 {
-    const auto* const found = std::find_if(std::begin(lines), std::end(lines), [&](const StepLine& line) {
-        return code == QLatin1StringView(line.code);
-    });
+    const auto* const found = std::find_if(std::begin(lines), std::end(lines),
+                                           [&](const StepLine& line) { return code == QLatin1StringView(line.code); });
     return found == std::end(lines) ? nullptr : found;
 }
 
-QString part(const QString& code, const char* StepLine::* member)
+QString part(const QString& code, const char* StepLine::*member)
 {
     const StepLine* line = find(code);
     return line ? inLanguage("Steps", line->*member) : u'[' + code + u']';
@@ -163,19 +164,10 @@ QString part(const QString& code, const char* StepLine::* member)
 
 } // namespace
 
-QString stepSentence(const QString& code)
-{
-    return part(code, &StepLine::sentence);
-}
+QString stepSentence(const QString& code) { return part(code, &StepLine::sentence); }
 
-QString stepDetail(const QString& code)
-{
-    return part(code, &StepLine::detail);
-}
+QString stepDetail(const QString& code) { return part(code, &StepLine::detail); }
 
-QString stepWayOn(const QString& code)
-{
-    return part(code, &StepLine::wayOn);
-}
+QString stepWayOn(const QString& code) { return part(code, &StepLine::wayOn); }
 
 } // namespace strandbench::words

@@ -57,8 +57,9 @@ constexpr Line details[] = {
     {"dry_and_prove", QT_TRANSLATE_NOOP("StopWays", "Tape clear film over it: no mist underneath after a while.")},
     {"core_repair", QT_TRANSLATE_NOOP("StopWays", "Close the skin again; then assess again.")},
     {"clean_prime_seal",
-     QT_TRANSLATE_NOOP("StopWays", "Only where the maker’s method calls for a continuous weld: weld, dress, then assess "
-                                   "again.")},
+     QT_TRANSLATE_NOOP("StopWays",
+                       "Only where the maker’s method calls for a continuous weld: weld, dress, then assess "
+                       "again.")},
     {"assess_the_seam", QT_TRANSLATE_NOOP("StopWays", "One of the two answers is wrong.")},
     {"assess_the_hole", QT_TRANSLATE_NOOP("StopWays", "One of the two answers is wrong.")},
     {"let_adhesive_cure", QT_TRANSLATE_NOOP("StopWays", "Then take the squeeze-out off and assess again.")},
@@ -89,19 +90,10 @@ constexpr Line places[] = {
 
 } // namespace
 
-QString insteadLine(const QString& code)
-{
-    return lookUp("StopWays", ways, code);
-}
+QString insteadLine(const QString& code) { return lookUp("StopWays", ways, code); }
 
-QString insteadDetail(const QString& code)
-{
-    return lookUp("StopWays", details, code);
-}
+QString insteadDetail(const QString& code) { return lookUp("StopWays", details, code); }
 
-QString placeOf(const QString& code)
-{
-    return lookUp("StopWays", places, code);
-}
+QString placeOf(const QString& code) { return lookUp("StopWays", places, code); }
 
 } // namespace strandbench::words

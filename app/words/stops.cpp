@@ -79,11 +79,13 @@ constexpr std::array<StopLine, 39> lines{{
     {"core_wet_wood", thisCore, QT_TRANSLATE_NOOP("Stops", "There is a wet wood core under the laminate."),
      QT_TRANSLATE_NOOP("Stops", "The water stays in, and the wood rots on below.")},
     {"weld_spot", thisSeam, QT_TRANSLATE_NOOP("Stops", "It is spot-welded: a joint, not damage."),
-     QT_TRANSLATE_NOOP("Stops", "The panels move and hold water between the spots. The line shows through later, and rust "
-                                "creeps in.")},
+     QT_TRANSLATE_NOOP("Stops",
+                       "The panels move and hold water between the spots. The line shows through later, and rust "
+                       "creeps in.")},
     {"weld_stitch", thisSeam, QT_TRANSLATE_NOOP("Stops", "It is stitch-welded: a joint, not damage."),
-     QT_TRANSLATE_NOOP("Stops", "The panels move and hold water in the gaps. The line shows through later, and rust creeps "
-                                "in.")},
+     QT_TRANSLATE_NOOP("Stops",
+                       "The panels move and hold water in the gaps. The line shows through later, and rust creeps "
+                       "in.")},
     {"weld_seam_not_on_metal", noFit, QT_TRANSLATE_NOOP("Stops", "A weld seam cannot be on %1."),
      QT_TRANSLATE_NOOP("Stops", "Either the seam is bonded, or the panel is metal.")},
     {"rust_hole_not_on_metal", noFit, QT_TRANSLATE_NOOP("Stops", "A rust hole cannot be in %1."),
@@ -109,7 +111,8 @@ constexpr std::array<StopLine, 39> lines{{
      QT_TRANSLATE_NOOP("Stops", "No loaded sheet allows it, and nothing defaults to yes.")},
     {"gels_too_fast", notYet, QT_TRANSLATE_NOOP("Stops", "It would gel in %1; kneading alone takes %2."),
      QT_TRANSLATE_NOOP("Stops", "It would set before it is spread. Less hardener is not the way.")},
-    {"panel_near_dew_point", notYet, QT_TRANSLATE_NOOP("Stops", "The panel’s margin over the dew point is %1; it needs %2."),
+    {"panel_near_dew_point", notYet,
+     QT_TRANSLATE_NOOP("Stops", "The panel’s margin over the dew point is %1; it needs %2."),
      QT_TRANSLATE_NOOP("Stops", "Water you cannot see settles on it and keeps filler off.")},
     {"panel_too_cold", notYet, QT_TRANSLATE_NOOP("Stops", "The panel is at %1; filling starts at %2."),
      QT_TRANSLATE_NOOP("Stops", "Filler on a cold panel stays soft and does not grip.")},
@@ -128,7 +131,7 @@ const StopLine* find(const QString& code)
     return found == lines.end() ? nullptr : &*found;
 }
 
-QString part(const QString& code, const char* StopLine::* member)
+QString part(const QString& code, const char* StopLine::*member)
 {
     const StopLine* line = find(code);
     return line ? inLanguage("Stops", line->*member) : u'[' + code + u']';
@@ -136,24 +139,12 @@ QString part(const QString& code, const char* StopLine::* member)
 
 } // namespace
 
-bool isStop(const QString& code)
-{
-    return find(code) != nullptr;
-}
+bool isStop(const QString& code) { return find(code) != nullptr; }
 
-QString stopHeadline(const QString& code)
-{
-    return part(code, &StopLine::headline);
-}
+QString stopHeadline(const QString& code) { return part(code, &StopLine::headline); }
 
-QString stopWrong(const QString& code)
-{
-    return part(code, &StopLine::wrong);
-}
+QString stopWrong(const QString& code) { return part(code, &StopLine::wrong); }
 
-QString stopWhy(const QString& code)
-{
-    return part(code, &StopLine::why);
-}
+QString stopWhy(const QString& code) { return part(code, &StopLine::why); }
 
 } // namespace strandbench::words

@@ -24,15 +24,9 @@ QString lookUp(const char* context, std::span<const Line> lines, const QString& 
     return line ? inLanguage(context, line->text) : u'[' + code + u']';
 }
 
-bool holds(std::span<const Line> lines, const QString& code)
-{
-    return find(lines, code) != nullptr;
-}
+bool holds(std::span<const Line> lines, const QString& code) { return find(lines, code) != nullptr; }
 
-QString inLanguage(const char* context, const char* text)
-{
-    return QCoreApplication::translate(context, text);
-}
+QString inLanguage(const char* context, const char* text) { return QCoreApplication::translate(context, text); }
 
 QString fillIn(const QString& text, const QStringList& arguments)
 {

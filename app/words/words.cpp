@@ -40,18 +40,23 @@ const std::vector<QString>& cautionCodesAt(Station station)
     static const std::vector<QString> sand{u"filler_dust"_s, u"rotating_tools"_s};
     static const std::vector<QString> none;
     switch (station) {
-    case Station::Mix: return mix;
-    case Station::Spread: return spread;
-    case Station::Wait: return wait;
+    case Station::Mix:
+        return mix;
+    case Station::Spread:
+        return spread;
+    case Station::Wait:
+        return wait;
     case Station::Sand:
-    case Station::Turn: return sand;
+    case Station::Turn:
+        return sand;
     case Station::Assess:
     case Station::Decide:
     case Station::Prepare:
     case Station::Finish:
     case Station::HandOver:
     case Station::Done:
-    case Station::Parked: break;
+    case Station::Parked:
+        break;
     }
     return none;
 }
@@ -60,7 +65,8 @@ QString overrideLine(Override overridable)
 {
     return overridable == Override::Nobody
                ? words::inLanguage("Words", QT_TRANSLATE_NOOP("Words", "Nobody may override this."))
-               : words::inLanguage("Words", QT_TRANSLATE_NOOP("Words", "Only the supervisor may override, with a reason."));
+               : words::inLanguage("Words",
+                                   QT_TRANSLATE_NOOP("Words", "Only the supervisor may override, with a reason."));
 }
 
 QString parkTitle(const QString& place)
@@ -88,10 +94,7 @@ QString Words::phase(Phase value) const { return words::nameOf(NameOf::Phase, co
 QString Words::station(Station value) const { return words::nameOf(NameOf::Station, codeOf(value)); }
 QString Words::questionName(Question value) const { return words::nameOf(NameOf::Question, codeOf(value)); }
 
-QString Words::title(const QString& name)
-{
-    return name.isEmpty() ? name : name.front().toUpper() + name.mid(1);
-}
+QString Words::title(const QString& name) { return name.isEmpty() ? name : name.front().toUpper() + name.mid(1); }
 
 QString Words::jobLabel(const QString& job) const
 {
@@ -99,10 +102,7 @@ QString Words::jobLabel(const QString& job) const
     return words::fillIn(words::inLanguage("Words", QT_TRANSLATE_NOOP("Words", "Job %1")), {job});
 }
 
-QString Words::batches(int count) const
-{
-    return QCoreApplication::translate("Words", "%n batch(es)", nullptr, count);
-}
+QString Words::batches(int count) const { return QCoreApplication::translate("Words", "%n batch(es)", nullptr, count); }
 
 QString Words::nameOfCode(const QString& code) const { return words::nameOfAnyCode(code); }
 
@@ -146,21 +146,17 @@ StepText Words::step(const Step& step) const
 {
     const QStringList figures = arguments(step.arguments);
     StepText text{words::fillIn(words::stepSentence(step.code), figures),
-                  words::fillIn(words::stepDetail(step.code), figures), words::stepWayOn(step.code), {}};
+                  words::fillIn(words::stepDetail(step.code), figures),
+                  words::stepWayOn(step.code),
+                  {}};
     for (const QString& each : step.cautions)
         text.cautions.push_back(caution(each));
     return text;
 }
 
-StepText Words::handOverTest(const QString& code) const
-{
-    return step({code, seconds(0), seconds(0), {}, {}});
-}
+StepText Words::handOverTest(const QString& code) const { return step({code, seconds(0), seconds(0), {}, {}}); }
 
-CautionText Words::caution(const QString& code) const
-{
-    return {words::cautionLead(code), words::cautionRest(code)};
-}
+CautionText Words::caution(const QString& code) const { return {words::cautionLead(code), words::cautionRest(code)}; }
 
 std::vector<CautionText> Words::cautionsAt(Station station) const
 {
@@ -170,10 +166,7 @@ std::vector<CautionText> Words::cautionsAt(Station station) const
     return texts;
 }
 
-QString Words::timelineName(const QString& code) const
-{
-    return words::lookUp("Words", stretches, code);
-}
+QString Words::timelineName(const QString& code) const { return words::lookUp("Words", stretches, code); }
 
 QString Words::fault(const Fault& fault, FieldNames names) const
 {

@@ -34,8 +34,8 @@ struct StepText {
 
 /// A refusal, for its own screen.
 struct StopText {
-    QString headline;      ///< "Do not fill this seam"
-    QString wrong;         ///< "It is spot-welded: a joint, not damage."
+    QString headline; ///< "Do not fill this seam"
+    QString wrong;    ///< "It is spot-welded: a joint, not damage."
     QString why;
     QString instead;       ///< what to do instead
     QString insteadDetail; ///< and what goes with it
@@ -109,22 +109,23 @@ public:
     [[nodiscard]] QString fault(const Fault& fault, FieldNames names = FieldNames::ForPerson) const;
 
     // Figures with their unit, printed as quantity/units.h says.
-    [[nodiscard]] QString length(Length value) const;       ///< "152 mm", or to 1/16 in
-    [[nodiscard]] QString fineLength(Length value) const;   ///< to 0.1 mm, or to 1/32 in: panels, lifts, drills
-    [[nodiscard]] QString thickness(Length value) const;    ///< to 0.1 mm, or to 0.01 in: finishing filler
+    [[nodiscard]] QString length(Length value) const;     ///< "152 mm", or to 1/16 in
+    [[nodiscard]] QString fineLength(Length value) const; ///< to 0.1 mm, or to 1/32 in: panels, lifts, drills
+    [[nodiscard]] QString thickness(Length value) const;  ///< to 0.1 mm, or to 0.01 in: finishing filler
     [[nodiscard]] QString lengthPair(Length length, Length width) const; ///< "60 × 40 mm"
-    [[nodiscard]] QString mass(Mass value) const;           ///< filler: to 0.1 g
-    [[nodiscard]] QString hardener(Mass value) const;       ///< to 0.05 g; below 1 g to 0.01 g
-    [[nodiscard]] QString volume(Volume value) const;       ///< to 0.1 ml
-    [[nodiscard]] QString temperature(Temperature value) const;         ///< to half a degree, or to 1 degF
-    [[nodiscard]] QString fineTemperature(Temperature value) const;     ///< to 0.1 degree, beside a limit
-    [[nodiscard]] QString temperatureStep(TemperatureStep value) const; ///< never rounded up
+    [[nodiscard]] QString mass(Mass value) const;                        ///< filler: to 0.1 g
+    [[nodiscard]] QString hardener(Mass value) const;                    ///< to 0.05 g; below 1 g to 0.01 g
+    [[nodiscard]] QString volume(Volume value) const;                    ///< to 0.1 ml
+    [[nodiscard]] QString temperature(Temperature value) const;          ///< to half a degree, or to 1 degF
+    [[nodiscard]] QString fineTemperature(Temperature value) const;      ///< to 0.1 degree, beside a limit
+    [[nodiscard]] QString temperatureStep(TemperatureStep value) const;  ///< never rounded up
     [[nodiscard]] QString percent(Fraction value) const;
     [[nodiscard]] QString duration(Duration value) const;     ///< mm:ss, minutes counted on
     [[nodiscard]] QString longDuration(Duration value) const; ///< "45 min", "2 h 10 min"
+    [[nodiscard]] QString age(Duration value) const;          ///< "45 min", from an hour on whole hours gone: "2 h"
     /// Local hours and minutes of a moment, or of so much later.
     [[nodiscard]] QString clockTime(const Instant& at, Duration later = seconds(0)) const;
-    [[nodiscard]] QString number(double value, int decimals) const;     ///< to so many decimals
+    [[nodiscard]] QString number(double value, int decimals) const; ///< to so many decimals
 
 private:
     [[nodiscard]] QStringList arguments(const std::vector<Argument>& arguments) const;

@@ -7,7 +7,7 @@
 
 namespace strandbench {
 
-/// Limits for filling (job.md, 'Assumptions': ours, no source); a sheet's own apply where narrower.
+/// Limits for filling (our assumptions, no source); a sheet's own apply where narrower.
 struct FillingLimits {
     Temperature panelLow = celsius(10);
     Temperature panelHigh = celsius(30);
@@ -29,8 +29,8 @@ struct AirVerdict {
     Temperature dewPoint;
     TemperatureStep margin; ///< panel less dew point
     bool mayFill = false;
-    Reasons stops;          ///< panel_near_dew_point, panel_too_cold, panel_too_hot, air_too_cold, air_too_hot
-    Reasons cautions;       ///< panel_cool: within limits, but slower and with less grip
+    Reasons stops;    ///< panel_near_dew_point, panel_too_cold, panel_too_hot, air_too_cold, air_too_hot
+    Reasons cautions; ///< panel_cool: within limits, but slower and with less grip
 };
 
 /// Judges a reading. Stops carry the reading and the limit as arguments, in that order.

@@ -32,6 +32,15 @@ std::vector<PhaseSpan> phasesOf(const BatchTimes& times, const Assumptions& assu
     return spans;
 }
 
+void enter(ClockFace& face, const PhaseSpan& span)
+{
+    const Duration since = face.sinceHardener;
+    const double whole = (span.to - span.from).value();
+    face.phase = span.phase;
+    face.toNextPhase = std::max(Duration(span.to - since), seconds(0));
+    face.phaseGone = Fraction::ofOne(whole > 0 ? std::clamp((since - span.from).value() / whole, 0.0, 1.0) : 1.0);
+}
+
 ClockFace readClock(const BatchTimes& times, const Assumptions& assumptions, Duration sinceHardener)
 {
     const std::vector<PhaseSpan> spans = phasesOf(times, assumptions);
@@ -44,9 +53,7 @@ ClockFace readClock(const BatchTimes& times, const Assumptions& assumptions, Dur
     for (const PhaseSpan& each : spans) {
         if (each.phase == Phase::Harder || sinceHardener >= each.to)
             continue;
-        face.phase = each.phase;
-        face.toNextPhase = each.to - sinceHardener;
-        face.phaseGone = Fraction::ofOne((sinceHardener - each.from).value() / (each.to - each.from).value());
+        enter(face, each);
         break;
     }
     return face;

@@ -12,8 +12,12 @@ namespace strandbench {
 enum class Phase { Knead, Spread, ClearEdges, HandsOff, Sand, Harder };
 template <> struct Codes<Phase> {
     static constexpr std::array<std::pair<Phase, const char*>, 6> table{{
-        {Phase::Knead, "knead"}, {Phase::Spread, "spread"}, {Phase::ClearEdges, "clear_edges"},
-        {Phase::HandsOff, "hands_off"}, {Phase::Sand, "sand"}, {Phase::Harder, "harder"},
+        {Phase::Knead, "knead"},
+        {Phase::Spread, "spread"},
+        {Phase::ClearEdges, "clear_edges"},
+        {Phase::HandsOff, "hands_off"},
+        {Phase::Sand, "sand"},
+        {Phase::Harder, "harder"},
     }};
 };
 
@@ -33,11 +37,14 @@ struct PhaseSpan {
 struct ClockFace {
     Phase phase = Phase::Knead;
     Duration sinceHardener;
-    Duration toNextPhase;   ///< 0 in the last phase
-    Duration boardSetsIn;   ///< 0 when it has
-    Fraction phaseGone;     ///< of the present phase
+    Duration toNextPhase; ///< 0 in the last phase
+    Duration boardSetsIn; ///< 0 when it has
+    Fraction phaseGone;   ///< of the present phase
     bool operator==(const ClockFace&) const = default;
 };
+
+/// Puts the face into a phase: what is left of it and gone, by face.sinceHardener. A phase without time is over.
+void enter(ClockFace& face, const PhaseSpan& span);
 
 [[nodiscard]] ClockFace readClock(const BatchTimes& times, const Assumptions& assumptions, Duration sinceHardener);
 

@@ -13,17 +13,17 @@ template <> struct Codes<Face> {
 };
 
 /// One prepared face of a repair, measured upwards from its floor (the narrow side).
-/// Formulas: job.md, 'Volumes'. The damage must be one that can be filled.
+/// Volumes are closed forms of each damage's outline. The damage must be one that can be filled.
 class Cavity {
 public:
     /// rearAccess halves a hole's height a face; other damages have one face and ignore it.
     Cavity(const Damage& damage, bool rearAccess);
 
-    [[nodiscard]] int faces() const;       ///< 1 or 2
-    [[nodiscard]] Length height() const;   ///< of one face
-    [[nodiscard]] Volume volume() const;   ///< of one face, up to its height
+    [[nodiscard]] int faces() const;                      ///< 1 or 2
+    [[nodiscard]] Length height() const;                  ///< of one face
+    [[nodiscard]] Volume volume() const;                  ///< of one face, up to its height
     [[nodiscard]] Volume volumeUpTo(Length height) const; ///< of one face from its floor; clamped to 0..height()
-    [[nodiscard]] Area opening() const;    ///< at the surface, after the bevel
+    [[nodiscard]] Area opening() const;                   ///< at the surface, after the bevel
     [[nodiscard]] Length openingLength() const;
     [[nodiscard]] Length openingWidth() const;
     [[nodiscard]] Length floorWidth() const; ///< of the section drawn along the length: 0 for a V

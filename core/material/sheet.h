@@ -76,9 +76,9 @@ struct SheetCell {
 };
 
 struct ProductSheet {
-    QString id;                  ///< unique in the catalogue, [a-z0-9_]
-    QString name;                ///< as the shop calls it; shown as entered
-    bool demo = false;           ///< an invented sheet: says so wherever it is used
+    QString id;        ///< unique in the catalogue, [a-z0-9_]
+    QString name;      ///< as the shop calls it; shown as entered
+    bool demo = false; ///< an invented sheet: says so wherever it is used
     FillerClass fillerClass = FillerClass::MixedStrand;
     Density density;             ///< of the paste
     StatedTime working;          ///< working (gel) time at the reference temperature and nominal hardener
@@ -89,12 +89,12 @@ struct ProductSheet {
     SpecificEnergy heat;         ///< of reaction, per mass of paste
     SpecificHeat specificHeat;
     Conductivity conductivity;
-    Length greatestLift;         ///< in one go
+    Length greatestLift;               ///< in one go
     std::optional<Length> finishInAll; ///< finishing fillers: greatest thickness in all
-    Fraction shrinkage;          ///< by volume
-    Fraction styrene;            ///< of the paste's mass
-    Fraction hardenerNominal;    ///< of filler mass
-    Fraction hardenerLow;        ///< accepted band
+    Fraction shrinkage;                ///< by volume
+    Fraction styrene;                  ///< of the paste's mass
+    Fraction hardenerNominal;          ///< of filler mass
+    Fraction hardenerLow;              ///< accepted band
     Fraction hardenerHigh;
     Fraction hardenerLowCaution; ///< accepted with a caution, down to
     Fraction hardenerHighCaution;
@@ -108,11 +108,11 @@ struct ProductSheet {
     Temperature storeHigh;
     int monthsSealed = 0;
     int monthsOpened = 0;
-    bool namesZinc = false;      ///< the sheet names galvanised steel
+    bool namesZinc = false; ///< the sheet names galvanised steel
     CureLaw cure;
     std::map<QString, SheetCell> cells; ///< by column code of the decision table
-    QByteArray source;           ///< the bytes it was read from: what is hashed and stored
-    QByteArray hash;             ///< SHA-256 of source
+    QByteArray source;                  ///< the bytes it was read from: what is hashed and stored
+    QByteArray hash;                    ///< SHA-256 of source
 };
 
 } // namespace strandbench

@@ -8,15 +8,15 @@
 namespace strandbench {
 
 struct Assumptions {
-    Duration kneading = seconds(45);           ///< from 'hardener in' to spreading
+    Duration kneading = seconds(45); ///< from 'hardener in' to spreading
     MassRate spreading = gramsPerMinute(45);
     Fraction edgesAtGel = Fraction::ofOne(0.75); ///< clearing the edges begins, as a share of the gel time
-    Length board = millimetres(250);           ///< square
+    Length board = millimetres(250);             ///< square
     Fraction boardLossShare = Fraction::ofHundred(10);
-    Mass boardLossEach = grams(2);             ///< a batch
-    Length proud = millimetres(1.0);           ///< over the opening
-    Length leftLow = millimetres(0.5);         ///< fibre filler, for the finish on the last face
-    Length skimBeyond = millimetres(10);       ///< all round the opening
+    Mass boardLossEach = grams(2);       ///< a batch
+    Length proud = millimetres(1.0);     ///< over the opening
+    Length leftLow = millimetres(0.5);   ///< fibre filler, for the finish on the last face
+    Length skimBeyond = millimetres(10); ///< all round the opening
     Length backingLap = millimetres(50);
     Length holeBothFaces = millimetres(50);    ///< up to this across, both faces filled, no backing
     Length holeNoRearAccess = millimetres(25); ///< over this without rear access: a bonded backing first

@@ -31,15 +31,15 @@ Mixing planBatches(const MixingTask& task, const Reading& reading, const Plannin
     Mixing mixing;
     mixing.needed = (task.volume + shrinkageOf(task.volume, task.sheet)) * task.sheet.density;
     for (int count = 1; count <= mostBatches; ++count) {
-        mixing.boardLoss = mixing.needed * assumptions.boardLossShare.value() +
-                           assumptions.boardLossEach * static_cast<double>(count);
+        mixing.boardLoss =
+            mixing.needed * assumptions.boardLossShare.value() + assumptions.boardLossEach * static_cast<double>(count);
         const Mass each = (mixing.needed + mixing.boardLoss) / static_cast<double>(count);
         // A batch of which half stays on the board is none; it is split no further.
         if (count > 1 && each < assumptions.boardLossEach * 2.0)
             break;
         const Mix mix = mixForFiller(each, task.sheet);
-        const BatchTimes times = set.times.times(
-            {task.sheet, reading.air, reading.panel, mix.hardenerShare, task.laid, mix.puddleHeight});
+        const BatchTimes times =
+            set.times.times({task.sheet, reading.air, reading.panel, mix.hardenerShare, task.laid, mix.puddleHeight});
         if (mix.puddle > assumptions.board || !spreadsInTime(mix, times, assumptions))
             continue;
         mixing.batches.assign(static_cast<std::size_t>(count), Batch{task.lift, mix, times});

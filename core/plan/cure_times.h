@@ -13,7 +13,7 @@ struct CureQuestion {
     Temperature air;
     Temperature panel;
     Fraction hardener;
-    Length layer;         ///< as laid, built proud included
+    Length layer; ///< as laid, built proud included
     Length puddleHeight;
 };
 

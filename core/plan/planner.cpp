@@ -27,8 +27,7 @@ RepairPlan gelsTooFast(const ProductSheet& sheet, Length layer, const Reading& r
     const BatchTimes least =
         set.times.times({sheet, reading.air, reading.panel, sheet.hardenerNominal, layer, millimetres(1)});
     RepairPlan plan;
-    plan.stops.push_back(
-        stopOf({u"gels_too_fast"_s, {std::min(least.boardGel, least.gel), set.assumptions.kneading}}));
+    plan.stops.push_back(stopOf({u"gels_too_fast"_s, {std::min(least.boardGel, least.gel), set.assumptions.kneading}}));
     return plan;
 }
 
@@ -94,7 +93,10 @@ RepairPlan planRepair(const Assessment& assessment, const PlanningSet& set)
     if (!decision.fill)
         return stopped(decision);
 
-    const Job job{assessment, set, *decision.sheet, finishSheet(set.catalogue),
+    const Job job{assessment,
+                  set,
+                  *decision.sheet,
+                  finishSheet(set.catalogue),
                   Cavity(*assessment.damage, assessment.rearAccess.value_or(false)),
                   planning::needsBacking(assessment, set.assumptions)};
     RepairPlan plan;

@@ -10,13 +10,13 @@ namespace strandbench::planning {
 struct Job {
     const Assessment& assessment; ///< whole: every answer that the damage asks for is there
     const PlanningSet& set;
-    const ProductSheet& sheet;    ///< of the fibre filler chosen
-    const ProductSheet& finish;   ///< of the finishing filler
+    const ProductSheet& sheet;  ///< of the fibre filler chosen
+    const ProductSheet& finish; ///< of the finishing filler
     Cavity cavity;
-    bool backing;                 ///< a bonded backing comes first
+    bool backing; ///< a bonded backing comes first
 };
 
-/// True when a hole needs a bonded backing (job.md: over 50 mm, or over 25 mm without rear access).
+/// True when a hole needs a bonded backing (common practice, no source: over 50 mm, or over 25 mm without rear access).
 [[nodiscard]] bool needsBacking(const Assessment& assessment, const Assumptions& assumptions);
 
 /// The lifts of every face, front first: of equal thickness, the last one with what it is built proud still
@@ -32,14 +32,14 @@ struct Job {
 /// the board. Empty when no batch can be spread in time.
 struct Mixing {
     std::vector<Batch> batches;
-    Mass needed;    ///< without what is left on the board
+    Mass needed; ///< without what is left on the board
     Mass boardLoss;
 };
 struct MixingTask {
     const ProductSheet& sheet;
-    Volume volume;   ///< finished, before shrinkage
+    Volume volume; ///< finished, before shrinkage
     Length laid;
-    int lift = 0;    ///< or coat
+    int lift = 0; ///< or coat
 };
 [[nodiscard]] Mixing planBatches(const MixingTask& task, const Reading& reading, const PlanningSet& set);
 

@@ -29,9 +29,9 @@ struct Lift {
 
 /// The times of one batch, counted from 'hardener in'.
 struct BatchTimes {
-    Duration boardGel; ///< the puddle on the board
-    Duration gel;      ///< the layer on the panel
-    Duration sand;     ///< the layer's earliest sanding
+    Duration boardGel;    ///< the puddle on the board
+    Duration gel;         ///< the layer on the panel
+    Duration sand;        ///< the layer's earliest sanding
     Duration easySanding; ///< how long it then sands easily; advice
     bool operator==(const BatchTimes&) const = default;
 };
@@ -46,8 +46,8 @@ struct Batch {
 /// One confirmed step of preparing, finishing or handing over. Code and cautions are words' business.
 struct Step {
     QString code;
-    Duration handsOn;      ///< the technician's time
-    Duration waiting;      ///< time it then needs by itself (drying, flash-off)
+    Duration handsOn; ///< the technician's time
+    Duration waiting; ///< time it then needs by itself (drying, flash-off)
     std::vector<QString> cautions;
     std::vector<Argument> arguments; ///< for the text, in the order of the step's data
     bool operator==(const Step&) const = default;
@@ -56,7 +56,7 @@ struct Step {
 struct Finish {
     Length thickness;
     int coats = 0;
-    Length limitInAll;   ///< the lower of the trade's and the sheet's
+    Length limitInAll; ///< the lower of the trade's and the sheet's
     Length limitACoat;
     FillerClass filler = FillerClass::FinishSmooth;
     std::vector<Batch> batches; ///< one a coat
@@ -65,7 +65,7 @@ struct Finish {
 
 /// When what happens, from accepting the plan: for 'ready for primer' and planned against actual.
 struct TimelineEntry {
-    QString code;    ///< prepare, mix, spread, wait, sand, turn, finish, before_primer
+    QString code; ///< prepare, mix, spread, wait, sand, turn, finish, before_primer
     Duration start;
     Duration length;
     bool handsOn = false;
@@ -74,27 +74,27 @@ struct TimelineEntry {
 
 struct RepairPlan {
     bool fill = false;
-    std::vector<Stop> stops;               ///< when not fill
-    Reasons reasons;                       ///< when fill: why this filler; cautions and advice
+    std::vector<Stop> stops; ///< when not fill
+    Reasons reasons;         ///< when fill: why this filler; cautions and advice
     std::optional<FillerClass> filler;
     std::vector<RejectedFiller> rejected;
-    QString sheetId;                       ///< and what it was then
+    QString sheetId; ///< and what it was then
     QByteArray sheetHash;
     QString finishSheetId;
     QByteArray finishSheetHash;
     QByteArray tableHash;
-    QString engine;                        ///< what the times came from: "sheet-scaled-1"
-    Volume cavity;                         ///< all faces
+    QString engine; ///< what the times came from: "sheet-scaled-1"
+    Volume cavity;  ///< all faces
     Mass fillerTotal;
     Mass hardenerTotal;
     Allowances allowances;
     std::vector<Lift> lifts;
-    std::vector<Batch> batches;            ///< of fibre filler, in the order they are mixed
+    std::vector<Batch> batches; ///< of fibre filler, in the order they are mixed
     std::vector<Step> prep;
     Finish finish;
-    std::vector<Step> finishing;           ///< after the last finishing coat: guide coat, grits, inspection
+    std::vector<Step> finishing; ///< after the last finishing coat: guide coat, grits, inspection
     std::vector<TimelineEntry> timeline;
-    Duration readyForPrimer;               ///< from accepting the plan
+    Duration readyForPrimer; ///< from accepting the plan
     bool operator==(const RepairPlan&) const = default;
 };
 

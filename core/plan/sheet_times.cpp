@@ -17,8 +17,7 @@ double rateFactor(const ProductSheet& sheet, Temperature temperature, Fraction h
 {
     const double overR = sheet.cure.activationEnergyJoulesPerMole / gasConstant;
     const double byTemperature = std::exp(-overR * (1.0 / inKelvin(temperature) - 1.0 / inKelvin(sheet.reference)));
-    const double byHardener =
-        std::pow(hardener.value() / sheet.hardenerNominal.value(), sheet.cure.hardenerExponent);
+    const double byHardener = std::pow(hardener.value() / sheet.hardenerNominal.value(), sheet.cure.hardenerExponent);
     return byTemperature * byHardener;
 }
 
@@ -31,9 +30,6 @@ BatchTimes SheetTimes::times(const CureQuestion& question) const
             sheet.easySanding / onPanel};
 }
 
-QString SheetTimes::name() const
-{
-    return u"sheet-scaled-1"_s;
-}
+QString SheetTimes::name() const { return u"sheet-scaled-1"_s; }
 
 } // namespace strandbench

@@ -13,27 +13,18 @@ namespace {
 using Condition = std::function<bool(const Job&)>;
 using Figure = std::function<Argument(const Job&)>;
 
-bool isKind(const Job& job, DamageKind kind)
-{
-    return job.assessment.damage->kind == kind;
-}
+bool isKind(const Job& job, DamageKind kind) { return job.assessment.damage->kind == kind; }
 
-bool isComposite(const Job& job)
-{
-    return isFibreComposite(*job.assessment.substrate);
-}
+bool isComposite(const Job& job) { return isFibreComposite(*job.assessment.substrate); }
 
 /// Where cutting or breakage has opened the fibres.
 bool openFibre(const Job& job)
 {
-    return isComposite(job) && (isKind(job, DamageKind::Hole) || isKind(job, DamageKind::Crack) ||
-                                isKind(job, DamageKind::Gouge));
+    return isComposite(job) &&
+           (isKind(job, DamageKind::Hole) || isKind(job, DamageKind::Crack) || isKind(job, DamageKind::Gouge));
 }
 
-bool bevelled(const Job& job)
-{
-    return isKind(job, DamageKind::Hole) || isKind(job, DamageKind::Crack);
-}
+bool bevelled(const Job& job) { return isKind(job, DamageKind::Hole) || isKind(job, DamageKind::Crack); }
 
 const std::vector<std::pair<QString, Condition>>& conditions()
 {
@@ -69,7 +60,8 @@ const std::vector<std::pair<QString, Figure>>& figures()
         // 3/32 to 1/8 in: FAA AC 43.13-1B, paragraph 4-59.
         {u"drill_small"_s, [](const Job&) { return inches(3.0 / 32.0); }},
         {u"drill_large"_s, [](const Job&) { return inches(1.0 / 8.0); }},
-        {u"bevel_run"_s, [](const Job& job) { return Length(job.cavity.height() * job.assessment.damage->bevelRatio); }},
+        {u"bevel_run"_s,
+         [](const Job& job) { return Length(job.cavity.height() * job.assessment.damage->bevelRatio); }},
         {u"half_thickness"_s, [](const Job& job) { return Length(job.assessment.damage->panelThickness * 0.5); }},
         {u"backing_lap"_s, [](const Job& job) { return job.set.assumptions.backingLap; }},
         {u"before_primer"_s, [](const Job& job) { return beforePrimer(job); }},

@@ -48,8 +48,9 @@ bool lastOfLayer(const std::vector<Batch>& batches, std::size_t index)
 void addBatch(Line& line, const Batch& batch, const Assumptions& assumptions)
 {
     line.add(u"mix"_s, assumptions.layPuddle + assumptions.kneading, true);
-    line.add(u"spread"_s, std::max(batch.mix.filler / assumptions.spreading,
-                                   Duration(batch.times.gel - assumptions.kneading)), true);
+    line.add(u"spread"_s,
+             std::max(batch.mix.filler / assumptions.spreading, Duration(batch.times.gel - assumptions.kneading)),
+             true);
 }
 
 void addSanding(Line& line, const Batch& last, const Assumptions& assumptions)

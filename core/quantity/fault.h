@@ -26,8 +26,8 @@ enum class FaultKind {
 };
 
 struct Fault {
-    QString field;       ///< as the input names it, nested with dots: "damage.length_mm"
-    QString value;       ///< as it was given; empty when missing
+    QString field; ///< as the input names it, nested with dots: "damage.length_mm"
+    QString value; ///< as it was given; empty when missing
     FaultKind kind = FaultKind::Missing;
     QStringList allowed; ///< by kind, see FaultKind
     bool operator==(const Fault&) const = default;

@@ -84,10 +84,7 @@ Candidate weigh(FillerClass filler, const Assessment& assessment, const Decision
     return candidate;
 }
 
-bool isBest(const std::optional<TableCell>& cell)
-{
-    return cell && cell->suitability == Suitability::Best;
-}
+bool isBest(const std::optional<TableCell>& cell) { return cell && cell->suitability == Suitability::Best; }
 
 /// Lower goes first: best for the damage, best for the substrate, a 'second' after the rest, table's order.
 auto rankOf(const Candidate& candidate)

@@ -27,9 +27,10 @@ public:
     DecisionTable() = default;
     /// source: the bytes that it was read from (exchange reads them), hashed and stored with every plan.
     DecisionTable(Cells cells, QByteArray source, QByteArray hash)
-        : m_cells(std::move(cells)), m_source(std::move(source)), m_hash(std::move(hash)) {}
+        : m_cells(std::move(cells)), m_source(std::move(source)), m_hash(std::move(hash))
+    {}
 
-    /// Every column's code, in the order of job.md.
+    /// Every column's code, in the order of the delivered table.
     [[nodiscard]] static const QStringList& columns();
 
     /// The cell of a fibre-reinforced class in a column; No with reason "no_cell" where there is none:
@@ -63,20 +64,20 @@ struct RejectedFiller {
 
 struct Decision {
     bool fill = false;
-    std::vector<Stop> stops;       ///< every one that holds, not only the first; empty when fill
+    std::vector<Stop> stops; ///< every one that holds, not only the first; empty when fill
     std::optional<FillerClass> filler;
-    const ProductSheet* sheet = nullptr; ///< of the chosen class; null on a stop
-    Reasons reasons;               ///< for filling: why this filler, and cautions
+    const ProductSheet* sheet = nullptr;  ///< of the chosen class; null on a stop
+    Reasons reasons;                      ///< for filling: why this filler, and cautions
     std::vector<RejectedFiller> rejected; ///< every other class, with why not
 };
 
-/// The limits of deciding (job.md, 'Facts of the trade' and 'Assumptions': common practice, no source).
+/// The limits of deciding (common practice, no source).
 struct DecisionLimits {
     FillingLimits filling;
-    Length holeGreatest = millimetres(75);  ///< over this: laminate or section repair
-    Length dentDeepest = millimetres(6);    ///< in metal; over this: metal-work first
-    Length dentAim = millimetres(3);        ///< in metal; over this: a caution
-    Length denseHole = millimetres(12);     ///< the greatest hole of a 'to 12 mm' cell
+    Length holeGreatest = millimetres(75); ///< over this: laminate or section repair
+    Length dentDeepest = millimetres(6);   ///< in metal; over this: metal-work first
+    Length dentAim = millimetres(3);       ///< in metal; over this: a caution
+    Length denseHole = millimetres(12);    ///< the greatest hole of a 'to 12 mm' cell
 };
 
 /// Decides on an assessment. Unanswered questions stop with 'not_assessed'. Every stop that holds is given.

@@ -17,7 +17,7 @@ struct StopFacts {
     const char* parkTo;
 };
 
-// job.md, 'Refused' (common practice, no source). Structural, restraint and fuel stops are nobody's to override.
+// What the trade refuses (common practice, no source). Structural, restraint and fuel stops are nobody's to override.
 constexpr std::array<StopFacts, 39> allStops{{
     {"not_assessed", Override::Nobody, "answer_it", ""},
     {"substrate_thermoplastic", Override::Supervisor, "plastic_weld_or_replace", "plastics_bench"},

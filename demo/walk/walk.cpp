@@ -4,6 +4,8 @@
 #include "touch/fit_label.h"
 #include "touch/tap_button.h"
 
+#include <QCoreApplication>
+
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
@@ -44,6 +46,11 @@ std::optional<Touch> Walk::tileOf(const QString& title) const
             more = each->objectName();
     }
     return more.isEmpty() ? std::nullopt : std::optional(Touch{more});
+}
+
+QString Walk::panelAsShown() const
+{
+    return QCoreApplication::translate("TakeInScreen", m_job.panel.toUtf8().constData());
 }
 
 std::optional<Touch> Walk::onHome() const
@@ -123,7 +130,7 @@ std::optional<Touch> Walk::next() const
     if (screen == u"screen_job_number"_s)
         return keyAfter(textOf(u"job_number"_s).remove(u"–"_s), m_job.job);
     if (screen == u"screen_panel"_s)
-        return tileOf(m_job.panel);
+        return tileOf(panelAsShown());
     if (screen == u"screen_assess_size"_s || screen == u"screen_assess_reading"_s)
         return onFigures(m_job.figures);
     if (screen.startsWith(u"screen_assess_"_s)) {

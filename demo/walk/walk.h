@@ -41,6 +41,7 @@ public:
 
 private:
     [[nodiscard]] std::optional<Touch> onHome() const;
+    [[nodiscard]] QString panelAsShown() const; ///< in the language of the walk
     [[nodiscard]] std::optional<Touch> tileOf(const QString& title) const;
     [[nodiscard]] std::optional<Touch> keyAfter(const QString& shown, const QString& wanted) const;
     [[nodiscard]] std::optional<Touch> onFigures(const std::map<QString, QString>& figures) const;

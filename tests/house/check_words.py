@@ -15,7 +15,7 @@ RULES = [
     (r"https?://(?!(www\.)?(gnu\.org|fsf\.org|w3\.org|freedesktop\.org)\b)", "",
      (), "name a published source by its title; nothing here is fetched"),
     (r"\bTouch" r"Gesture\b", "", (), "clicks the button under the finger when a scroll ends"),
-    (r"\bprocess" r"Events\b", "", ("tests/",), "a nested event loop"),
+    (r"\bprocess" r"Events\b", "", ("tests/", "demo/walk/"), "a nested event loop"),
     (r"\b(SIG" r"NAL|SL" r"OT)\(", "", (), "connect by pointer, so that the compiler checks it"),
     (r"\bQ_" r"ASSERT\b", "core/", (), "gone in a release; throw, or return a fault"),
     (r"#include <Q(Sql\w*|tSql\b)", "", ("core/repairlog/", "tests/core/repairlog/", "tests/crash/"),

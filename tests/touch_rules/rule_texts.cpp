@@ -76,7 +76,7 @@ QString cutOff(const Screen& screen, const QWidget* widget)
 {
     const auto* label = qobject_cast<const FitLabel*>(widget);
     return u"a text that is cut off: '%1' on %2 by %3"_s.arg(label ? label->text() : widget->accessibleName(),
-                                                              screen.mm(widget->width()), screen.mm(widget->height()));
+                                                             screen.mm(widget->width()), screen.mm(widget->height()));
 }
 
 } // namespace

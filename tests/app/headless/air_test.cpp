@@ -14,7 +14,8 @@ namespace {
 
 Ran air(const QString& temperature, const QString& humidity, const QString& panel)
 {
-    return program({u"air"_s, u"--temperature-c"_s, temperature, u"--humidity-percent"_s, humidity, u"--panel-c"_s, panel});
+    return program(
+        {u"air"_s, u"--temperature-c"_s, temperature, u"--humidity-percent"_s, humidity, u"--panel-c"_s, panel});
 }
 
 QStringList codesOf(const QJsonObject& json)

@@ -32,8 +32,11 @@ protected:
     void append(RepairLog& log, const QUuid& repair, const Payload& payload)
     {
         const qint64 second = ++m_seconds;
-        const auto written = log.append({repair, u"Technician 2"_s, payload,
-                                         Instant{1'700'000'000'000 + second * 1000, second * 1000, u"boot"_s, 3600}, {}});
+        const auto written = log.append({repair,
+                                         u"Technician 2"_s,
+                                         payload,
+                                         Instant{1'700'000'000'000 + second * 1000, second * 1000, u"boot"_s, 3600},
+                                         {}});
         ASSERT_TRUE(written) << written.error().detail.toStdString();
     }
 

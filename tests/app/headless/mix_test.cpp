@@ -92,12 +92,14 @@ TEST(Mix, TakesASheetByIdOrByClass)
 
 TEST(Mix, RefusesWhatIsOutOfRangeOrNoNumber)
 {
-    EXPECT_EQ(byPuddle(u"4.99"_s).messages(), QStringList{u"--puddle-mm: 4.99 is out of range; allowed is 5 to 500 mm"_s});
+    EXPECT_EQ(byPuddle(u"4.99"_s).messages(),
+              QStringList{u"--puddle-mm: 4.99 is out of range; allowed is 5 to 500 mm"_s});
     EXPECT_EQ(byPuddle(u"500.1"_s).status, 2);
     EXPECT_EQ(program({u"mix"_s, u"--filler-g"_s, u"0"_s}).messages(),
               QStringList{u"--filler-g: 0 is out of range; allowed is 0.1 to 20000 g"_s});
     EXPECT_EQ(program({u"mix"_s, u"--filler-g"_s, u"20001"_s}).status, 2);
-    EXPECT_EQ(byPuddle(u"101,6"_s).messages(), QStringList{u"--puddle-mm: '101,6' cannot be read; it looks like: 12.5"_s});
+    EXPECT_EQ(byPuddle(u"101,6"_s).messages(),
+              QStringList{u"--puddle-mm: '101,6' cannot be read; it looks like: 12.5"_s});
     for (const QString& odd : {u"nan"_s, u"-inf"_s, u"4 in"_s, u"."_s, u"1_0"_s, u"٥٠"_s})
         EXPECT_EQ(byPuddle(odd).status, 2) << odd.toStdString();
 }

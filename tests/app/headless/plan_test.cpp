@@ -23,7 +23,8 @@ QJsonObject sample()
     return QJsonDocument::fromJson(R"({"job":"4421","panel":"skirt panel, right rear","substrate":"smc",
         "damage":{"kind":"hole","length_mm":60,"width_mm":40,"depth_mm":3.5,"panel_thickness_mm":3.5,"bevel_ratio":4},
         "rear_access":true,"surface":"bare","zone":"cosmetic","moisture":"dry","air_c":18.5,"panel_c":17,
-        "humidity_percent":52})").object();
+        "humidity_percent":52})")
+        .object();
 }
 
 QJsonObject with(const QString& key, const QJsonValue& value)
@@ -64,9 +65,10 @@ double sumOf(const QJsonValue& list, const QString& key)
     return sum;
 }
 
-const QStringList planKeys{u"allowances"_s, u"batches"_s, u"cavity_ml"_s, u"filler_class"_s, u"filler_total_g"_s,
-                           u"finish"_s, u"hardener_total_g"_s, u"layers"_s, u"prep"_s, u"ready_for_primer_s"_s,
-                           u"reasons"_s, u"rejected"_s, u"verdict"_s};
+const QStringList planKeys{
+    u"allowances"_s, u"batches"_s,          u"cavity_ml"_s, u"filler_class"_s, u"filler_total_g"_s,
+    u"finish"_s,     u"hardener_total_g"_s, u"layers"_s,    u"prep"_s,         u"ready_for_primer_s"_s,
+    u"reasons"_s,    u"rejected"_s,         u"verdict"_s};
 
 TEST(Plan, OfTheSampleFillsBothFacesWithMixedStrand)
 {
@@ -110,8 +112,11 @@ TEST(Plan, HasTotalsThatHold)
 TEST(Plan, HasLiftsThatAddUpAndBatchesThatSpreadInTime)
 {
     for (const double thickness : {3.5, 9.0, 20.0}) {
-        const QJsonObject json = plan(withDamage({{u"length_mm"_s, 40}, {u"width_mm"_s, 30}, {u"depth_mm"_s, thickness},
-                                                  {u"panel_thickness_mm"_s, thickness}})).json();
+        const QJsonObject json = plan(withDamage({{u"length_mm"_s, 40},
+                                                  {u"width_mm"_s, 30},
+                                                  {u"depth_mm"_s, thickness},
+                                                  {u"panel_thickness_mm"_s, thickness}}))
+                                     .json();
         ASSERT_EQ(json[u"verdict"_s].toString(), u"fill"_s) << thickness;
         const QJsonArray layers = json[u"layers"_s].toArray();
         std::map<QString, double> height;
@@ -156,8 +161,8 @@ TEST(Plan, StopsWithReasonsAndNothingElse)
     EXPECT_EQ(codesOf(json[u"reasons"_s]), QStringList{u"weld_spot"_s});
     for (const QString& key : {u"layers"_s, u"batches"_s, u"prep"_s, u"rejected"_s})
         EXPECT_TRUE(json[key].isArray() && json[key].toArray().isEmpty()) << key.toStdString();
-    for (const QString& key : {u"filler_class"_s, u"cavity_ml"_s, u"filler_total_g"_s, u"hardener_total_g"_s,
-                               u"ready_for_primer_s"_s})
+    for (const QString& key :
+         {u"filler_class"_s, u"cavity_ml"_s, u"filler_total_g"_s, u"hardener_total_g"_s, u"ready_for_primer_s"_s})
         EXPECT_TRUE(json[key].isNull()) << key.toStdString();
     EXPECT_EQ(json[u"finish"_s].toObject(), (QJsonObject{{u"thickness_mm"_s, 0}, {u"coats"_s, 0}}));
 }

@@ -27,15 +27,9 @@ Ran run(QProcess& process, const QStringList& arguments, const QByteArray& input
 
 } // namespace
 
-QJsonObject Ran::json() const
-{
-    return QJsonDocument::fromJson(out).object();
-}
+QJsonObject Ran::json() const { return QJsonDocument::fromJson(out).object(); }
 
-QStringList Ran::messages() const
-{
-    return QString::fromUtf8(err).split(u'\n', Qt::SkipEmptyParts);
-}
+QStringList Ran::messages() const { return QString::fromUtf8(err).split(u'\n', Qt::SkipEmptyParts); }
 
 Ran program(const QStringList& arguments, const QByteArray& input)
 {

@@ -10,10 +10,7 @@
 #include <ostream>
 
 /// GoogleTest shows a text as text (it looks for this beside the type, in the global namespace).
-inline void PrintTo(const QString& text, std::ostream* stream)
-{
-    *stream << '"' << text.toStdString() << '"';
-}
+inline void PrintTo(const QString& text, std::ostream* stream) { *stream << '"' << text.toStdString() << '"'; }
 
 namespace strandbench {
 
@@ -22,7 +19,7 @@ struct Ran {
     QByteArray out;
     QByteArray err;
 
-    [[nodiscard]] QJsonObject json() const; ///< of standard output; empty when it is no object
+    [[nodiscard]] QJsonObject json() const;     ///< of standard output; empty when it is no object
     [[nodiscard]] QStringList messages() const; ///< the lines of standard error
 };
 

@@ -27,8 +27,8 @@ TEST(PictureAccess, picturesArePicturesWithTheNameThatTheScreenGives)
     PuddlePicture puddle(theme, u"puddle"_s);
     PhaseRibbon phases(theme, u"phases"_s);
     StepPicture step(theme, u"step"_s);
-    for (QWidget* each : {static_cast<QWidget*>(&section), static_cast<QWidget*>(&puddle), static_cast<QWidget*>(&phases),
-                          static_cast<QWidget*>(&step)}) {
+    for (QWidget* each : {static_cast<QWidget*>(&section), static_cast<QWidget*>(&puddle),
+                          static_cast<QWidget*>(&phases), static_cast<QWidget*>(&step)}) {
         each->setAccessibleName(u"Section of the repair"_s);
         EXPECT_EQ(roleOf(*each), QAccessible::Graphic) << each->objectName().toStdString();
         EXPECT_EQ(QAccessible::queryAccessibleInterface(each)->text(QAccessible::Name), u"Section of the repair"_s);

@@ -44,8 +44,7 @@ TEST(MixBlock, wordsAreWholeOnEveryGlassAndInBothThemes)
             MixBlock block(theme, u"block"_s);
             for (const QSize& size : {block.sizeHint(), block.minimumSizeHint()}) {
                 block.resize(size);
-                block.setShown(faceOf(Phase::ClearEdges, 0.3),
-                               {u"4421"_s, u"Ränder frei"_s, u"12:05"_s});
+                block.setShown(faceOf(Phase::ClearEdges, 0.3), {u"4421"_s, u"Ränder frei"_s, u"12:05"_s});
                 EXPECT_TRUE(block.textFits()) << glass.name.toStdString() << " " << size.width();
                 EXPECT_GE(block.smallestTextMm(), 3.4);
             }

@@ -15,11 +15,12 @@ namespace {
 std::vector<PhaseSpan> spans()
 {
     const auto span = [](Phase phase, double from, double to) { return PhaseSpan{phase, minutes(from), minutes(to)}; };
-    return {span(Phase::Knead, 0, 0.75), span(Phase::Spread, 0.75, 3.75), span(Phase::ClearEdges, 3.75, 5),
-            span(Phase::HandsOff, 5, 10), span(Phase::Sand, 10, 20), span(Phase::Harder, 20, 24)};
+    return {span(Phase::Knead, 0, 0.75),  span(Phase::Spread, 0.75, 3.75), span(Phase::ClearEdges, 3.75, 5),
+            span(Phase::HandsOff, 5, 10), span(Phase::Sand, 10, 20),       span(Phase::Harder, 20, 24)};
 }
 
-const QStringList words{u"Kneten"_s, u"Auftragen"_s, u"Ränder frei"_s, u"Hände weg"_s, u"Schleifen, Korn 80"_s, u"härter"_s};
+const QStringList words{u"Kneten"_s,    u"Auftragen"_s,          u"Ränder frei"_s,
+                        u"Hände weg"_s, u"Schleifen, Korn 80"_s, u"härter"_s};
 
 void show(PhaseRibbon& ribbon, double now)
 {

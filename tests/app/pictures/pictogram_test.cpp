@@ -74,9 +74,12 @@ TEST(Pictogram, theStopSignIsRedTheCautionYellowTheTickGreen)
     for (const DayNight dayNight : {DayNight::Day, DayNight::Night}) {
         const Theme theme(Metrics(5.9), dayNight, Hand::Right);
         const auto colourAt = [&](Pictogram sign, int x, int y) {
-            return pixels::paint({120, 120}, theme, [&](QPainter& painter) {
-                       paintPictogram(painter, QRectF(0, 0, 120, 120), sign, theme, theme.color(Role::Ink));
-                   }).pixel(x, y);
+            return pixels::paint({120, 120}, theme,
+                                 [&](QPainter& painter) {
+                                     paintPictogram(painter, QRectF(0, 0, 120, 120), sign, theme,
+                                                    theme.color(Role::Ink));
+                                 })
+                .pixel(x, y);
         };
         EXPECT_TRUE(pixels::near(colourAt(Pictogram::StopHand, 60, 8), theme.color(Role::Stop), 4));
         EXPECT_TRUE(pixels::near(colourAt(Pictogram::Caution, 35, 95), theme.color(Role::Caution), 4));

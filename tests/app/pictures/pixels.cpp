@@ -40,8 +40,8 @@ QImage paint(QSize size, const Theme& theme, const std::function<void(QPainter&)
 
 bool near(QRgb pixel, const QColor& color, int off)
 {
-    return std::abs(qRed(pixel) - color.red()) <= off && std::abs(qGreen(pixel) - color.green()) <= off
-        && std::abs(qBlue(pixel) - color.blue()) <= off;
+    return std::abs(qRed(pixel) - color.red()) <= off && std::abs(qGreen(pixel) - color.green()) <= off &&
+           std::abs(qBlue(pixel) - color.blue()) <= off;
 }
 
 int spanInRow(const QImage& image, int y, const QColor& color)

@@ -33,10 +33,7 @@ Damage sized(double length, double width, double depth, double thickness, double
     return damage;
 }
 
-Lift lift(Face face, double thickness)
-{
-    return {face, millimetres(thickness), FillerClass::MixedStrand, {}};
-}
+Lift lift(Face face, double thickness) { return {face, millimetres(thickness), FillerClass::MixedStrand, {}}; }
 
 } // namespace
 
@@ -50,8 +47,8 @@ std::vector<SectionDrawing> everyKind()
 {
     return {
         smcHole(),
-        drawn(DamageKind::Hole, Substrate::Laminate, sized(20, 20, 8, 8, 3), {lift(Face::Front, 4), lift(Face::Front, 4)},
-              false),
+        drawn(DamageKind::Hole, Substrate::Laminate, sized(20, 20, 8, 8, 3),
+              {lift(Face::Front, 4), lift(Face::Front, 4)}, false),
         drawn(DamageKind::Crack, Substrate::Laminate, sized(90, 0, 3, 4, 3), {lift(Face::Front, 3)}, true),
         drawn(DamageKind::Dent, Substrate::Steel, sized(120, 80, 5, 0.8, 0), {lift(Face::Front, 5)}, true),
         drawn(DamageKind::Gouge, Substrate::Smc, sized(60, 14, 2, 3, 0), {lift(Face::Front, 2)}, true),
@@ -67,7 +64,9 @@ SectionLabels labels(const SectionDrawing& drawing)
         labels.lifts << u"front: mixed strand, 1.8 mm"_s;
     labels.finish = u"finish 0.5 mm (limit 6 mm)"_s;
     labels.opening = u"74 mm over the bevel, 4 : 1"_s;
-    labels.exaggeration = [](double times) { return u"3.5 mm panel; depth drawn %1 times as large as width"_s.arg(times); };
+    labels.exaggeration = [](double times) {
+        return u"3.5 mm panel; depth drawn %1 times as large as width"_s.arg(times);
+    };
     return labels;
 }
 

@@ -10,10 +10,7 @@
 namespace strandbench::rules {
 
 /// So that a test case is named by its glass, not by its bytes.
-inline void PrintTo(const Glass& glass, std::ostream* out)
-{
-    *out << glass.name.toStdString();
-}
+inline void PrintTo(const Glass& glass, std::ostream* out) { *out << glass.name.toStdString(); }
 
 } // namespace strandbench::rules
 

@@ -13,8 +13,8 @@ namespace {
 
 struct Measured {
     double exaggeration = 0;
-    double across = 0;          ///< pixels a millimetre, from the finish's width a quarter millimetre deep
-    std::vector<double> lines;  ///< y of the ink lines down the middle: skim, contour, fibre filler, floor, ...
+    double across = 0;         ///< pixels a millimetre, from the finish's width a quarter millimetre deep
+    std::vector<double> lines; ///< y of the ink lines down the middle: skim, contour, fibre filler, floor, ...
 };
 
 Measured measure(const SectionDrawing& drawing, const Theme& theme, double widthAtQuarterMm)
@@ -114,12 +114,14 @@ TEST(SectionScale, progressShowsWhatIsLaidAndWhichFaceIsUp)
     const auto paint = [&](SectionProgress progress) {
         SectionDrawing drawing = samples::smcHole();
         drawing.progress = progress;
-        return pixels::paint({600, 300}, theme, [&](QPainter& painter) {
-            paintSection(painter, QRectF(0, 0, 600, 300), drawing, theme);
-        });
+        return pixels::paint({600, 300}, theme,
+                             [&](QPainter& painter) { paintSection(painter, QRectF(0, 0, 600, 300), drawing, theme); });
     };
-    const std::vector<QImage> stages{paint({}), paint({true, 0, false, false}), paint({true, 1, false, false}),
-                                     paint({true, 1, true, false}), paint({true, 2, true, false}),
+    const std::vector<QImage> stages{paint({}),
+                                     paint({true, 0, false, false}),
+                                     paint({true, 1, false, false}),
+                                     paint({true, 1, true, false}),
+                                     paint({true, 2, true, false}),
                                      paint({true, 2, false, true})};
     for (std::size_t i = 0; i < stages.size(); ++i)
         for (std::size_t j = i + 1; j < stages.size(); ++j)

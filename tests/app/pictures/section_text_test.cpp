@@ -50,8 +50,8 @@ TEST_P(SectionOnEveryGlass, noTwoTextsOverlap)
 {
     const Theme theme = samples::themeFor(GetParam());
     for (const SectionDrawing& drawing : samples::everyKind()) {
-        const SectionLayout layout = layOutSection(QRectF(0, 0, theme.px(140), theme.px(62)), drawing,
-                                                   samples::longLabels(drawing), theme);
+        const SectionLayout layout =
+            layOutSection(QRectF(0, 0, theme.px(140), theme.px(62)), drawing, samples::longLabels(drawing), theme);
         std::vector<QRectF> inks{inkOf(layout.opening)};
         for (const PictureText& each : layout.note)
             inks.push_back(inkOf(each));

@@ -56,7 +56,8 @@ TEST(StepPicture, noTwoStepsShareAPicture)
     for (std::size_t i = 0; i < pictures.size(); ++i)
         for (std::size_t j = i + 1; j < pictures.size(); ++j)
             EXPECT_GT(pixels::difference(pictures[i], pictures[j]), 0.003)
-                << codes[static_cast<qsizetype>(i)].toStdString() << " and " << codes[static_cast<qsizetype>(j)].toStdString();
+                << codes[static_cast<qsizetype>(i)].toStdString() << " and "
+                << codes[static_cast<qsizetype>(j)].toStdString();
 }
 
 TEST(StepPicture, aStepWithoutAPictureShowsTheSectionAndItsSign)

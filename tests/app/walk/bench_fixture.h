@@ -23,7 +23,7 @@ protected:
     void tap(const QString& control);
     /// Walks a job to a station; the test fails with the reason when it does not get there.
     void walkTo(const DemoJob& job, Station station, int batch = 0);
-    /// The kinds of all events of the only repair in the log, read from the file again.
+    /// How many events of a repair the log holds, read from the file again.
     [[nodiscard]] std::size_t eventsInLog(const QUuid& repair) const;
 
 private:

@@ -82,7 +82,7 @@ void WholeWalk::checkPlan()
             section->labels().lifts[static_cast<qsizetype>(i)].endsWith(words().fineLength(plan.lifts[i].thickness)));
     EXPECT_TRUE(section->labels().finish.contains(words().fineLength(plan.finish.thickness)));
     EXPECT_TRUE(section->labels().finish.contains(words().fineLength(plan.finish.limitInAll)));
-    // 52 mm and a 4 : 1 bevel that runs to half of 4 mm on each face: 52 + 2 * 4 * 2 = 68 mm (job.md, both faces).
+    // 52 mm and a 4 : 1 bevel that runs to half of 4 mm on each face: 52 + 2 * 4 * 2 = 68 mm (common practice).
     EXPECT_TRUE(section->labels().opening.startsWith(words().length(millimetres(68))))
         << section->labels().opening.toStdString();
     expectOnly({words().jobLabel(repair().job), text(u"sentence"_s),
@@ -111,7 +111,7 @@ void WholeWalk::checkMix(BatchRef ref)
                 words().mass(smallestBeadMix(*sheet)), text(u"mix_bead"_s), text(u"mix_bead_caption"_s)});
 }
 
-/// The phases after job.md: kneading 45 s, edges at 0.75 of the layer's gel, hands off from gel to sanding.
+/// The phases (common practice, no source): kneading 45 s, edges at 0.75 of the layer's gel, hands off from gel to sanding.
 void WholeWalk::checkClock(BatchRef ref, bool spreading)
 {
     const BatchTimes& times = batch(ref).times;

@@ -165,8 +165,8 @@ TEST(EveryCode, OfALogTroubleSaysWhatToDo)
         headlines.insert(text.headline);
     }
     EXPECT_EQ(headlines.size(), int(LogTrouble::DoesNotFollow) + 1) << "two troubles with one headline";
-    for (const QString& code : {u"integrity"_s, u"schema"_s, u"chain"_s, u"event"_s, u"summary"_s, u"blob"_s,
-                                u"expected_head"_s})
+    for (const QString& code :
+         {u"integrity"_s, u"schema"_s, u"chain"_s, u"event"_s, u"summary"_s, u"blob"_s, u"expected_head"_s})
         EXPECT_TRUE(isReadable(breakName(code))) << code.toStdString();
 }
 

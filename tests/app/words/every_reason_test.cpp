@@ -26,8 +26,8 @@ Assessment fillable()
     assessment.job = u"4421"_s;
     assessment.panel = u"skirt panel"_s;
     assessment.substrate = Substrate::Smc;
-    assessment.damage = Damage{DamageKind::Hole, millimetres(60), millimetres(40), millimetres(3.5),
-                               millimetres(3.5), 4.0, {}, {}};
+    assessment.damage =
+        Damage{DamageKind::Hole, millimetres(60), millimetres(40), millimetres(3.5), millimetres(3.5), 4.0, {}, {}};
     assessment.rearAccess = true;
     assessment.surface = SurfaceState::Bare;
     assessment.zone = Zone::Cosmetic;

@@ -21,7 +21,8 @@ TEST(FaultWords, NameFieldValueAndWhatIsAllowed)
               u"substrate: missing; it must be one of: frp, smc"_s);
     EXPECT_EQ(line({u"colour"_s, u"red"_s, FaultKind::UnknownKey, {u"job"_s, u"panel"_s}}),
               u"colour: not known; known here: job, panel"_s);
-    EXPECT_EQ(line({u"job"_s, u"5"_s, FaultKind::WrongKind, {u"text"_s}}), u"job: '5' does not fit; it must be a text"_s);
+    EXPECT_EQ(line({u"job"_s, u"5"_s, FaultKind::WrongKind, {u"text"_s}}),
+              u"job: '5' does not fit; it must be a text"_s);
     EXPECT_EQ(line({u"damage.length_mm"_s, u"0"_s, FaultKind::OutOfRange, {u"1"_s, u"3000"_s, u"mm"_s}}),
               u"damage.length_mm: 0 is out of range; allowed is 1 to 3000 mm"_s);
     EXPECT_EQ(line({u"zone"_s, u"roof"_s, FaultKind::NotOneOf, {u"cosmetic"_s, u"sensor"_s}}),
@@ -49,8 +50,8 @@ TEST(FaultWords, GiveAPersonTheFieldsOwnName)
 
 TEST(FaultWords, StayOnOneLineWhateverTheInputHeld)
 {
-    const QString line = words.fault({u"a\nb"_s, u"x\r\n\u2028\x1b[31my"_s, FaultKind::NotOneOf, {u"z"_s}},
-                                     FieldNames::AsInput);
+    const QString line =
+        words.fault({u"a\nb"_s, u"x\r\n\u2028\x1b[31my"_s, FaultKind::NotOneOf, {u"z"_s}}, FieldNames::AsInput);
     EXPECT_EQ(line, u"a b: 'x    [31my' is not one of: z"_s);
 }
 

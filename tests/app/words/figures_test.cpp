@@ -10,10 +10,7 @@ namespace strandbench {
 namespace {
 
 /// With ordinary spaces, so that expectations can be read.
-QString plain(QString text)
-{
-    return text.replace(QChar(0x00a0), u' ');
-}
+QString plain(QString text) { return text.replace(QChar(0x00a0), u' '); }
 
 TEST(Figures, AreMetricWithADecimalComma)
 {
@@ -34,7 +31,8 @@ TEST(Figures, AreInInchesOuncesAndFahrenheit)
     EXPECT_EQ(plain(words.length(inches(2.3125))), u"2 5/16 in"_s);
     EXPECT_EQ(plain(words.fineLength(inches(3.0 / 32.0))), u"3/32 in"_s);
     EXPECT_EQ(plain(words.temperature(celsius(20))), u"68 °F"_s);
-    const StepText step = words.step({u"stop_drill"_s, seconds(0), seconds(0), {}, {inches(3.0 / 32.0), inches(0.125)}});
+    const StepText step =
+        words.step({u"stop_drill"_s, seconds(0), seconds(0), {}, {inches(3.0 / 32.0), inches(0.125)}});
     EXPECT_TRUE(plain(step.detail).contains(u"3/32 in to 1/8 in"_s)) << step.detail.toStdString();
 }
 
@@ -46,6 +44,9 @@ TEST(Figures, OfTimeAreMinutesAndSecondsOrHours)
     EXPECT_EQ(plain(words.longDuration(minutes(45))), u"45 min"_s);
     EXPECT_EQ(plain(words.longDuration(minutes(130))), u"2 h 10 min"_s);
     EXPECT_EQ(plain(words.longDuration(minutes(120))), u"2 h"_s);
+    EXPECT_EQ(plain(words.age(minutes(59.9))), u"59 min"_s);
+    EXPECT_EQ(plain(words.age(minutes(60))), u"1 h"_s);
+    EXPECT_EQ(plain(words.age(minutes(179))), u"2 h"_s);
     Instant noon;
     noon.utcMs = (10 * 60 + 42) * 60000LL;
     noon.utcOffsetSeconds = 7200;

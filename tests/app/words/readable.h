@@ -11,10 +11,7 @@
 #include <ostream>
 
 /// GoogleTest shows a text as text (it looks for this beside the type, in the global namespace).
-inline void PrintTo(const QString& text, std::ostream* stream)
-{
-    *stream << '"' << text.toStdString() << '"';
-}
+inline void PrintTo(const QString& text, std::ostream* stream) { *stream << '"' << text.toStdString() << '"'; }
 
 namespace strandbench {
 
@@ -53,7 +50,9 @@ inline testing::AssertionResult isReadable(const QString& text)
         return testing::AssertionFailure() << "an exclamation mark: " << text.toStdString();
     if (!placeholdersIn(text).isEmpty())
         return testing::AssertionFailure() << "an open placeholder: " << text.toStdString();
-    if (QRegularExpression(QStringLiteral("\\bsafe\\b"), QRegularExpression::CaseInsensitiveOption).match(text).hasMatch())
+    if (QRegularExpression(QStringLiteral("\\bsafe\\b"), QRegularExpression::CaseInsensitiveOption)
+            .match(text)
+            .hasMatch())
         return testing::AssertionFailure() << "says that something is safe: " << text.toStdString();
     return testing::AssertionSuccess();
 }

@@ -16,7 +16,8 @@ namespace {
 // The repair description of the headless contract, word for word.
 const QByteArray sample = R"({"job":"4421","panel":"skirt panel, right rear","substrate":"smc",
  "damage":{"kind":"hole","length_mm":60,"width_mm":40,"depth_mm":3.5,"panel_thickness_mm":3.5,"bevel_ratio":4},
- "rear_access":true,"surface":"bare","zone":"cosmetic","moisture":"dry","air_c":18.5,"panel_c":17,"humidity_percent":52})";
+ "rear_access":true,"surface":"bare","zone":"cosmetic","moisture":"dry",
+ "air_c":18.5,"panel_c":17,"humidity_percent":52})";
 
 QByteArray damaged(const QByteArray& members)
 {

@@ -57,7 +57,7 @@ struct Shape {
 
 void PrintTo(const Shape& shape, std::ostream* out) { *out << shape.name; }
 
-/// The area of the level cut at z above the floor, in mm2, from the outline that job.md gives each damage: width and
+/// The area of the level cut at z above the floor, in mm2, from the outline of each damage: width and
 /// length of the cut, not its volume.
 double cutAt(const Shape& shape, double z, double height)
 {
