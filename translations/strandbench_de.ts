@@ -129,10 +129,6 @@
         <translation>Binnen 1 h spachteln.</translation>
     </message>
     <message>
-        <source>Peroxide: goggles, gloves. In the eye: rinse at once, doctor.</source>
-        <translation>Peroxid: Brille, Handschuhe. Im Auge: sofort spülen, Arzt.</translation>
-    </message>
-    <message>
         <source>Nothing goes back into the tub.</source>
         <translation>Nichts zurück in die Dose.</translation>
     </message>
@@ -219,6 +215,18 @@
     <message>
         <source>Spread it thin on metal or put it under water, never into the bin.</source>
         <translation>Dünn auf Metall streichen oder unter Wasser geben, nie in den Müll.</translation>
+    </message>
+    <message>
+        <source>Peroxide: goggles, gloves.</source>
+        <translation>Peroxid: Brille, Handschuhe.</translation>
+    </message>
+    <message>
+        <source>In the eye: rinse, doctor.</source>
+        <translation>Im Auge: spülen, Arzt.</translation>
+    </message>
+    <message>
+        <source>At once and long, lids held open; its data sheet goes along.</source>
+        <translation>Sofort und lange, Lider offen halten; Datenblatt mitnehmen.</translation>
     </message>
 </context>
 <context>

@@ -129,10 +129,6 @@
         <translation>Masillar en una hora.</translation>
     </message>
     <message>
-        <source>Peroxide: goggles, gloves. In the eye: rinse at once, doctor.</source>
-        <translation>Peróxido: gafas, guantes. En el ojo: enjuagar ya, médico.</translation>
-    </message>
-    <message>
         <source>Nothing goes back into the tub.</source>
         <translation>Nada vuelve al bote.</translation>
     </message>
@@ -219,6 +215,18 @@
     <message>
         <source>Spread it thin on metal or put it under water, never into the bin.</source>
         <translation>Extenderlo fino sobre metal o meterlo en agua; nunca a la basura.</translation>
+    </message>
+    <message>
+        <source>Peroxide: goggles, gloves.</source>
+        <translation>Peróxido: gafas, guantes.</translation>
+    </message>
+    <message>
+        <source>In the eye: rinse, doctor.</source>
+        <translation>En el ojo: enjuagar, médico.</translation>
+    </message>
+    <message>
+        <source>At once and long, lids held open; its data sheet goes along.</source>
+        <translation>Enseguida y largo, párpados abiertos; llevar su ficha.</translation>
     </message>
 </context>
 <context>

@@ -129,10 +129,6 @@
         <translation>Mastiquer dans l’heure.</translation>
     </message>
     <message>
-        <source>Peroxide: goggles, gloves. In the eye: rinse at once, doctor.</source>
-        <translation>Peroxyde : lunettes, gants. Dans l’œil : rincer aussitôt, médecin.</translation>
-    </message>
-    <message>
         <source>Nothing goes back into the tub.</source>
         <translation>Rien ne retourne dans le pot.</translation>
     </message>
@@ -219,6 +215,18 @@
     <message>
         <source>Spread it thin on metal or put it under water, never into the bin.</source>
         <translation>L’étaler mince sur métal ou le noyer, jamais à la poubelle.</translation>
+    </message>
+    <message>
+        <source>Peroxide: goggles, gloves.</source>
+        <translation>Peroxyde : lunettes, gants.</translation>
+    </message>
+    <message>
+        <source>In the eye: rinse, doctor.</source>
+        <translation>Dans l’œil : rincer, médecin.</translation>
+    </message>
+    <message>
+        <source>At once and long, lids held open; its data sheet goes along.</source>
+        <translation>Aussitôt et longtemps, paupières ouvertes ; emporter sa fiche.</translation>
     </message>
 </context>
 <context>

@@ -5,7 +5,10 @@
 #include "touch/fit_column.h"
 
 #include <QCoreApplication>
+#include <QGridLayout>
 #include <QHBoxLayout>
+
+#include <algorithm>
 
 using namespace Qt::StringLiterals;
 
@@ -51,19 +54,23 @@ QWidget* cautionList(const std::vector<CautionText>& cautions, const Theme& them
     return widget;
 }
 
-QWidget* cautionStrip(const std::vector<CautionText>& cautions, const Theme& theme, QWidget* parent)
+QWidget* cautionStrip(const std::vector<CautionText>& cautions, const Theme& theme, QWidget* parent, int columns)
 {
     auto* widget = new QWidget(parent);
-    auto* strip = new QHBoxLayout(widget);
-    strip->setContentsMargins(0, 0, 0, 0);
-    strip->setSpacing(theme.px(stripGapMm));
+    auto* grid = new QGridLayout(widget);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setHorizontalSpacing(theme.px(stripGapMm));
+    grid->setVerticalSpacing(theme.px(rowGapMm));
     for (std::size_t i = 0; i < cautions.size(); ++i) {
         auto* row = new QHBoxLayout;
         row->setSpacing(theme.px(signGapMm));
         row->addWidget(cautionSign(theme, widget), 0, Qt::AlignVCenter);
         row->addWidget(leadOf(cautions[i], i, theme, widget), 1);
+        const int at = static_cast<int>(i);
+        grid->addLayout(row, at / columns, at % columns);
         // A longer caution gets more of the strip.
-        strip->addLayout(row, 10 + static_cast<int>(cautions[i].lead.size()));
+        const int wanted = 10 + static_cast<int>(cautions[i].lead.size());
+        grid->setColumnStretch(at % columns, std::max(grid->columnStretch(at % columns), wanted));
     }
     return widget;
 }

@@ -48,6 +48,8 @@ void FiguresScreen::buildSteppers(QWidget* page)
         connect(stepper, &Stepper::unitTapped, this, [this] { m_spec.changeUnits(); });
         const int at = static_cast<int>(i);
         grid->addWidget(stepper, at / columns, at % columns);
+        grid->setColumnStretch(at % columns, 1);
+        grid->setRowStretch(at / columns, 1);
         m_steppers.push_back(stepper);
     }
     if (!m_spec.verdict && m_spec.cautions.empty())

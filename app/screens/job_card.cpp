@@ -106,8 +106,13 @@ void JobCard::paintEvent(QPaintEvent*)
     }
     paintPictogram(painter, signBox(), m_shown.sign, m_theme, m_theme.color(Role::Action));
     const QRectF picture = pictureBox();
-    if (picture.height() > m_theme.px(4))
-        paintSection(painter, picture, m_shown.drawing, m_theme);
+    if (picture.height() <= m_theme.px(4))
+        return;
+    const SectionDrawing& drawing = m_shown.drawing;
+    if (drawing.measured || drawing.panelOnly)
+        paintSection(painter, picture, drawing, m_theme);
+    else // of a damage that nobody has measured its kind alone is true
+        paintDamage(painter, picture, drawing.damage.kind, drawing.damage.weld, m_theme);
 }
 
 } // namespace strandbench

@@ -61,7 +61,7 @@ void MixScreen::buildCards(const Batch& batch, const ProductSheet* sheet)
     auto* column = new QVBoxLayout;
     column->setSpacing(px(2));
     const std::vector<CautionText> cautions = words().cautionsAt(Station::Mix);
-    column->addWidget(around().upright ? cautionList(cautions, theme(), this) : cautionStrip(cautions, theme(), this));
+    column->addWidget(cautionStrip(cautions, theme(), this, around().upright ? 2 : static_cast<int>(cautions.size())));
     auto* row = new QBoxLayout(around().upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     row->setSpacing(px(sizes::gap));
     row->addWidget(puddleCard(batch), 3);

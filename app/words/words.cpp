@@ -34,7 +34,7 @@ constexpr words::Line stretches[] = {
 
 const std::vector<QString>& cautionCodesAt(Station station)
 {
-    static const std::vector<QString> mix{u"peroxide_eyes"_s, u"styrene_vapour"_s, u"nothing_back"_s};
+    static const std::vector<QString> mix{u"peroxide"_s, u"peroxide_in_eye"_s, u"styrene_vapour"_s, u"nothing_back"_s};
     static const std::vector<QString> spread{u"styrene_vapour"_s, u"hot_lump"_s};
     static const std::vector<QString> wait{u"hot_lump"_s, u"lamp_before_filler"_s};
     static const std::vector<QString> sand{u"filler_dust"_s, u"rotating_tools"_s};

@@ -111,7 +111,7 @@ void WholeWalk::checkMix(BatchRef ref)
                 words().mass(smallestBeadMix(*sheet)), text(u"mix_bead"_s), text(u"mix_bead_caption"_s)});
 }
 
-/// The phases (common practice, no source): kneading 45 s, edges at 0.75 of the layer's gel, hands off from gel to sanding.
+/// The phases (common practice, no source): kneading 45 s, edges at 0.75 of the gel, hands off from gel to sanding.
 void WholeWalk::checkClock(BatchRef ref, bool spreading)
 {
     const BatchTimes& times = batch(ref).times;
