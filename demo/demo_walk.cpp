@@ -51,6 +51,17 @@ bool keepAside(ScriptedBench& bench, Pictures& pictures, const QString& control)
     return thumb.tap(control) && pictures.keepScreen(bench.window()) && thumb.tap(u"answer_back"_s);
 }
 
+/// The rail while the mix of a job runs, and back to it.
+bool keepRail(ScriptedBench& bench, Pictures& pictures, const QString& job)
+{
+    bench.window().showHome();
+    bench.thumb().settle();
+    const bool kept = pictures.keep(bench.window(), u"home_running"_s);
+    bench.window().showRepair(bench.repair(job)->id);
+    bench.thumb().settle();
+    return kept;
+}
+
 bool walk(ScriptedBench& bench, Pictures& pictures, const DemoJob& job)
 {
     Walk walk(bench, job);
@@ -64,6 +75,8 @@ bool walk(ScriptedBench& bench, Pictures& pictures, const DemoJob& job)
             if (screen == u"screen_plan"_s && !keepAside(bench, pictures, u"why"_s))
                 return false;
             if (screen == u"screen_mix"_s && !keepAside(bench, pictures, u"answer_stop"_s))
+                return false;
+            if (screen == u"screen_spread"_s && !keepRail(bench, pictures, job.job))
                 return false;
             if (screen == u"screen_assess_damage_kind"_s && !keepAside(bench, pictures, u"answer_way_on"_s))
                 return false;

@@ -13,6 +13,7 @@ namespace {
 
 constexpr double inset = 3;     // mm
 constexpr double signSide = 10; // mm
+constexpr double twoLines = 9;  // mm, of small text
 constexpr double hole = 3.2;    // mm, where the card hangs
 
 } // namespace
@@ -35,18 +36,29 @@ QSize JobCard::minimumSizeHint() const { return {m_theme.px(40), m_theme.px(44)}
 
 QSize JobCard::sizeHint() const { return {m_theme.px(50), m_theme.px(68)}; }
 
+QRectF JobCard::footBox() const
+{
+    const double pad = m_theme.px(inset);
+    const double left = pad + m_theme.px(signSide) + m_theme.px(2);
+    const double room = width() - pad - left;
+    // A detail too long for one line gets a second one, and the picture gives way.
+    const double half = m_theme.px(signSide) / 2.0;
+    const bool one = fitText(m_theme, m_shown.nextDetail, TextRole::Small, {room, half}, false, 1).fits;
+    const double high = one ? 2 * half : half + m_theme.px(twoLines);
+    return {left, height() - pad - high, room, high};
+}
+
 QRectF JobCard::signBox() const
 {
     const double side = m_theme.px(signSide);
-    const double pad = m_theme.px(inset);
-    return {pad, height() - pad - side, side, side};
+    return {double(m_theme.px(inset)), footBox().center().y() - side / 2, side, side};
 }
 
 QRectF JobCard::pictureBox() const
 {
     const double pad = m_theme.px(inset);
     const double top = lines()[2].where.bottom() + m_theme.px(1);
-    const double bottom = signBox().top() - m_theme.px(1);
+    const double bottom = footBox().top() - m_theme.px(1);
     return {pad, top, width() - 2 * pad, std::max(0.0, bottom - top)};
 }
 
@@ -64,12 +76,10 @@ std::vector<JobCard::Line> JobCard::lines() const
     add(m_shown.job, low ? 7.5 : 10, low ? TextRole::Title : TextRole::BigFigure, true, false);
     add(m_shown.panel, 5.2, TextRole::Body, false, false);
     add(m_shown.who, 5, TextRole::Small, false, true);
-    const QRectF sign = signBox();
-    const double left = sign.right() + m_theme.px(2);
-    const double room = width() - pad - left;
-    all.push_back({m_shown.next, QRectF(left, sign.top(), room, sign.height() / 2), TextRole::Body, true, false});
-    all.push_back(
-        {m_shown.nextDetail, QRectF(left, sign.center().y(), room, sign.height() / 2), TextRole::Small, false, true});
+    const QRectF foot = footBox();
+    const double half = m_theme.px(signSide) / 2.0;
+    all.push_back({m_shown.next, QRectF(foot.left(), foot.top(), foot.width(), half), TextRole::Body, true, false});
+    all.push_back({m_shown.nextDetail, foot.adjusted(0, half, 0, 0), TextRole::Small, false, true, 2});
     return all;
 }
 
@@ -77,7 +87,7 @@ std::vector<ShownText> JobCard::shownTexts() const
 {
     std::vector<ShownText> texts;
     for (const Line& line : lines()) {
-        const FittedText fitted = fitText(m_theme, line.text, line.role, line.where.size(), line.bold, 1);
+        const FittedText fitted = fitText(m_theme, line.text, line.role, line.where.size(), line.bold, line.most);
         texts.push_back({line.text, line.where, fitted.emMm, fitted.fits});
     }
     return texts;
@@ -100,7 +110,7 @@ void JobCard::paintEvent(QPaintEvent*)
     painter.drawEllipse(QRectF(width() / 2.0 - side / 2, m_theme.px(1), side, side));
 
     for (const Line& line : lines()) {
-        const FittedText fitted = fitText(m_theme, line.text, line.role, line.where.size(), line.bold, 1);
+        const FittedText fitted = fitText(m_theme, line.text, line.role, line.where.size(), line.bold, line.most);
         drawFitted(painter, line.where, fitted, Qt::AlignLeft | Qt::AlignVCenter,
                    m_theme.color(line.muted ? Role::MutedInk : Role::Ink));
     }

@@ -40,10 +40,12 @@ private:
         TextRole role;
         bool bold;
         bool muted;
+        int most = 1; ///< lines
     };
     [[nodiscard]] std::vector<Line> lines() const;
     [[nodiscard]] QRectF pictureBox() const;
     [[nodiscard]] QRectF signBox() const;
+    [[nodiscard]] QRectF footBox() const; ///< of the next step's texts, beside its sign
 
     const Theme& m_theme;
     Shown m_shown;

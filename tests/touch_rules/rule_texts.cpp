@@ -12,6 +12,7 @@
 #include <QLabel>
 #include <QLineEdit>
 
+#include <algorithm>
 #include <optional>
 
 namespace strandbench::rules {
@@ -58,6 +59,14 @@ std::optional<TextState> stateOf(const QWidget* widget, const Theme& theme)
                             stateAs<PuddlePicture>, stateAs<SectionPicture>})
         if (const std::optional<TextState> state = read(widget))
             return state;
+    if (const auto* shows = dynamic_cast<const ShowsText*>(widget)) {
+        TextState state{true, Theme::size(TextRole::Body).preferredMm};
+        for (const ShownText& each : shows->shownTexts()) {
+            state.fits = state.fits && each.fits;
+            state.smallestMm = std::min(state.smallestMm, each.emMm);
+        }
+        return state;
+    }
     return stateOfPlain(widget, theme);
 }
 
