@@ -24,16 +24,24 @@ protected:
     FailingVfs m_disk;
 };
 
-TEST_F(DiskTrouble, AFullDiskKeepsTheStepAndGoesOnWhenThereIsRoom)
+struct Refusal {
+    const char* name;
+    Failure failure;
+    LogTrouble said;
+};
+
+class WhileConfirming : public DiskTrouble, public ::testing::WithParamInterface<Refusal> {};
+
+TEST_P(WhileConfirming, TheStepIsKeptAndGoesOnWhenTheDiskTakesIt)
 {
     open();
     walkTo(skirtPanel(), Station::Prepare);
     const Repair before = *bench().repair(u"4421"_s);
     const QString step = screen();
-    FailingVfs::failAfter(0, Failure::Full);
+    FailingVfs::failAfter(0, GetParam().failure);
     tap(u"answer_way_on"_s);
     EXPECT_EQ(screen(), step);
-    EXPECT_TRUE(trouble().startsWith(logTrouble(LogTrouble::DiskFull).headline)) << trouble().toStdString();
+    EXPECT_TRUE(trouble().startsWith(logTrouble(GetParam().said).headline)) << trouble().toStdString();
     EXPECT_TRUE(*bench().repair(u"4421"_s) == before);
     FailingVfs::work();
     tap(u"answer_way_on"_s);
@@ -42,6 +50,13 @@ TEST_F(DiskTrouble, AFullDiskKeepsTheStepAndGoesOnWhenThereIsRoom)
     close();
     EXPECT_TRUE(verifyLog(log())->clean);
 }
+
+INSTANTIATE_TEST_SUITE_P(TheDisk, WhileConfirming,
+                         ::testing::Values(Refusal{"IsFull", Failure::Full, LogTrouble::DiskFull},
+                                           Refusal{"IsReadOnly", Failure::ReadOnly, LogTrouble::ReadOnly},
+                                           Refusal{"FailsToWrite", Failure::Write, LogTrouble::IoError},
+                                           Refusal{"FailsToSync", Failure::Sync, LogTrouble::IoError}),
+                         [](const auto& each) { return std::string(each.param.name); });
 
 TEST_F(DiskTrouble, ActsAgainstTheClockCountAtOnceAndAreWrittenLater)
 {

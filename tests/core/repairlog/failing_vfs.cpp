@@ -38,6 +38,8 @@ int writeTo(sqlite3_file* file, const void* bytes, int size, sqlite3_int64 at)
         return SQLITE_FULL;
     if (state.failure == Failure::Write && fails(state.writes))
         return SQLITE_IOERR_WRITE;
+    if (state.failure == Failure::ReadOnly && fails(state.writes))
+        return SQLITE_READONLY;
     if (state.failure == Failure::DieInWrite && fails(state.writes)) {
         of(file)->pMethods->xWrite(of(file), bytes, size / 2, at);
         std::raise(SIGKILL);

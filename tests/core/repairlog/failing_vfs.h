@@ -9,6 +9,7 @@ enum class Failure {
     None,
     Full,
     Write,
+    ReadOnly,
     Sync,
     DieInWrite, ///< half of the write, then SIGKILL
     DieInSync,  ///< SIGKILL instead of the sync
