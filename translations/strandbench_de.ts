@@ -1571,6 +1571,13 @@
     </message>
 </context>
 <context>
+    <name>Settings</name>
+    <message>
+        <source>bench.ini: not allowed and left out: %1</source>
+        <translation>bench.ini: nicht erlaubt, weggelassen: %1</translation>
+    </message>
+</context>
+<context>
     <name>StationScreens</name>
     <message>
         <source>Sanding block</source>

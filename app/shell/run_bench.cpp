@@ -3,63 +3,24 @@
 
 #include "exchange/rules.h"
 #include "exchange/sheets.h"
+#include "shell/bench_arguments.h"
 #include "shell/bench_window.h"
 #include "shell/language.h"
 #include "shell/trouble_window.h"
 
 #include <QApplication>
-#include <QCommandLineParser>
 #include <QDir>
 #include <QFileInfo>
-#include <QRegularExpression>
 #include <QScreen>
 #include <QStandardPaths>
 #include <QStyleFactory>
 
-#include <algorithm>
-#include <cstdio>
 #include <iostream>
 
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
 namespace {
-
-struct Arguments {
-    QString log;
-    QSize glass; ///< empty: the full screen
-};
-
-/// The arguments, or the exit status to leave with.
-tl::expected<Arguments, int> readArguments(const QStringList& given)
-{
-    QCommandLineParser parser;
-    parser.addOption({u"log"_s, {}, u"file"_s});
-    parser.addOption({u"glass"_s, {}, u"WxH"_s});
-    parser.addHelpOption();
-    parser.addVersionOption();
-    if (!parser.parse(given)) {
-        std::cerr << parser.errorText().toStdString() << '\n';
-        return tl::unexpected(2);
-    }
-    Arguments arguments;
-    arguments.log = parser.value(u"log"_s);
-    if (parser.isSet(u"glass"_s)) {
-        static const QRegularExpression form(u"^(\\d{3,5})x(\\d{3,5})$"_s);
-        const auto match = form.match(parser.value(u"glass"_s));
-        if (!match.hasMatch()) {
-            std::cerr << "--glass: " << parser.value(u"glass"_s).toStdString()
-                      << ": allowed is WIDTHxHEIGHT, like 1280x800\n";
-            return tl::unexpected(2);
-        }
-        arguments.glass = {match.captured(1).toInt(), match.captured(2).toInt()};
-    }
-    if (!parser.positionalArguments().isEmpty()) {
-        std::cerr << "unknown argument: " << parser.positionalArguments().first().toStdString() << '\n';
-        return tl::unexpected(2);
-    }
-    return arguments;
-}
 
 QString defaultLog()
 {
@@ -89,6 +50,15 @@ void show(QWidget& window, const QSize& glass)
     window.show();
 }
 
+/// Tells the faults of the command line; the exit status to leave with.
+int refuse(const std::vector<Fault>& faults)
+{
+    const Words words(UnitSystem::Metric, QLocale::c());
+    for (const Fault& each : faults)
+        std::cerr << words.fault(each, FieldNames::AsInput).toStdString() << '\n';
+    return 2;
+}
+
 } // namespace
 
 int runBench(int argc, char** argv)
@@ -97,17 +67,18 @@ int runBench(int argc, char** argv)
     QCoreApplication::setApplicationVersion(QStringLiteral(STRANDBENCH_VERSION));
     QApplication::setStyle(QStyleFactory::create(u"Fusion"_s));
     QApplication application(argc, argv);
-    const auto arguments = readArguments(QCoreApplication::arguments());
-    if (!arguments)
-        return arguments.error();
-
-    const QString path = arguments->log.isEmpty() ? defaultLog() : arguments->log;
+    const BenchArguments arguments = readBenchArguments(QCoreApplication::arguments());
+    const QString path = arguments.log.isEmpty() ? defaultLog() : arguments.log;
     const SettingsFile settingsFile(QFileInfo(path).absoluteDir().filePath(u"bench.ini"_s));
     const SettingsFile::Loaded loaded = settingsFile.load();
-    for (const QString& odd : loaded.odd)
-        std::cerr << "bench.ini: not allowed and left out: " << odd.toStdString() << '\n';
     Language language;
     language.speak(loaded.settings.language);
+    for (const QString& odd : loaded.odd)
+        std::cerr
+            << QCoreApplication::translate("Settings", "bench.ini: not allowed and left out: %1").arg(odd).toStdString()
+            << '\n';
+    if (!arguments.faults.empty())
+        return refuse(arguments.faults);
 
     const double ppmm = pixelsPerMillimetreOf(application.primaryScreen());
     const SystemClock clock;
@@ -122,12 +93,12 @@ int runBench(int argc, char** argv)
         failure = LogFailure{LogTrouble::Damaged, fault->field + u": "_s + fault->value};
     if (failure) {
         TroubleWindow trouble(*failure, path, loaded.settings, ppmm);
-        show(trouble, arguments->glass);
+        show(trouble, arguments.glass);
         return application.exec();
     }
     BenchWindow window(
         {bench, settingsFile, loaded.settings, ppmm, [&language](const QString& wanted) { language.speak(wanted); }});
-    show(window, arguments->glass);
+    show(window, arguments.glass);
     return application.exec();
 }
 
