@@ -90,6 +90,12 @@ void Screen::showTrouble(const QString& headline, const QString& whatToDo)
 
 QString Screen::troubleShown() const { return m_trouble->isVisibleTo(this) ? m_troubleText->text() : QString(); }
 
+void Screen::tapWayOn()
+{
+    if (m_answers && m_answers->wayOn()->isVisible() && m_answers->wayOn()->isEnabled())
+        m_answers->wayOn()->click();
+}
+
 void Screen::setWriting(bool writing)
 {
     if (m_answers)

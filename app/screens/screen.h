@@ -45,6 +45,8 @@ public:
     /// Says what went wrong, where it happened: a red bar in the place of the sentence. Empty takes it away.
     void showTrouble(const QString& headline, const QString& whatToDo);
     [[nodiscard]] QString troubleShown() const;
+    /// Taps the way on, where there is one and it is open.
+    void tapWayOn();
     /// While an act is being written the answers wait.
     virtual void setWriting(bool writing);
 

@@ -10,6 +10,7 @@
 #include "touch/keyboard_order.h"
 #include "words/log_trouble.h"
 
+#include <QKeyEvent>
 #include <QPainter>
 #include <QVBoxLayout>
 
@@ -186,19 +187,8 @@ Screen* BenchWindow::makeSetUp()
 {
     auto* screen = new SetUpScreen(*m_around, this);
     connect(screen, &SetUpScreen::calibrateWanted, this, [this] { place(Place::Calibrate); });
-    connect(screen, &SetUpScreen::settingsChanged, this, [this](const Settings& wanted) {
-        const bool saved = m_parts.settingsFile.save(wanted);
-        // The tap's own button goes with the old screens: let it finish first.
-        QMetaObject::invokeMethod(
-            this,
-            [this, wanted, saved] {
-                apply(wanted);
-                if (!saved)
-                    m_screen->showTrouble(tr("The set-up could not be saved."),
-                                          tr("It holds until the program is closed."));
-            },
-            Qt::QueuedConnection);
-    });
+    connect(screen, &SetUpScreen::settingsChanged, this,
+            [this](const Settings& wanted) { changeSettings(wanted, Place::SetUp); });
     return screen;
 }
 
@@ -208,17 +198,7 @@ Screen* BenchWindow::makeCalibrate()
     connect(screen, &CalibrateScreen::calibrated, this, [this](double ppmm) {
         Settings wanted = m_parts.settings;
         wanted.pixelsPerMillimetre = ppmm;
-        const bool saved = m_parts.settingsFile.save(wanted);
-        QMetaObject::invokeMethod(
-            this,
-            [this, wanted, saved] {
-                m_place = Place::SetUp;
-                apply(wanted);
-                if (!saved)
-                    m_screen->showTrouble(tr("The set-up could not be saved."),
-                                          tr("It holds until the program is closed."));
-            },
-            Qt::QueuedConnection);
+        changeSettings(wanted, Place::SetUp);
     });
     return screen;
 }
@@ -253,16 +233,27 @@ void BenchWindow::changeUnits()
 {
     Settings wanted = m_parts.settings;
     wanted.units = wanted.units == UnitSystem::Metric ? UnitSystem::UsCustomary : UnitSystem::Metric;
+    changeSettings(wanted, m_place);
+}
+
+void BenchWindow::changeSettings(const Settings& wanted, Place next)
+{
     const bool saved = m_parts.settingsFile.save(wanted);
+    // The tap's own button goes with the old screens: let it finish first.
     QMetaObject::invokeMethod(
         this,
-        [this, wanted, saved] {
+        [this, wanted, next, saved] {
+            m_place = next;
             apply(wanted);
-            if (!saved)
-                m_screen->showTrouble(tr("The set-up could not be saved."),
-                                      tr("It holds until the program is closed."));
+            tellUnlessSaved(saved);
         },
         Qt::QueuedConnection);
+}
+
+void BenchWindow::tellUnlessSaved(bool saved)
+{
+    if (!saved)
+        m_screen->showTrouble(tr("The set-up could not be saved."), tr("It holds until the program is closed."));
 }
 
 void BenchWindow::back()
@@ -341,8 +332,7 @@ void BenchWindow::choosePerson(const QString& person)
     m_parts.settings.person = person;
     const bool saved = m_parts.settingsFile.save(m_parts.settings);
     place(m_afterPerson);
-    if (!saved)
-        m_screen->showTrouble(tr("The set-up could not be saved."), tr("It holds until the program is closed."));
+    tellUnlessSaved(saved);
 }
 
 void BenchWindow::tellTrouble(const LogFailure& failure)
@@ -369,6 +359,17 @@ void BenchWindow::scheduleTick()
 {
     // On the second, so that every clock of the glass turns together.
     m_tick.start(static_cast<int>(1000 - m_parts.bench.clock().now().utcMs % 1000));
+}
+
+void BenchWindow::keyPressEvent(QKeyEvent* event)
+{
+    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (auto* chosen = qobject_cast<QAbstractButton*>(focusWidget()); chosen && enter)
+        chosen->click(); // whoever goes by Tab means the control in focus
+    else if (m_anyKey.meansWayOn(*event, m_parts.bench.clock().now()))
+        m_screen->tapWayOn();
+    else
+        QWidget::keyPressEvent(event);
 }
 
 bool BenchWindow::focusNextPrevChild(bool next)

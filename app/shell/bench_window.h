@@ -6,6 +6,7 @@
 #include "bench/bench.h"
 #include "bench/settings.h"
 #include "screens/station_screens.h"
+#include "shell/any_key.h"
 #include "shell/ribbon.h"
 
 #include <QTimer>
@@ -42,6 +43,7 @@ public:
 
 protected:
     bool focusNextPrevChild(bool next) override;
+    void keyPressEvent(QKeyEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 
@@ -65,6 +67,9 @@ private:
     void choosePerson(const QString& person);
     void apply(const Settings& settings);
     void changeUnits();
+    /// Saves and shows them; place next, built anew.
+    void changeSettings(const Settings& wanted, Place next);
+    void tellUnlessSaved(bool saved);
     void showUnsaved();
     void tellTrouble(const LogFailure& failure);
     void scheduleTick();
@@ -85,6 +90,7 @@ private:
     std::optional<Look> m_look;
     Question m_toldQuestion = Question::Substrate;
     bool m_writing = false;
+    AnyKey m_anyKey;
     QTimer m_tick;
 };
 

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A foot switch, or any key, stands for the way on while both hands are full.
+#pragma once
+
+#include "clock/clock.h"
+
+#include <optional>
+
+class QKeyEvent;
+
+namespace strandbench {
+
+/// Tells which presses of a key are meant as the way on: not those that move the focus or type a figure, not
+/// a key that is held down, and none within half a second of the one before, so that a foot switch that bounces
+/// confirms one step and not two.
+class AnyKey {
+public:
+    [[nodiscard]] bool meansWayOn(const QKeyEvent& press, const Instant& now);
+
+private:
+    std::optional<Instant> m_last;
+};
+
+} // namespace strandbench
