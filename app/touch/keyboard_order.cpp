@@ -56,8 +56,13 @@ void orderKeyboard(QWidget& root)
                                     [](const Stop& a, const Stop& b) { return a.widget == b.widget; });
     if (ordered)
         return;
+    // Qt passes over a root without focus: it would find the last control in its place right before the first.
+    const Qt::FocusPolicy policy = root.focusPolicy();
+    root.setFocusPolicy(Qt::TabFocus);
+    QWidget::setTabOrder(&root, wanted.front().widget);
     for (std::size_t i = 1; i < wanted.size(); ++i)
         QWidget::setTabOrder(wanted[i - 1].widget, wanted[i].widget);
+    root.setFocusPolicy(policy);
 }
 
 } // namespace strandbench
