@@ -30,6 +30,8 @@ struct Refusal {
     LogTrouble said;
 };
 
+void PrintTo(const Refusal& refusal, std::ostream* out) { *out << refusal.name; }
+
 class WhileConfirming : public DiskTrouble, public ::testing::WithParamInterface<Refusal> {};
 
 TEST_P(WhileConfirming, TheStepIsKeptAndGoesOnWhenTheDiskTakesIt)

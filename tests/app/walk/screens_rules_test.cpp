@@ -50,6 +50,8 @@ std::string nameOf(const Look& look)
         .toStdString();
 }
 
+void PrintTo(const Look& look, std::ostream* out) { *out << nameOf(look); }
+
 class ScreensRules : public ::testing::TestWithParam<Look> {
 protected:
     /// Checks the present screen, once a name and station unless told.
