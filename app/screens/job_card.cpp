@@ -51,7 +51,8 @@ QRectF JobCard::footBox() const
 QRectF JobCard::signBox() const
 {
     const double side = m_theme.px(signSide);
-    return {double(m_theme.px(inset)), footBox().center().y() - side / 2, side, side};
+    const double pad = m_theme.px(inset);
+    return {pad, footBox().center().y() - side / 2, side, side};
 }
 
 QRectF JobCard::pictureBox() const

@@ -16,11 +16,12 @@ ClockFace clockOf(const BatchRun& run, const Assumptions& assumptions, const Ins
         return face;
     }
     std::optional<Duration> off;
-    for (const std::optional<Instant>& told : {run.edgesClear, run.panelGelled})
+    for (const std::optional<Instant>& told : {run.edgesClear, run.panelGelled}) {
         if (told)
-            off = off ? std::min(*off, elapsed(run.hardenerIn, *told)) : elapsed(run.hardenerIn, *told);
+            off = std::min(off.value_or(times.gel), elapsed(run.hardenerIn, *told));
+    }
     if (off && face.phase <= Phase::HandsOff)
-        enter(face, {Phase::HandsOff, std::min(*off, times.gel), times.sand});
+        enter(face, {Phase::HandsOff, *off, times.sand});
     return face;
 }
 
