@@ -43,6 +43,7 @@ double pixelsPerMillimetreOf(const QScreen* screen)
 void show(QWidget& window, const QSize& glass)
 {
     if (glass.isEmpty()) {
+        window.setGeometry(window.screen()->geometry()); // a bench without a window manager has nobody else to ask
         window.showFullScreen();
         return;
     }
