@@ -22,6 +22,7 @@ JobCard::JobCard(const Theme& theme, const QString& name, QWidget* parent) : QAb
 {
     setObjectName(name);
     setFocusPolicy(Qt::StrongFocus);
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
 }
 
 void JobCard::setShown(const Shown& shown)
