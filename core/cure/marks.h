@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What is watched for while the steps go on: gel, sand, peak, and the curve. Inside cure only.
+#pragma once
+
+#include "cure/cure_result.h"
+#include "cure/stepper.h"
+
+namespace strandbench::cure {
+
+class Marks {
+public:
+    Marks(const CureCase& cureCase, const Grid& grid);
+
+    void begin(const State& start);
+    /// Takes in one accepted step; the stepper's dense output is ready.
+    void take(const Stepper& stepper, const State& before, double second, double h);
+    /// True when gel and sand are found and everything cools.
+    [[nodiscard]] bool allFound() const { return m_result.gel && m_result.sand; }
+    [[nodiscard]] CureResult finish(const State& end);
+
+private:
+    [[nodiscard]] double hottest(const State& state) const;
+    [[nodiscard]] double mostCured(const State& state) const;
+    [[nodiscard]] double mean(const State& state) const;
+    void addPoint(double second, const State& state, double highest);
+    void findMarks(const Stepper& stepper, const State& before, double second, double h);
+    void findPeak(const Stepper& stepper, const State& before, double second, double h);
+    void offerPeak(double kelvin, double second);
+
+    const Grid& m_grid;
+    double m_gelAt;
+    double m_sandAt;
+    double m_peak = 0.0;
+    double m_peakSecond = 0.0;
+    State m_scratch;
+    CureResult m_result;
+};
+
+} // namespace strandbench::cure
