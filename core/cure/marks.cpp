@@ -52,8 +52,28 @@ template <class Watch> double reach(const Watch& watch, double low, double mark)
 } // namespace
 
 Marks::Marks(const CureCase& cureCase, const Grid& grid)
-    : m_grid(grid), m_gelAt(cureCase.kinetics.gel.value()), m_sandAt(cureCase.kinetics.sand.value())
-{}
+    : m_grid(grid),
+      m_law(cureCase.kinetics, cureCase.hardener),
+      m_gelAt(cureCase.kinetics.gel.value()),
+      m_sandAt(cureCase.kinetics.sand.value()),
+      m_wholeRise(cureCase.heat.value() / cureCase.filler.specificHeat.value())
+{
+    for (const AirPoint& point : cureCase.air)
+        m_hottestAir = std::max(m_hottestAir, inKelvin(point.temperature));
+}
+
+bool Marks::peakIsPast(const State& state) const
+{
+    if (m_hottestAir > m_peak)
+        return false;
+    const double top = m_law.ceiling(m_peak);
+    for (std::size_t node = 0; node < state.kelvin.size(); ++node) {
+        const double toCome = node < m_grid.fresh ? 0.0 : std::max(0.0, top - state.conversion[node - m_grid.fresh]);
+        if (state.kelvin[node] + toCome * m_wholeRise > m_peak)
+            return false;
+    }
+    return true;
+}
 
 double Marks::hottest(const State& state) const { return crest(m_grid.place, state.kelvin.data() + m_grid.fresh); }
 

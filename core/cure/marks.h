@@ -14,8 +14,11 @@ public:
     void begin(const State& start);
     /// Takes in one accepted step; the stepper's dense output is ready.
     void take(const Stepper& stepper, const State& before, double second, double h);
-    /// True when gel and sand are found and everything cools.
-    [[nodiscard]] bool allFound() const { return m_result.gel && m_result.sand; }
+    /// True when gel and sand are found.
+    [[nodiscard]] bool found() const { return m_result.gel && m_result.sand; }
+    /// True when nothing can come to be hotter than the peak: no place with all its heat still to come, nor
+    /// the stack or the air.
+    [[nodiscard]] bool peakIsPast(const State& state) const;
     [[nodiscard]] CureResult finish(const State& end);
 
 private:
@@ -28,8 +31,11 @@ private:
     void offerPeak(double kelvin, double second);
 
     const Grid& m_grid;
+    Kinetics m_law;
     double m_gelAt;
     double m_sandAt;
+    double m_wholeRise;        ///< K, of full conversion
+    double m_hottestAir = 0.0; ///< K, at any time
     double m_peak = 0.0;
     double m_peakSecond = 0.0;
     State m_scratch;

@@ -24,6 +24,11 @@ double factorFor(double error)
     return std::clamp(0.9 * std::pow(std::max(error, 1e-12), -0.25), greatestShrink, greatestGrowth);
 }
 
+bool isEnough(CureUntil until, const cure::Marks& marks, const State& state)
+{
+    return until != CureUntil::Horizon && marks.found() && (until == CureUntil::Marks || marks.peakIsPast(state));
+}
+
 } // namespace
 
 CureOutcome solveCure(const CureCase& cureCase, const CureFineness& fineness)
@@ -41,7 +46,7 @@ CureOutcome solveCure(const CureCase& cureCase, const CureFineness& fineness)
     double second = 0.0;
     double h = std::min(firstStep, horizon);
     int steps = 0;
-    while (second < horizon && !(fineness.onlyMarks && marks.allFound())) {
+    while (second < horizon && !isEnough(fineness.until, marks, state)) {
         if (++steps > stepBudget)
             return tl::unexpected(CureDifficulty{CureDifficulty::Kind::TooManySteps, seconds(second)});
         const double end = std::min(horizon, air.nextBend(second));

@@ -6,12 +6,19 @@
 
 namespace strandbench {
 
+/// How far a case is followed, the horizon at the most.
+enum class CureUntil {
+    Horizon,
+    Marks, ///< until gel and sand are found
+    Peak,  ///< and nothing in the layer can come to be hotter than it was
+};
+
 /// How finely a case is solved. The code's own choice keeps, on the bench's range (0.5-25 mm, 5-40 degC,
 /// hardener 1-4 %, gel 1-30 min), gel and sand within 0.5 % and the peak within 0.5 K or 1 % of its rise.
 struct CureFineness {
     std::optional<int> cells; ///< of the fresh layer; the code's own choice when empty
     double tolerance = 2e-4;  ///< of a step
-    bool onlyMarks = false;   ///< ends when gel and sand are found and the peak is past
+    CureUntil until = CureUntil::Horizon;
 };
 
 /// Solves a case from 'hardener in' to its horizon: heat through the thickness (finite volumes) and cure, by a
