@@ -7,6 +7,7 @@
 #include "plan/planner.h"
 #include "repairlog/repair_log.h"
 #include "bench/recorder.h"
+#include "bench/worker.h"
 
 #include <QObject>
 #include <QTimer>
@@ -31,6 +32,7 @@ public:
         Recorder& recorder;
         const Clock& clock;
         PlanningSet planning;
+        Worker::Runs computing = Worker::Runs::InThread;
     };
     explicit Bench(Parts parts, QObject* parent = nullptr);
 
@@ -55,6 +57,8 @@ public:
     [[nodiscard]] RepairPlan plan(const Assessment& assessment) const;
     [[nodiscard]] const PlanningSet& planning() const { return m_parts.planning; }
     [[nodiscard]] const Assumptions& assumptions() const { return m_parts.planning.assumptions; }
+    /// How the workers of screens run.
+    [[nodiscard]] Worker::Runs computing() const { return m_parts.computing; }
     [[nodiscard]] const Clock& clock() const { return m_parts.clock; }
 
     using Done = std::function<void(const std::optional<LogFailure>&)>;

@@ -51,6 +51,7 @@ struct Command {
 
 [[nodiscard]] Command planCommand();
 [[nodiscard]] Command mixCommand();
+[[nodiscard]] Command cureCommand();
 [[nodiscard]] Command airCommand();
 [[nodiscard]] Command verifyCommand();
 [[nodiscard]] Command backupCommand();

@@ -14,7 +14,8 @@ namespace strandbench::headless {
 
 const std::vector<Command>& commands()
 {
-    static const std::vector<Command> all{planCommand(), mixCommand(), airCommand(), verifyCommand(), backupCommand()};
+    static const std::vector<Command> all{planCommand(), mixCommand(),    cureCommand(),
+                                          airCommand(),  verifyCommand(), backupCommand()};
     return all;
 }
 

@@ -21,8 +21,8 @@ Outcome runPlan(const Arguments& arguments, const Words& words)
     if (!assessment)
         return refused(assessment.error(), words);
 
-    const SheetTimes times;
-    const RepairPlan plan = planRepair(*assessment, {builtInTable(), demoCatalogue(), builtInSteps(), {}, times});
+    const CureEngine engine;
+    const RepairPlan plan = planRepair(*assessment, {builtInTable(), demoCatalogue(), builtInSteps(), {}, engine});
     const PlanTexts texts{[&](const Reason& reason) { return words.reason(reason); },
                           [&](const Step& step) {
                               const StepText text = words.step(step);

@@ -195,7 +195,7 @@ StagedSection StepStage::staged(const QRectF& box, const SectionProgress& progre
     if (progress.finished && drawing.lifts.empty()) { // without a plan: each face filled in one
         for (int face = 0; face < drawing.faces; ++face)
             drawing.lifts.push_back(
-                {face == 0 ? Face::Front : Face::Back, drawing.faceHeight, FillerClass::MixedStrand, {}});
+                {face == 0 ? Face::Front : Face::Back, drawing.faceHeight, FillerClass::MixedStrand, {}, {}});
         drawing.progress.liftsLaid = drawing.faces;
     }
     const SectionLayout layout = layOutSection(map(box), drawing, m_theme);

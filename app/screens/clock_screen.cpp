@@ -18,11 +18,12 @@ constexpr double figureWidth = 62; // mm: four digits and the colon at 18 mm
 } // namespace
 
 ClockScreen::ClockScreen(const Surroundings& around, const Repair& repair, const BatchRun& run, Part part,
-                         QWidget* parent)
+                         const Ways& ways, QWidget* parent)
     : Screen(around, part == Part::Spread ? u"screen_spread"_s : u"screen_wait"_s, parent),
       m_repair(repair),
       m_run(run),
-      m_part(part)
+      m_part(part),
+      m_ways(ways)
 {
     buildFrame(contextOf(repair, words()) + u" · "_s + batchContext(repair, run.batch, words()), {});
     auto* column = new QVBoxLayout;
@@ -57,8 +58,7 @@ void ClockScreen::buildFigure(QBoxLayout* row)
     auto* beside = new FitColumn;
     m_until = label(u"clock_until"_s, TextRole::Title);
     m_board = label(u"clock_board"_s, TextRole::Title, {}, Role::Stop, true);
-    m_source =
-        label(u"clock_source"_s, TextRole::Small, tr("from the sheet, not yet from this panel’s heat"), Role::MutedInk);
+    m_source = label(u"clock_source"_s, TextRole::Small, sourceText(), Role::MutedInk);
     beside->addText(m_until);
     beside->addText(m_board);
     m_figure->setMinimumWidth(px(figureWidth));
@@ -67,6 +67,12 @@ void ClockScreen::buildFigure(QBoxLayout* row)
     lines->addLayout(across, 1);
     lines->addWidget(m_source);
     row->addWidget(box, 4);
+}
+
+QString ClockScreen::sourceText() const
+{
+    return m_run.mixed.cureCase ? tr("from the sheet, for this layer on this panel")
+                                : tr("from the sheet, not yet from this panel’s heat");
 }
 
 TapButton* ClockScreen::gelKey(const QString& name, const QString& title, GelPlace place, bool told)
@@ -128,7 +134,16 @@ void ClockScreen::buildRibbon(QBoxLayout* column)
     m_ribbon->setPhases(spans, names, [this](int minute) { return phrases::minuteTick(minute); });
     m_ribbon->setAccessibleName(tr("Phases of this batch to time scale"));
     inside->addWidget(m_ribbon);
-    column->addWidget(box, 2);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(px(sizes::gap));
+    row->addWidget(box, 5);
+    if (m_run.mixed.cureCase) {
+        auto* curve = new TapButton(theme(), u"curve_key"_s, TapButton::Kind::Plain, this);
+        curve->setTitle(tr("Curve"));
+        connect(curve, &TapButton::clicked, this, [this] { m_ways.curve(m_run.batch); });
+        row->addWidget(curve, 1);
+    }
+    column->addLayout(row, 2);
 }
 
 void ClockScreen::tick()

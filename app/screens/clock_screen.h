@@ -4,6 +4,7 @@
 
 #include "pictures/phase_ribbon.h"
 #include "screens/screen.h"
+#include "screens/station_screens.h"
 #include "touch/hold_button.h"
 
 namespace strandbench {
@@ -12,7 +13,7 @@ class ClockScreen final : public Screen {
     Q_OBJECT
 public:
     enum class Part { Spread, Wait };
-    ClockScreen(const Surroundings& around, const Repair& repair, const BatchRun& run, Part part,
+    ClockScreen(const Surroundings& around, const Repair& repair, const BatchRun& run, Part part, const Ways& ways,
                 QWidget* parent = nullptr);
 
     void tick() override;
@@ -22,6 +23,7 @@ private:
     void buildFigure(QBoxLayout* row);
     void buildKeys(QBoxLayout* row);
     void buildRibbon(QBoxLayout* column);
+    [[nodiscard]] QString sourceText() const;
     void askWhere(bool ask);
     void showSpreading(const ClockFace& face);
     void showWaiting(const ClockFace& face);
@@ -30,6 +32,7 @@ private:
     Repair m_repair;
     BatchRun m_run;
     Part m_part;
+    Ways m_ways; ///< copied: the window makes them anew for every screen
     FitLabel* m_figure = nullptr;
     FitLabel* m_until = nullptr;
     FitLabel* m_board = nullptr;

@@ -16,7 +16,7 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 
 FiguresScreen::FiguresScreen(const Surroundings& around, Spec spec, QWidget* parent)
-    : Screen(around, spec.name, parent), m_spec(std::move(spec))
+    : Screen(around, spec.name, parent), m_spec(std::move(spec)), m_worker(around.bench.computing())
 {
     buildFrame(m_spec.context, m_spec.sentence);
     auto* holder = new QWidget(this);
@@ -59,6 +59,10 @@ void FiguresScreen::buildSteppers(QWidget* page)
     if (m_spec.verdict) {
         m_verdict = label(u"verdict"_s, TextRole::Body, {}, Role::Ink, true);
         beside->addWidget(m_verdict, 1);
+    }
+    if (m_spec.outlook) {
+        m_outlook = label(u"outlook"_s, TextRole::Body);
+        beside->addWidget(m_outlook, 1);
     }
     if (!m_spec.cautions.empty())
         beside->addWidget(cautionList(m_spec.cautions, theme(), page));
@@ -171,12 +175,26 @@ void FiguresScreen::refresh()
         return;
     }
     answers()->setWayOn(m_spec.wayOn);
+    askOutlook();
     if (!m_spec.verdict)
         return;
     const Spec::Verdict verdict = m_spec.verdict(values());
     m_verdict->setText(verdict.text);
     m_verdict->setRole(verdict.allowed ? Role::Ink : Role::Stop);
     answers()->setWayOnEnabled(verdict.allowed);
+}
+
+void FiguresScreen::askOutlook()
+{
+    if (!m_spec.outlook)
+        return;
+    const std::function<QString()> work = m_spec.outlook(values());
+    if (!work)
+        return m_outlook->setText({});
+    m_worker.ask([this, work] {
+        const QString text = work();
+        return [this, text] { m_outlook->setText(text); };
+    });
 }
 
 void FiguresScreen::setWriting(bool writing)

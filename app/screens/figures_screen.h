@@ -49,6 +49,9 @@ public:
             bool allowed = true;
         };
         std::function<Verdict(const std::vector<std::optional<double>>&)> verdict;
+        /// What the figures lead to, when it takes computing: work for the bench's worker, whose result is a text to
+        /// show below the verdict. Asked for at every step, also while the finger is down; empty work clears it.
+        std::function<std::function<QString()>(const std::vector<std::optional<double>>&)> outlook;
         std::function<void(const std::vector<double>&)> done;
         std::function<void()> changeUnits;
     };
@@ -65,6 +68,7 @@ private:
     void showTyped(const QString& text);
     void closeKeyPad();
     void refresh();
+    void askOutlook();
     void wayOn();
     void back();
     [[nodiscard]] std::vector<std::optional<double>> values() const;
@@ -75,6 +79,8 @@ private:
     KeyPad* m_keys = nullptr;
     FitLabel* m_typed = nullptr;
     FitLabel* m_verdict = nullptr;
+    FitLabel* m_outlook = nullptr;
+    Worker m_worker;
     std::optional<std::size_t> m_typing;
 };
 

@@ -40,19 +40,52 @@ QString batchContext(const Repair& repair, BatchRef ref, const Words& words)
     return which + u" · "_s + words.face(lift.face) + u" · "_s + words.filler(lift.filler);
 }
 
-MixScreen::MixScreen(const Surroundings& around, const Repair& repair, BatchRef ref, QWidget* parent)
-    : Screen(around, u"screen_mix"_s, parent)
+std::optional<BatchForecast> forecastOf(const Repair& repair, BatchRef ref, Fraction hardener,
+                                        const PlanningSet& planning)
+{
+    const RepairPlan& plan = *repair.plan;
+    const Batch& batch = batchOf(plan, ref);
+    const std::optional<CureCase>& layer =
+        ref.finishing ? plan.finish.cureCase : plan.lifts.at(static_cast<std::size_t>(batch.lift)).cureCase;
+    const ProductSheet* sheet = planning.catalogue.byId(sheetIdOf(plan, ref));
+    if (!layer || !sheet || !repair.lastReading)
+        return std::nullopt;
+    const CureAnswer<BatchForecast> forecast =
+        forecastBatch({batch, *layer, *sheet}, *repair.lastReading, hardener, planning.engine);
+    return forecast ? std::optional(*forecast) : std::nullopt;
+}
+
+HardenerIn hardenerIn(const Repair& repair, BatchRef ref, Mass hardener, const std::optional<BatchForecast>& forecast)
 {
     const Batch& batch = batchOf(*repair.plan, ref);
-    const QString sheetId = sheetIdOf(*repair.plan, ref);
-    const ProductSheet* sheet = around.bench.planning().catalogue.byId(sheetId);
+    HardenerIn act{ref, batch.mix.filler, hardener, sheetIdOf(*repair.plan, ref), {}, batch.times, std::nullopt};
+    if (forecast) {
+        act.times = forecast->times;
+        act.cureCase = forecast->cureCase;
+    }
+    return act;
+}
+
+MixScreen::MixScreen(const Surroundings& around, const Repair& repair, BatchRef ref, const Ways& ways, QWidget* parent)
+    : Screen(around, u"screen_mix"_s, parent), m_ways(ways)
+{
+    const Batch& batch = batchOf(*repair.plan, ref);
+    const PlanningSet& planning = around.bench.planning();
+    const ProductSheet* sheet = planning.catalogue.byId(sheetIdOf(*repair.plan, ref));
+    const Fraction share = batch.mix.hardenerShare;
+    m_forecast = forecastOf(repair, ref, share, planning);
+    const auto less = forecastOf(repair, ref, Fraction::ofOne(share.value() * 0.75), planning);
+    const auto more = forecastOf(repair, ref, Fraction::ofOne(share.value() * 1.25), planning);
+    if (less && more)
+        m_quarterOff = tr("bead a quarter short: gels in %1; long: %2")
+                           .arg(words().duration(less->times.gel), words().duration(more->times.gel));
     buildFrame(contextOf(repair, words()) + u" · "_s + batchContext(repair, ref, words()),
                weighed(batch.mix, sheet) ? tr("Knead both, then weigh these two")
                                          : tr("Knead both, then lay this puddle and bead"));
     buildCards(batch, sheet);
     answers()->setWayOn(tr("Hardener in: start"), TapButton::Kind::Way);
-    connect(answers(), &AnswerBar::wayOnTapped, this, [this, ref, batch, sheetId] {
-        Q_EMIT acts({HardenerIn{ref, batch.mix.filler, batch.mix.hardener, sheetId, {}, batch.times}});
+    connect(answers(), &AnswerBar::wayOnTapped, this, [this, repair, ref, hardener = batch.mix.hardener] {
+        Q_EMIT acts({hardenerIn(repair, ref, hardener, m_forecast)});
     });
 }
 
@@ -64,10 +97,20 @@ void MixScreen::buildCards(const Batch& batch, const ProductSheet* sheet)
     column->addWidget(cautionStrip(cautions, theme(), this, around().upright ? 2 : static_cast<int>(cautions.size())));
     auto* row = new QBoxLayout(around().upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     row->setSpacing(px(sizes::gap));
-    row->addWidget(puddleCard(batch), 3);
-    row->addWidget(figuresCard(batch, sheet), 2);
+    row->addWidget(puddleCard(batch), 6);
+    row->addWidget(figuresCard(batch, sheet), 4);
+    if (m_forecast && sheet)
+        row->addWidget(beadKey(), 2);
     column->addLayout(row, 1);
     content()->addLayout(column, 1);
+}
+
+QWidget* MixScreen::beadKey()
+{
+    auto* key = new TapButton(theme(), u"bead_as_laid"_s, TapButton::Kind::Plain, this);
+    key->setTitle(tr("More or less hardener?"));
+    connect(key, &TapButton::clicked, this, [this] { m_ways.beadAsLaid(); });
+    return key;
 }
 
 QWidget* MixScreen::puddleCard(const Batch& batch)
@@ -110,9 +153,11 @@ QWidget* MixScreen::figuresCard(const Batch& batch, const ProductSheet* sheet)
                words().length(mix.bead), Role::HardenerFill);
         figure(u"mix_weigh"_s, tr("or weigh"), phrases::massPair(mix, words()), Role::Ink);
     }
+    const Duration board = m_forecast ? m_forecast->times.boardGel : batch.times.boardGel;
     lines->addWidget(label(u"mix_gel"_s, TextRole::Small,
-                           tr("sets on the board in about %1").arg(words().longDuration(batch.times.boardGel)),
-                           Role::MutedInk));
+                           tr("sets on the board in about %1").arg(words().longDuration(board)), Role::MutedInk));
+    if (!m_quarterOff.isEmpty())
+        lines->addWidget(label(u"mix_quarter_off"_s, TextRole::Small, m_quarterOff, Role::MutedInk));
     return box;
 }
 

@@ -25,6 +25,24 @@ QString sentenceOf(const Repair& repair, const RepairPlan& plan, const Words& wo
                 : PlanScreen::tr("%1, %2: fill it").arg(name, size);
 }
 
+std::optional<Temperature> hottestOf(const RepairPlan& plan)
+{
+    std::optional<Temperature> hottest;
+    for (const Lift& each : plan.lifts)
+        if (each.peak)
+            hottest = std::max(hottest.value_or(*each.peak), *each.peak);
+    return hottest;
+}
+
+/// Why there are several lifts, when it is for the heat.
+QString heatCaption(const RepairPlan& plan, const Words& words)
+{
+    for (const Reason& each : plan.reasons)
+        if (each.code == u"one_go_too_hot"_s)
+            return words.reason(each);
+    return PlanScreen::tr("Hottest as it cures");
+}
+
 } // namespace
 
 PlanScreen::PlanScreen(const Surroundings& around, const Repair& repair, const RepairPlan& plan, bool accepted,
@@ -77,6 +95,9 @@ void PlanScreen::buildFigures(const RepairPlan& plan, const Instant& from)
     figure(u"plan_mix"_s, tr("Mix of fibre and finishing filler"),
            tr("%1 + %2 in %3").arg(words().mass(plan.fillerTotal), words().mass(finishing), words().batches(batches)));
     figure(u"plan_ready"_s, tr("Ready for primer"), tr("about %1").arg(words().clockTime(from, plan.readyForPrimer)));
+    if (const std::optional<Temperature> hottest = hottestOf(plan); hottest && plan.peakLimit)
+        figure(u"plan_heat"_s, heatCaption(plan, words()),
+               tr("%1, limit %2").arg(words().temperature(*hottest), words().temperature(*plan.peakLimit)));
     column->addWidget(box, 1);
 
     auto* why = new TapButton(theme(), u"why"_s, TapButton::Kind::Plain, this);

@@ -207,11 +207,11 @@ Screen* screenOf(const Surroundings& around, const Repair& repair, const Ways& w
     case Station::Finish:
         return stepScreen(around, repair, Stage::Finish, next.index, false, ways, parent);
     case Station::Mix:
-        return new MixScreen(around, repair, *next.batch, parent);
+        return new MixScreen(around, repair, *next.batch, ways, parent);
     case Station::Spread:
-        return new ClockScreen(around, repair, *repair.run(*next.batch), ClockScreen::Part::Spread, parent);
+        return new ClockScreen(around, repair, *repair.run(*next.batch), ClockScreen::Part::Spread, ways, parent);
     case Station::Wait:
-        return new ClockScreen(around, repair, *repair.run(*next.batch), ClockScreen::Part::Wait, parent);
+        return new ClockScreen(around, repair, *repair.run(*next.batch), ClockScreen::Part::Wait, ways, parent);
     case Station::Sand:
         return sandScreen(around, repair, *next.batch, parent);
     case Station::Turn:

@@ -14,6 +14,8 @@ struct Ways {
     std::function<void()> why;
     std::function<void()> changeUnits;
     std::function<void()> home;
+    std::function<void()> beadAsLaid;    ///< of the batch that is mixed next
+    std::function<void(BatchRef)> curve; ///< of a running batch
 };
 
 /// The screen of the repair's next step.

@@ -48,7 +48,7 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
-    enum class Place { Home, JobNumber, Panel, Person, SetUp, Calibrate, Repair, Why, HowToTell, Ask };
+    enum class Place { Home, JobNumber, Panel, Person, SetUp, Calibrate, Repair, Why, HowToTell, Ask, Bead, Curve };
 
     void rebuild();
     void place(Place place);
@@ -88,6 +88,7 @@ private:
     QString m_job;
     std::optional<QUuid> m_repair;
     std::optional<Look> m_look;
+    BatchRef m_curveOf; ///< the batch whose curve is shown
     Question m_toldQuestion = Question::Substrate;
     bool m_writing = false;
     AnyKey m_anyKey;

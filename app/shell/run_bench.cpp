@@ -83,10 +83,10 @@ int runBench(int argc, char** argv)
 
     const double ppmm = pixelsPerMillimetreOf(application.primaryScreen());
     const SystemClock clock;
-    const SheetTimes times;
+    const CureEngine engine;
     Recorder recorder(path);
     auto opened = recorder.open();
-    Bench bench({recorder, clock, {builtInTable(), demoCatalogue(), builtInSteps(), Assumptions{}, times}});
+    Bench bench({recorder, clock, {builtInTable(), demoCatalogue(), builtInSteps(), Assumptions{}, engine}});
     std::optional<LogFailure> failure;
     if (!opened)
         failure = opened.error();

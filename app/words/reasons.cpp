@@ -55,6 +55,8 @@ constexpr Line lines[] = {
     {"puddle_small", QT_TRANSLATE_NOOP("Reasons", "The puddle is only %1 across, below %2: weigh instead.")},
     {"split_large", QT_TRANSLATE_NOOP("Reasons", "The puddle is %1 across, above %2: split the batch.")},
     {"wider_than_board", QT_TRANSLATE_NOOP("Reasons", "The puddle is %1 across, the board %2: split the batch.")},
+    //: %1 is a thickness, %2 and %3 temperatures, %4 a number above one
+    {"one_go_too_hot", QT_TRANSLATE_NOOP("Reasons", "%1 in one go reaches %2, limit %3: %4 lifts.")},
     {"demo_sheet", QT_TRANSLATE_NOOP("Reasons", "Demo sheet: its values are invented, not for work.")},
 };
 

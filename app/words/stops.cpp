@@ -28,9 +28,10 @@ constexpr const char* thisCore = QT_TRANSLATE_NOOP("Stops", "Do not fill over th
 constexpr const char* thisSeam = QT_TRANSLATE_NOOP("Stops", "Do not fill this seam");
 constexpr const char* thisHole = QT_TRANSLATE_NOOP("Stops", "Do not fill this hole");
 constexpr const char* notYet = QT_TRANSLATE_NOOP("Stops", "Do not fill yet");
+constexpr const char* badSheet = QT_TRANSLATE_NOOP("Stops", "This sheet cannot be used");
 constexpr const char* noFit = QT_TRANSLATE_NOOP("Stops", "These answers do not fit together");
 
-constexpr std::array<StopLine, 39> lines{{
+constexpr std::array<StopLine, 44> lines{{
     {"not_assessed", QT_TRANSLATE_NOOP("Stops", "Not assessed yet"),
      //: %1 is a question of the assessment: "kind of weld"
      QT_TRANSLATE_NOOP("Stops", "Not assessed: %1."),
@@ -111,6 +112,18 @@ constexpr std::array<StopLine, 39> lines{{
      QT_TRANSLATE_NOOP("Stops", "No loaded sheet allows it, and nothing defaults to yes.")},
     {"gels_too_fast", notYet, QT_TRANSLATE_NOOP("Stops", "It would gel in %1; kneading alone takes %2."),
      QT_TRANSLATE_NOOP("Stops", "It would set before it is spread. Less hardener is not the way.")},
+    {"overheats_in_any_lift", notYet, QT_TRANSLATE_NOOP("Stops", "Even a thin lift would pass %1 as it cures."),
+     QT_TRANSLATE_NOOP("Stops", "Too hot a lift shrinks, cracks and shows through later.")},
+    {"never_sands", notYet, QT_TRANSLATE_NOOP("Stops", "It would not be ready to sand within %1."),
+     QT_TRANSLATE_NOOP("Stops", "Filler that cures so slowly may stay soft.")},
+    {"sheet_times_unfit", badSheet,
+     //: %1 and %4 are the sheet's working and sanding times, %2 to %3 what would fit
+     QT_TRANSLATE_NOOP("Stops", "To a working time of %1 fits sanding from %2 to %3; its sheet says %4."),
+     QT_TRANSLATE_NOOP("Stops", "No cure runs like that: a slip in one of the two times is likely.")},
+    {"sheet_never_sands", badSheet, QT_TRANSLATE_NOOP("Stops", "By its sheet it never cures enough to be sanded."),
+     QT_TRANSLATE_NOOP("Stops", "Its greatest conversion is too low: a slip in the sheet is likely.")},
+    {"cure_unsolved", badSheet, QT_TRANSLATE_NOOP("Stops", "Its cure could not be worked out beyond %1."),
+     QT_TRANSLATE_NOOP("Stops", "The sheet’s figures make it run away faster than can be told.")},
     {"panel_near_dew_point", notYet,
      QT_TRANSLATE_NOOP("Stops", "The panel’s margin over the dew point is %1; it needs %2."),
      QT_TRANSLATE_NOOP("Stops", "Water you cannot see settles on it and keeps filler off.")},

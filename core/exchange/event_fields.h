@@ -73,12 +73,65 @@ template <class Io, Is<Allowances> V> void fields(Io& io, V& v)
     io.filler(u"board_loss_mg"_s, v.boardLoss);
 }
 
+template <class Io, Is<ThermalMaterial> V> void fields(Io& io, V& v)
+{
+    io.scaled(u"density_g_per_m3"_s, v.density, 1e3);
+    io.scaled(u"specific_heat_mj_per_kg_k"_s, v.specificHeat, 1e3);
+    io.scaled(u"conductivity_uw_per_m_k"_s, v.conductivity, 1e6);
+}
+
+template <class Io, Is<StackLayer> V> void fields(Io& io, V& v)
+{
+    io.length(u"thickness_um"_s, v.thickness);
+    io.part(u"material"_s, v.material);
+    io.temperature(u"temperature_mk"_s, v.temperature);
+}
+
+template <class Io, Is<AirPoint> V> void fields(Io& io, V& v)
+{
+    io.duration(u"at_ms"_s, v.at);
+    io.temperature(u"temperature_mk"_s, v.temperature);
+}
+
+template <class Io, Is<CureKinetics> V> void fields(Io& io, V& v)
+{
+    io.scaled(u"k1_per_1e12_s"_s, v.k1, 1e12);
+    io.scaled(u"k2_per_1e12_s"_s, v.k2, 1e12);
+    io.number(u"m_millionths"_s, v.law.m, 1e6);
+    io.number(u"n_millionths"_s, v.law.n, 1e6);
+    io.number(u"activation_energy_mj_per_mol"_s, v.law.activationEnergyJoulesPerMole, 1e3);
+    io.number(u"hardener_exponent_millionths"_s, v.law.hardenerExponent, 1e6);
+    io.number(u"max_conversion_millionths"_s, v.law.maxConversionAtReference, 1e6);
+    io.number(u"max_conversion_per_1e9_k"_s, v.law.maxConversionPerKelvin, 1e9);
+    io.temperature(u"reference_mk"_s, v.reference);
+    io.share(u"reference_hardener_ppm"_s, v.referenceHardener);
+    io.share(u"gel_ppm"_s, v.gel);
+    io.share(u"sand_ppm"_s, v.sand);
+}
+
+template <class Io, Is<CureCase> V> void fields(Io& io, V& v)
+{
+    io.part(u"kinetics"_s, v.kinetics);
+    io.part(u"filler"_s, v.filler);
+    io.scaled(u"heat_mj_per_kg"_s, v.heat, 1e3);
+    io.length(u"thickness_um"_s, v.thickness);
+    io.share(u"hardener_ppm"_s, v.hardener);
+    io.temperature(u"temperature_mk"_s, v.temperature);
+    io.share(u"initial_conversion_ppm"_s, v.initialConversion);
+    io.each(u"stack"_s, v.stack);
+    io.each(u"air"_s, v.air);
+    io.scaled(u"front_mw_per_m2_k"_s, v.front, 1e3);
+    io.scaled(u"back_mw_per_m2_k"_s, v.back, 1e3);
+    io.duration(u"horizon_ms"_s, v.horizon);
+}
+
 template <class Io, Is<Lift> V> void fields(Io& io, V& v)
 {
     io.code(u"face"_s, v.face);
     io.length(u"thickness_um"_s, v.thickness);
     io.code(u"filler_class"_s, v.filler);
     io.maybeTemperature(u"peak_mk"_s, v.peak);
+    io.maybePart(u"cure_case"_s, v.cureCase);
 }
 
 template <class Io, Is<Mix> V> void fields(Io& io, V& v)
@@ -123,6 +176,7 @@ template <class Io, Is<Finish> V> void fields(Io& io, V& v)
     io.length(u"limit_a_coat_um"_s, v.limitACoat);
     io.code(u"filler_class"_s, v.filler);
     io.each(u"batches"_s, v.batches);
+    io.maybePart(u"cure_case"_s, v.cureCase);
 }
 
 template <class Io, Is<TimelineEntry> V> void fields(Io& io, V& v)
@@ -151,6 +205,7 @@ template <class Io, Is<RepairPlan> V> void fields(Io& io, V& v)
     io.hardener(u"hardener_total_ug"_s, v.hardenerTotal);
     io.part(u"allowances"_s, v.allowances);
     io.each(u"lifts"_s, v.lifts);
+    io.maybeTemperature(u"peak_limit_mk"_s, v.peakLimit);
     io.each(u"batches"_s, v.batches);
     io.each(u"prep"_s, v.prep);
     io.part(u"finish"_s, v.finish);

@@ -28,6 +28,9 @@ public:
     void temperature(const QString& key, Temperature q) { quantity(key, grid::millikelvin(q)); }
     void share(const QString& key, Fraction q) { quantity(key, grid::millionths(q)); }
     void thousandths(const QString& key, double v) { quantity(key, grid::whole(v * 1e3)); }
+    /// A number or a quantity in SI units, in whole parts of which the key names the size.
+    void number(const QString& key, double v, double partsInOne) { quantity(key, grid::whole(v * partsInOne)); }
+    template <class Q> void scaled(const QString& key, Q q, double partsInOne) { number(key, q.value(), partsInOne); }
     void count(const QString& key, int v) { quantity(key, v); }
     void text(const QString& key, const QString& v) { m_json[key] = v; }
     void flag(const QString& key, bool v) { m_json[key] = v; }
@@ -98,6 +101,16 @@ public:
     void temperature(const QString& key, Temperature& q) { q = grid::fromMillikelvin(quantity(key, u"mK")); }
     void share(const QString& key, Fraction& q) { q = grid::fromMillionths(quantity(key, u"ppm")); }
     void thousandths(const QString& key, double& v) { v = static_cast<double>(quantity(key, u"")) / 1e3; }
+    void number(const QString& key, double& v, double partsInOne)
+    {
+        v = static_cast<double>(quantity(key, u"")) / partsInOne;
+    }
+    template <class Q> void scaled(const QString& key, Q& q, double partsInOne)
+    {
+        double v = 0;
+        number(key, v, partsInOne);
+        q = Q::from_value(v);
+    }
     void count(const QString& key, int& v);
     void text(const QString& key, QString& v) { v = m_json.textOrEmpty(key); }
     void flag(const QString& key, bool& v) { v = m_json.boolean(key); }

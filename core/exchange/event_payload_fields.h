@@ -95,6 +95,7 @@ template <class Io, Is<HardenerIn> V> void fields(Io& io, V& v)
     io.text(u"sheet_id"_s, v.sheetId);
     io.text(u"lot"_s, v.lot);
     io.part(u"times"_s, v.times);
+    io.maybePart(u"cure_case"_s, v.cureCase);
 }
 
 template <class Io, class V>

@@ -47,10 +47,12 @@ Checked<Payload> unknownKind(const QString& kind)
     return tl::unexpected(Faults{{u"kind"_s, kind, FaultKind::NotOneOf, known}});
 }
 
-Checked<Payload> unknownVersion(int version, int known)
+Checked<Payload> unknownVersion(int version, int newest)
 {
-    return tl::unexpected(
-        Faults{{u"version"_s, QString::number(version), FaultKind::NotOneOf, {QString::number(known)}}});
+    QStringList known;
+    for (int each = 1; each <= newest; ++each)
+        known << QString::number(each);
+    return tl::unexpected(Faults{{u"version"_s, QString::number(version), FaultKind::NotOneOf, known}});
 }
 
 } // namespace
@@ -67,7 +69,8 @@ Checked<Payload> decodePayload(const QString& kind, int version, const QByteArra
         std::find_if(kinds().cbegin(), kinds().cend(), [&](const Kind& each) { return each.code == kind; });
     if (known == kinds().cend())
         return unknownKind(kind);
-    if (known->version != version)
+    // What a newer layout holds beyond an older one may be left out, so that the older reads the same.
+    if (version < 1 || version > known->version)
         return unknownVersion(version, known->version);
     const auto json = parseObject(bytes);
     if (!json)

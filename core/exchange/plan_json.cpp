@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/plan_json.h"
 
+#include "exchange/cure_json.h"
+
 #include <QJsonArray>
 
 #include <cmath>
@@ -42,7 +44,7 @@ QJsonArray layersOf(const RepairPlan& plan)
             {u"thickness_mm"_s, tidy(inMillimetres(lift.thickness))},
             {u"filler_class"_s, codeOf(lift.filler)},
             {u"peak_c"_s, lift.peak ? QJsonValue(tidy(inCelsius(*lift.peak))) : QJsonValue()},
-            {u"cure_case"_s, QJsonValue()},
+            {u"cure_case"_s, lift.cureCase ? QJsonValue(cureCaseToJson(*lift.cureCase)) : QJsonValue()},
         };
     return list;
 }

@@ -33,6 +33,7 @@ public:
     StrictObject(const QJsonObject& object, QString path, Faults& faults);
 
     [[nodiscard]] bool has(const QString& key) const;
+    [[nodiscard]] bool holdsList(const QString& key) const { return m_object.value(key).isArray(); }
     /// Required readers: a missing key is a fault, and a harmless value comes back.
     double number(const QString& key, double lowest, double highest, const QString& unit);
     qint64 integer(const QString& key, qint64 lowest, qint64 highest, const QString& unit);

@@ -2,6 +2,7 @@
 // Our assumptions, with no source: one table, shown as assumptions and editable in bench set-up.
 #pragma once
 
+#include "cure/test_piece.h"
 #include "substrate/decision.h"
 #include "quantity/quantity.h"
 
@@ -24,6 +25,19 @@ struct Assumptions {
     Duration layPuddle = seconds(90);          ///< laying puddle and bead, before the hardener goes in
     Duration sandLift = minutes(5);            ///< sanding and dusting off one lift
     Duration turnPanel = minutes(5);           ///< stripping the dam, sanding its residue, turning
+    HeatTransfer faceFront = overTheLayer;     ///< from the fresh layer to the air
+    HeatTransfer faceBack = behindTheStack;    ///< from behind the panel
+    Length boardThickness = mixingBoard(celsius(25)).thickness;
+    ThermalMaterial boardMaterial = mixingBoard(celsius(25)).material;
+    /// Glass and polyester, through the thickness, as in Bogetti and Gillespie, J. Compos. Mater. 25 (1991) 239.
+    ThermalMaterial laminate{kilogramsPerCubicMetre(1890), joulesPerKilogramKelvin(1260), wattsPerMetreKelvin(0.2163)};
+    /// Plain carbon steel and pure aluminium: Incropera, Table A.1, rounded.
+    ThermalMaterial steel{kilogramsPerCubicMetre(7850), joulesPerKilogramKelvin(434), wattsPerMetreKelvin(60)};
+    ThermalMaterial aluminium{kilogramsPerCubicMetre(2702), joulesPerKilogramKelvin(903), wattsPerMetreKelvin(237)};
+    Length backing = millimetres(2);        ///< a bonded backing's thickness
+    Length leastUnder = millimetres(0.3);   ///< what is left of the panel below this holds no heat worth counting
+    Temperature laminatePeak = celsius(90); ///< laminate and SMC are kept under this
+    Temperature bondSeamPeak = celsius(80); ///< and the adhesive of a bond seam
     DecisionLimits decision;
 };
 

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+using namespace Qt::StringLiterals;
+
 namespace strandbench::planning {
 namespace {
 
@@ -25,11 +27,12 @@ Volume shrinkageOf(Volume finished, const ProductSheet& sheet)
     return finished * (1.0 / (1.0 - sheet.shrinkage.value()) - 1.0);
 }
 
-Mixing planBatches(const MixingTask& task, const Reading& reading, const PlanningSet& set)
+CureAnswer<Mixing> planBatches(const MixingTask& task, const Job& job)
 {
-    const Assumptions& assumptions = set.assumptions;
+    const Assumptions& assumptions = job.set.assumptions;
     Mixing mixing;
     mixing.needed = (task.volume + shrinkageOf(task.volume, task.sheet)) * task.sheet.density;
+    Duration first = task.layer.gel;
     for (int count = 1; count <= mostBatches; ++count) {
         mixing.boardLoss =
             mixing.needed * assumptions.boardLossShare.value() + assumptions.boardLossEach * static_cast<double>(count);
@@ -38,14 +41,22 @@ Mixing planBatches(const MixingTask& task, const Reading& reading, const Plannin
         if (count > 1 && each < assumptions.boardLossEach * 2.0)
             break;
         const Mix mix = mixForFiller(each, task.sheet);
-        const BatchTimes times =
-            set.times.times({task.sheet, reading.air, reading.panel, mix.hardenerShare, task.laid, mix.puddleHeight});
-        if (mix.puddle > assumptions.board || !spreadsInTime(mix, times, assumptions))
+        // Whether it can be spread before the layer gels costs nothing to ask, the puddle a solution.
+        const BatchTimes byLayer = batchTimes(task.layer, task.layer.gel, task.sheet);
+        if (mix.puddle > assumptions.board || !spreadsInTime(mix, byLayer, assumptions))
+            continue;
+        const CureAnswer<Duration> board =
+            job.set.engine.boardGel(task.sheet, job.assessment.reading->air, mix.hardenerShare, mix.puddleHeight);
+        if (!board)
+            return tl::unexpected(board.error());
+        first = std::min(first, *board);
+        const BatchTimes times = batchTimes(task.layer, *board, task.sheet);
+        if (!spreadsInTime(mix, times, assumptions))
             continue;
         mixing.batches.assign(static_cast<std::size_t>(count), Batch{task.lift, mix, times});
         return mixing;
     }
-    return mixing;
+    return tl::unexpected(Reason{u"gels_too_fast"_s, {first, assumptions.kneading}});
 }
 
 } // namespace strandbench::planning

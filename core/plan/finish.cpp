@@ -24,7 +24,7 @@ Volume skimVolume(const Job& job, Length thickness)
 
 } // namespace
 
-Finish planFinish(const Job& job)
+CureAnswer<Finish> planFinish(const Job& job, const std::vector<Lift>& lifts)
 {
     const Assumptions& assumptions = job.set.assumptions;
     Finish finish;
@@ -35,10 +35,16 @@ Finish planFinish(const Job& job)
     finish.thickness = std::min({assumptions.leftLow, Length(job.cavity.height() * 0.5), finish.limitInAll});
     finish.coats = std::max(1, static_cast<int>(std::ceil(finish.thickness / finish.limitACoat - 1e-9)));
     const Length coat = finish.thickness / static_cast<double>(finish.coats);
+    const CureAnswer<LayerCure> cure = job.set.engine.layer(
+        {job.finish, *job.assessment.reading, job.finish.hardenerNominal, coat, stackUnder(job, lifts)});
+    if (!cure)
+        return tl::unexpected(cure.error());
+    finish.cureCase = cure->cureCase;
     for (int each = 0; each < finish.coats; ++each) {
-        const MixingTask task{job.finish, skimVolume(job, coat), coat, each};
-        const Mixing mixing = planBatches(task, *job.assessment.reading, job.set);
-        finish.batches.insert(finish.batches.end(), mixing.batches.begin(), mixing.batches.end());
+        const CureAnswer<Mixing> mixing = planBatches({job.finish, skimVolume(job, coat), *cure, each}, job);
+        if (!mixing)
+            return tl::unexpected(mixing.error());
+        finish.batches.insert(finish.batches.end(), mixing->batches.begin(), mixing->batches.end());
     }
     return finish;
 }

@@ -21,13 +21,11 @@ RepairPlan stopped(const Decision& decision)
     return plan;
 }
 
-/// The stop names the gel time that leaves nothing to spread in: of this filler, on the board or on the panel.
-RepairPlan gelsTooFast(const ProductSheet& sheet, Length layer, const Reading& reading, const PlanningSet& set)
+/// A plan that the cure stops: it overheats, gels before it can be spread, or has no answer.
+RepairPlan stoppedBy(Reason reason)
 {
-    const BatchTimes least =
-        set.times.times({sheet, reading.air, reading.panel, sheet.hardenerNominal, layer, millimetres(1)});
     RepairPlan plan;
-    plan.stops.push_back(stopOf({u"gels_too_fast"_s, {std::min(least.boardGel, least.gel), set.assumptions.kneading}}));
+    plan.stops.push_back(stopOf(std::move(reason)));
     return plan;
 }
 
@@ -40,20 +38,25 @@ const ProductSheet& finishSheet(const Catalogue& catalogue)
     throw std::logic_error("a catalogue without a finishing sheet");
 }
 
-/// Mixes every lift; false when one cannot be spread before it gels.
-bool addBatches(RepairPlan& plan, const Job& job)
+/// The cure of a lift as it was planned.
+CureAnswer<LayerCure> cureOf(const Lift& lift, const PlanningSet& set) { return set.engine.solve(*lift.cureCase); }
+
+/// Mixes every lift. The reason when one cannot be spread before it gels.
+std::optional<Reason> addBatches(RepairPlan& plan, const Job& job)
 {
     const Assumptions& assumptions = job.set.assumptions;
     Volume finished = millilitres(0);
     for (std::size_t index = 0; index < plan.lifts.size(); ++index) {
+        const CureAnswer<LayerCure> cure = cureOf(plan.lifts[index], job.set);
+        if (!cure)
+            return cure.error();
         const Volume volume = planning::liftVolume(job, plan.lifts, index);
-        const planning::MixingTask task{job.sheet, volume, planning::laidThickness(job, plan.lifts, index),
-                                        static_cast<int>(index)};
-        const planning::Mixing mixing = planning::planBatches(task, *job.assessment.reading, job.set);
-        if (mixing.batches.empty())
-            return false;
-        plan.batches.insert(plan.batches.end(), mixing.batches.begin(), mixing.batches.end());
-        plan.allowances.boardLoss += mixing.boardLoss;
+        const CureAnswer<planning::Mixing> mixing =
+            planning::planBatches({job.sheet, volume, *cure, static_cast<int>(index)}, job);
+        if (!mixing)
+            return mixing.error();
+        plan.batches.insert(plan.batches.end(), mixing->batches.begin(), mixing->batches.end());
+        plan.allowances.boardLoss += mixing->boardLoss;
         finished += volume;
     }
     const double faces = job.cavity.faces();
@@ -64,7 +67,7 @@ bool addBatches(RepairPlan& plan, const Job& job)
         plan.fillerTotal += each.mix.filler;
         plan.hardenerTotal += each.mix.hardener;
     }
-    return true;
+    return std::nullopt;
 }
 
 /// What deserves a word before mixing: backing, lifts, batches too small for a bead.
@@ -74,6 +77,8 @@ void addAdvice(RepairPlan& plan, const Job& job)
         plan.reasons.push_back({u"backing_first"_s, {across(*job.assessment.damage), job.set.assumptions.backingLap}});
     if (job.assessment.damage->bevelRatio <= 0.0 && job.assessment.damage->kind == DamageKind::Hole)
         plan.reasons.push_back({u"edges_square"_s, {}});
+    if (const std::optional<Reason> hot = planning::oneGoTooHot(job, plan.lifts))
+        plan.reasons.push_back(*hot);
     const Mass smallest = smallestBeadMix(job.sheet);
     for (const Batch& each : plan.batches) {
         if (each.mix.filler < smallest) {
@@ -109,14 +114,19 @@ RepairPlan planRepair(const Assessment& assessment, const PlanningSet& set)
     plan.finishSheetId = job.finish.id;
     plan.finishSheetHash = job.finish.hash;
     plan.tableHash = set.table.hash();
-    plan.engine = set.times.name();
-    plan.lifts = planning::planLifts(job);
-    if (!addBatches(plan, job))
-        return gelsTooFast(job.sheet, plan.lifts.front().thickness, *assessment.reading, set);
+    plan.engine = CureEngine::name();
+    CureAnswer<std::vector<Lift>> lifts = planning::planLifts(job);
+    if (!lifts)
+        return stoppedBy(lifts.error());
+    plan.lifts = *std::move(lifts);
+    plan.peakLimit = planning::peakLimit(job);
+    if (const std::optional<Reason> reason = addBatches(plan, job))
+        return stoppedBy(*reason);
     plan.prep = planning::planSteps(job, set.steps.prepare);
-    plan.finish = planning::planFinish(job);
-    if (plan.finish.batches.empty())
-        return gelsTooFast(job.finish, plan.finish.thickness, *assessment.reading, set);
+    CureAnswer<Finish> finish = planning::planFinish(job, plan.lifts);
+    if (!finish)
+        return stoppedBy(finish.error());
+    plan.finish = *std::move(finish);
     plan.finishing = planning::planSteps(job, set.steps.finish);
     addAdvice(plan, job);
     planning::planTimeline(plan, job);

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "plan/assumptions.h"
-#include "plan/cure_times.h"
+#include "plan/cure_engine.h"
 #include "plan/repair_plan.h"
 #include "plan/step_book.h"
 
@@ -14,7 +14,7 @@ struct PlanningSet {
     const Catalogue& catalogue;
     const StepBook& steps;
     Assumptions assumptions;
-    const CureTimes& times;
+    const CureEngine& engine;
 };
 
 /// Plans a repair. On a stop the plan holds only the stops and what was rejected.

@@ -19,17 +19,24 @@ struct Job {
 /// True when a hole needs a bonded backing (common practice, no source: over 50 mm, or over 25 mm without rear access).
 [[nodiscard]] bool needsBacking(const Assessment& assessment, const Assumptions& assumptions);
 
-/// The lifts of every face, front first: of equal thickness, the last one with what it is built proud still
-/// within the sheet's greatest lift. They add up to the face's height.
-[[nodiscard]] std::vector<Lift> planLifts(const Job& job);
+/// What lies under a layer, from the back face towards it: what is left of the panel below the cavity, or a
+/// backing, then the lifts of the other face and those below on this one, cured and as warm as the panel.
+[[nodiscard]] std::vector<StackLayer> stackUnder(const Job& job, const std::vector<Lift>& below);
+/// The lowest of what the filler, the panel and a bond seam may come to.
+[[nodiscard]] Temperature peakLimit(const Job& job);
+
+/// The lifts of every face, front first: of equal thickness, the fewest that stay within the sheet's greatest
+/// lift and under the peak limit, what the last is built proud included. They add up to the face's height.
+/// The reason when heat leaves no lift, or the cure has no answer.
+[[nodiscard]] CureAnswer<std::vector<Lift>> planLifts(const Job& job);
+/// 'In one go it reaches so much': when heat, not only the sheet, asks for more than one lift.
+[[nodiscard]] std::optional<Reason> oneGoTooHot(const Job& job, const std::vector<Lift>& lifts);
 
 /// What one lift takes before losses: its slice of the cavity, and on a face's last lift the proud part.
 [[nodiscard]] Volume liftVolume(const Job& job, const std::vector<Lift>& lifts, std::size_t index);
-/// What the lift is laid to, what is built proud included.
-[[nodiscard]] Length laidThickness(const Job& job, const std::vector<Lift>& lifts, std::size_t index);
 
 /// How a volume is mixed: batches alike, each spread before its edges must be cleared and no wider than
-/// the board. Empty when no batch can be spread in time.
+/// the board.
 struct Mixing {
     std::vector<Batch> batches;
     Mass needed; ///< without what is left on the board
@@ -38,15 +45,16 @@ struct Mixing {
 struct MixingTask {
     const ProductSheet& sheet;
     Volume volume; ///< finished, before shrinkage
-    Length laid;
+    LayerCure layer;
     int lift = 0; ///< or coat
 };
-[[nodiscard]] Mixing planBatches(const MixingTask& task, const Reading& reading, const PlanningSet& set);
+/// The reason when no batch can be spread in time: gels_too_fast.
+[[nodiscard]] CureAnswer<Mixing> planBatches(const MixingTask& task, const Job& job);
 
 /// Shrinkage of a finished volume: what must be mixed more.
 [[nodiscard]] Volume shrinkageOf(Volume finished, const ProductSheet& sheet);
 
-[[nodiscard]] Finish planFinish(const Job& job);
+[[nodiscard]] CureAnswer<Finish> planFinish(const Job& job, const std::vector<Lift>& lifts);
 
 /// The steps of the book that apply, in its order, with their figures.
 [[nodiscard]] std::vector<Step> planSteps(const Job& job, const std::vector<StepRule>& rules);

@@ -2,6 +2,7 @@
 // The whole plan of one repair: one value, computed once, accepted, stored and shown.
 #pragma once
 
+#include "cure/cure_case.h"
 #include "geometry/cavity.h"
 #include "mix/mix.h"
 #include "substrate/decision.h"
@@ -23,7 +24,8 @@ struct Lift {
     Face face = Face::Front;
     Length thickness;
     FillerClass filler = FillerClass::MixedStrand;
-    std::optional<Temperature> peak; ///< empty until the cure engine says; never guessed
+    std::optional<Temperature> peak;  ///< hottest anywhere in it; empty in plans older than the cure engine
+    std::optional<CureCase> cureCase; ///< that its times and peak come from
     bool operator==(const Lift&) const = default;
 };
 
@@ -59,7 +61,8 @@ struct Finish {
     Length limitInAll; ///< the lower of the trade's and the sheet's
     Length limitACoat;
     FillerClass filler = FillerClass::FinishSmooth;
-    std::vector<Batch> batches; ///< one a coat
+    std::vector<Batch> batches;       ///< one a coat
+    std::optional<CureCase> cureCase; ///< of a coat, all being alike
     bool operator==(const Finish&) const = default;
 };
 
@@ -83,13 +86,14 @@ struct RepairPlan {
     QString finishSheetId;
     QByteArray finishSheetHash;
     QByteArray tableHash;
-    QString engine; ///< what the times came from: "sheet-scaled-1"
+    QString engine; ///< what the times came from: "cure-1", once "sheet-scaled-1"
     Volume cavity;  ///< all faces
     Mass fillerTotal;
     Mass hardenerTotal;
     Allowances allowances;
     std::vector<Lift> lifts;
-    std::vector<Batch> batches; ///< of fibre filler, in the order they are mixed
+    std::optional<Temperature> peakLimit; ///< lowest of filler, panel and seam; empty in plans older than the engine
+    std::vector<Batch> batches;           ///< of fibre filler, in the order they are mixed
     std::vector<Step> prep;
     Finish finish;
     std::vector<Step> finishing; ///< after the last finishing coat: guide coat, grits, inspection

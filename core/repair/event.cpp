@@ -17,9 +17,11 @@ static_assert(kinds.size() == std::variant_size_v<Payload>);
 
 QString kindOf(const Payload& payload) { return QString::fromLatin1(kinds[payload.index()]); }
 
-int kindVersionOf(const Payload&)
+int kindVersionOf(const Payload& payload)
 {
-    return 1; // every kind is in its first layout
+    // 2 since lifts, finish and batches hold their cure case. Every other kind is in its first layout.
+    const bool holdsCure = std::holds_alternative<PlanAccepted>(payload) || std::holds_alternative<HardenerIn>(payload);
+    return holdsCure ? 2 : 1;
 }
 
 bool isAgainstTheClock(const Payload& payload)

@@ -109,6 +109,7 @@ struct HardenerIn { // hardener_in
     QString sheetId;
     QString lot; ///< empty until lots are kept
     BatchTimes times;
+    std::optional<CureCase> cureCase; ///< of the layer; empty in events older than the cure engine
     bool operator==(const HardenerIn&) const = default;
 };
 struct EdgesClear {

@@ -18,7 +18,7 @@ struct StopFacts {
 };
 
 // What the trade refuses (common practice, no source). Structural, restraint and fuel stops are nobody's to override.
-constexpr std::array<StopFacts, 39> allStops{{
+constexpr std::array<StopFacts, 44> allStops{{
     {"not_assessed", Override::Nobody, "answer_it", ""},
     {"substrate_thermoplastic", Override::Supervisor, "plastic_weld_or_replace", "plastics_bench"},
     {"substrate_flexible_polyurethane", Override::Supervisor, "flexible_repair", "plastics_bench"},
@@ -53,6 +53,11 @@ constexpr std::array<StopFacts, 39> allStops{{
     {"hole_too_large", Override::Supervisor, "laminate_or_section", "laminate_shop"},
     {"no_filler_fits", Override::Supervisor, "epoxy_or_other_sheet", "supervisor"},
     {"gels_too_fast", Override::Supervisor, "cool_the_shop", "cool_place"},
+    {"overheats_in_any_lift", Override::Supervisor, "cool_the_shop", "cool_place"},
+    {"never_sands", Override::Supervisor, "warm_the_panel", "warm_room"},
+    {"sheet_times_unfit", Override::Nobody, "epoxy_or_other_sheet", "supervisor"},
+    {"sheet_never_sands", Override::Nobody, "epoxy_or_other_sheet", "supervisor"},
+    {"cure_unsolved", Override::Nobody, "epoxy_or_other_sheet", "supervisor"},
     {"panel_near_dew_point", Override::Supervisor, "warm_the_panel", "warm_room"},
     {"panel_too_cold", Override::Supervisor, "warm_the_panel", "warm_room"},
     {"panel_too_hot", Override::Supervisor, "let_panel_cool", "cool_place"},

@@ -17,8 +17,8 @@ ScriptedBench::ScriptedBench(Spec spec) : m_clock(spec.start), m_recorder(std::m
     auto opened = m_recorder->open();
     PlanningSet planning = spec.planning
                                ? *spec.planning
-                               : PlanningSet{builtInTable(), demoCatalogue(), builtInSteps(), Assumptions{}, m_times};
-    m_bench = std::make_unique<Bench>(Bench::Parts{*m_recorder, m_clock, std::move(planning)});
+                               : PlanningSet{builtInTable(), demoCatalogue(), builtInSteps(), Assumptions{}, m_engine};
+    m_bench = std::make_unique<Bench>(Bench::Parts{*m_recorder, m_clock, std::move(planning), spec.computing});
     if (!opened) {
         m_trouble = opened.error();
         return;

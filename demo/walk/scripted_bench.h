@@ -18,6 +18,7 @@ public:
         QSize glass{1280, 800};              ///< pixels
         double pixelsPerMillimetre = 5.87;   ///< 1280 pixels on 217 mm
         std::optional<PlanningSet> planning; ///< the program's own when empty
+        Worker::Runs computing = Worker::Runs::Inline;
     };
     /// Opens the log and shows the window. trouble() says why when the log does not open.
     explicit ScriptedBench(Spec spec);
@@ -35,7 +36,7 @@ public:
 
 private:
     SetClock m_clock;
-    SheetTimes m_times;
+    CureEngine m_engine;
     Language m_language;
     std::unique_ptr<Recorder> m_recorder;
     std::unique_ptr<Bench> m_bench;

@@ -98,16 +98,16 @@ std::vector<RepairPlan> plans()
     std::vector<Assessment> all;
     addDamages(all);
     addSurroundings(all);
-    const SheetTimes times;
+    const CureEngine engine;
     const Catalogue empty;
     std::vector<RepairPlan> plans;
     for (const Assessment& each : all) {
-        plans.push_back(planRepair(each, {builtInTable(), demoCatalogue(), builtInSteps(), {}, times}));
-        plans.push_back(planRepair(each, {builtInTable(), empty, builtInSteps(), {}, times}));
+        plans.push_back(planRepair(each, {builtInTable(), demoCatalogue(), builtInSteps(), {}, engine}));
+        plans.push_back(planRepair(each, {builtInTable(), empty, builtInSteps(), {}, engine}));
     }
     Assumptions slow;
     slow.kneading = minutes(20);
-    plans.push_back(planRepair(fillable(), {builtInTable(), demoCatalogue(), builtInSteps(), slow, times}));
+    plans.push_back(planRepair(fillable(), {builtInTable(), demoCatalogue(), builtInSteps(), slow, engine}));
     return plans;
 }
 

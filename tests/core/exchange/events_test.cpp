@@ -95,7 +95,7 @@ TEST(EventPayloads, AreCompactWithSortedKeysThatNameTheirUnits)
     EXPECT_EQ(encodePayload(Turned{}), "{}");
     EXPECT_EQ(encodePayload(Answered{Question::AdhesiveCured, false, 9}),
               "{\"corrects_seq\":9,\"question\":\"adhesive_cured\",\"value\":false}");
-    EXPECT_EQ(encodePayload(HardenerIn{{false, 1}, grams(58.42), grams(1.1684), u"a"_s, u"L7"_s, {}}),
+    EXPECT_EQ(encodePayload(HardenerIn{{false, 1}, grams(58.42), grams(1.1684), u"a"_s, u"L7"_s, {}, {}}),
               "{\"batch\":{\"finishing\":false,\"index\":1},\"filler_mg\":58420,\"hardener_ug\":1168400,\"lot\":\"L7\","
               "\"sheet_id\":\"a\",\"times\":{\"board_gel_ms\":0,\"easy_sanding_ms\":0,\"gel_ms\":0,\"sand_ms\":0}}");
 }
@@ -106,6 +106,19 @@ TEST(EventPayloads, OfAnotherKindOrVersionAreFaults)
                 ElementsAre(StartsWith("kind|painted|NotOneOf|taken_in,answered,plan_accepted,")));
     EXPECT_THAT(faultsOf(decodePayload(u"turned"_s, 99, "{}")), ElementsAre("version|99|NotOneOf|1"));
     EXPECT_THAT(faultsOf(decodePayload(u"turned"_s, 0, "{}")), ElementsAre("version|0|NotOneOf|1"));
+}
+
+/// A log from before the cure engine is read as it was written: what came later was simply not there.
+TEST(EventPayloads, OfAnOlderLayoutAreRead)
+{
+    const auto older = decodePayload(u"hardener_in"_s, 1,
+                                     "{\"batch\":{\"finishing\":false,\"index\":1},\"filler_mg\":58420,"
+                                     "\"hardener_ug\":1168400,\"lot\":\"L7\",\"sheet_id\":\"a\",\"times\":{"
+                                     "\"board_gel_ms\":0,\"easy_sanding_ms\":0,\"gel_ms\":0,\"sand_ms\":0}}");
+    ASSERT_TRUE(older);
+    EXPECT_FALSE(std::get<HardenerIn>(*older).cureCase);
+    EXPECT_EQ(kindVersionOf(*older), 2);
+    EXPECT_THAT(faultsOf(decodePayload(u"hardener_in"_s, 3, "{}")), ElementsAre("version|3|NotOneOf|1,2"));
 }
 
 struct Refused {
@@ -161,9 +174,10 @@ TEST(EventPayloads, NothingIsWrittenThatWouldNotReadBack)
     EXPECT_THROW((void)encodePayload(Answered{Question::Zone, Substrate::Smc, std::nullopt}), std::bad_variant_access);
     EXPECT_THROW((void)encodePayload(Answered{Question::RearAccess, true, 0}), std::logic_error);
     const BatchRef batch;
-    EXPECT_THROW((void)encodePayload(HardenerIn{batch, grams(-1), grams(1), {}, {}, {}}), std::logic_error);
-    EXPECT_THROW((void)encodePayload(HardenerIn{batch, grams(std::nan("")), grams(1), {}, {}, {}}), std::logic_error);
-    EXPECT_THROW((void)encodePayload(HardenerIn{batch, grams(1e20), grams(1), {}, {}, {}}), std::logic_error);
+    EXPECT_THROW((void)encodePayload(HardenerIn{batch, grams(-1), grams(1), {}, {}, {}, {}}), std::logic_error);
+    EXPECT_THROW((void)encodePayload(HardenerIn{batch, grams(std::nan("")), grams(1), {}, {}, {}, {}}),
+                 std::logic_error);
+    EXPECT_THROW((void)encodePayload(HardenerIn{batch, grams(1e20), grams(1), {}, {}, {}, {}}), std::logic_error);
     EXPECT_THROW((void)encodePayload(Sands{BatchRef{false, -1}}), std::logic_error);
 }
 

@@ -57,6 +57,33 @@ Assessment sampleAssessment()
     return a;
 }
 
+/// Every figure on the grid of storage, none of them round.
+CureCase sampleCureCase()
+{
+    CureCase c;
+    c.kinetics.k1 = perSecond(124'567'891 / 1e12);
+    c.kinetics.k2 = perSecond(5'290'000'001 / 1e12);
+    c.kinetics.law = {50'000.125, 0.900001, 1.300002, 0.700003, 0.850004, 3'000'005 / 1e9};
+    c.kinetics.reference = mk(298'151);
+    c.kinetics.referenceHardener = ppm(20'001);
+    c.kinetics.gel = ppm(100'001);
+    c.kinetics.sand = ppm(600'003);
+    c.filler = {kilogramsPerCubicMetre(1'450.001), joulesPerKilogramKelvin(1'250.003), wattsPerMetreKelvin(0.380001)};
+    c.heat = joulesPerKilogram(130'000.125);
+    c.thickness = um(2'751);
+    c.hardener = ppm(21'003);
+    c.temperature = mk(291'683);
+    c.initialConversion = ppm(7);
+    c.stack = {{um(3'003),
+                {kilogramsPerCubicMetre(1'890), joulesPerKilogramKelvin(1'260), wattsPerMetreKelvin(0.2163)},
+                mk(290'151)}};
+    c.air = {{ms(0), mk(291'683)}, {ms(600'001), mk(295'003)}};
+    c.front = wattsPerSquareMetreKelvin(10.001);
+    c.back = wattsPerSquareMetreKelvin(8.002);
+    c.horizon = ms(3'600'007);
+    return c;
+}
+
 RepairPlan samplePlan()
 {
     RepairPlan p;
@@ -74,11 +101,12 @@ RepairPlan samplePlan()
     p.fillerTotal = mg(33'333);
     p.hardenerTotal = ug(666'667);
     p.allowances = {ul(1'500), ul(250), mg(5'300)};
-    p.lifts = {{Face::Front, um(1'750), FillerClass::MixedStrand, std::nullopt},
-               {Face::Back, um(1'250), FillerClass::LongStrand, mk(344'650)}};
+    p.lifts = {{Face::Front, um(1'750), FillerClass::MixedStrand, std::nullopt, std::nullopt},
+               {Face::Back, um(1'250), FillerClass::LongStrand, mk(344'650), sampleCureCase()}};
+    p.peakLimit = mk(363'151);
     p.batches = {sampleBatch(0, 1), sampleBatch(1, 2)};
     p.prep = {sampleStep(u"gear_on"_s), sampleStep(u"wash"_s)};
-    p.finish = {um(500), 2, um(6'000), um(3'000), FillerClass::FinishFine, {sampleBatch(1, 4)}};
+    p.finish = {um(500), 2, um(6'000), um(3'000), FillerClass::FinishFine, {sampleBatch(1, 4)}, sampleCureCase()};
     p.finishing = {sampleStep(u"guide_coat"_s)};
     p.timeline = {{u"prepare"_s, ms(1'000), ms(1'800'001), true}, {u"wait"_s, ms(1'860'000), ms(540'002), false}};
     p.readyForPrimer = ms(4'000'500);
@@ -119,7 +147,7 @@ std::vector<Payload> samplePayloads()
         PlanAccepted{{}, sampleStop()},
         StepDone{Stage::HandOver, 3, u"nail_and_paper"_s},
         ReadingTaken{reading},
-        HardenerIn{batch, mg(58'420), ug(1'168'400), u"demo_mixed_strand"_s, u"L7"_s, times},
+        HardenerIn{batch, mg(58'420), ug(1'168'400), u"demo_mixed_strand"_s, u"L7"_s, times, sampleCureCase()},
         EdgesClear{batch},
         Gelled{batch, GelPlace::Board},
         Sands{batch},

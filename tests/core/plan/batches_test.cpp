@@ -60,7 +60,7 @@ TEST(Batches, AreTheFewestThatDo)
                 << nameOf(assessment) << ", " << count << " batches";
         }
     });
-    EXPECT_GT(split, 200);
+    EXPECT_GT(split, 50);
 }
 
 TEST(Batches, ComeInTheOrderOfTheLifts)

@@ -10,7 +10,7 @@
 
 namespace strandbench::test {
 
-/// What the program plans with: its own table, steps, demo sheets and assumptions, the sheet's own times.
+/// What the program plans with: its own table, steps, demo sheets and assumptions.
 class Bench {
 public:
     Bench();
@@ -26,7 +26,7 @@ public:
 
 private:
     Catalogue m_catalogue;
-    SheetTimes m_times;
+    CureEngine m_engine;
 };
 
 /// A damage with everything that its kind asks for. Lengths in mm; a hole is as deep as the panel is thick.

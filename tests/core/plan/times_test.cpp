@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Times scaled from the sheet's own by temperature and hardener.
+// What rates hang on, and the times of layers and puddles from the cure engine.
 #include "repairs.h"
 
 #include "exchange/sheets.h"
@@ -84,39 +84,71 @@ TEST(RateFactor, OfTheHardenerIsBracketed)
     }
 }
 
-BatchTimes timesAt(FillerClass filler, double airC, double panelC, double percent = 2)
+StackLayer steelSheet(double millimetresThick, double c)
 {
-    const ProductSheet& sheet = *demoCatalogue().byClass(filler);
-    return SheetTimes().times(
-        {sheet, celsius(airC), celsius(panelC), Fraction::ofHundred(percent), millimetres(4), millimetres(8)});
+    return {millimetres(millimetresThick), Assumptions().steel, celsius(c)};
 }
 
-TEST(SheetTimes, AreTheSheetsOwnAtItsReference)
+StackLayer laminatePanel(double c) { return {millimetres(3), Assumptions().laminate, celsius(c)}; }
+
+LayerCure layerOf(const ProductSheet& sheet, double millimetresThick, double airC, const StackLayer& panel,
+                  double percent = 2)
 {
-    const BatchTimes mixed = timesAt(FillerClass::MixedStrand, 25, 25);
-    EXPECT_DOUBLE_EQ(inMinutes(mixed.boardGel), 4.5);
-    EXPECT_DOUBLE_EQ(inMinutes(mixed.gel), 4.5);
-    EXPECT_DOUBLE_EQ(inMinutes(mixed.sand), 8);
-    EXPECT_DOUBLE_EQ(inMinutes(mixed.easySanding), 6);
-    EXPECT_DOUBLE_EQ(inMinutes(timesAt(FillerClass::ShortStrand, 25, 25).sand), 12.5);
+    static const CureEngine engine;
+    const auto cure = engine.layer({sheet,
+                                    {celsius(airC), panel.temperature, {}},
+                                    Fraction::ofHundred(percent),
+                                    millimetres(millimetresThick),
+                                    {panel}});
+    EXPECT_TRUE(cure) << cure.error().code.toStdString();
+    return *cure;
 }
 
-TEST(SheetTimes, BoardFollowsTheAirAndLayerThePanel)
+double boardGelOf(const ProductSheet& sheet, double millimetresHigh, double airC)
 {
-    const BatchTimes both = timesAt(FillerClass::MixedStrand, 25, 25);
-    const BatchTimes coldPanel = timesAt(FillerClass::MixedStrand, 25, 15);
-    EXPECT_DOUBLE_EQ(inSeconds(coldPanel.boardGel), inSeconds(both.boardGel));
-    EXPECT_NEAR(coldPanel.gel / both.gel, 2.014, 0.001); // 50 kJ/mol from 15 to 25 °C
-    EXPECT_NEAR(coldPanel.sand / both.sand, 2.014, 0.001);
-    const BatchTimes coldAir = timesAt(FillerClass::MixedStrand, 15, 25);
-    EXPECT_NEAR(coldAir.boardGel / both.boardGel, 2.014, 0.001);
-    EXPECT_DOUBLE_EQ(inSeconds(coldAir.gel), inSeconds(both.gel));
+    static const CureEngine engine;
+    return inSeconds(*engine.boardGel(sheet, celsius(airC), sheet.hardenerNominal, millimetres(millimetresHigh)));
 }
 
-/// The trade sands mixed strand 5 to 10 min after mixing and short strand 10 to 15 min, at 21 to 25 °C (common
-/// practice, no source). The demo sheets' times, stated at 25 °C, keep within it down to 22.5 °C. At 21 °C they
-/// stand up to a tenth beyond its late end, which errs towards waiting; the earliest is never too early.
-TEST(SheetTimes, KeepTheTradesSandingWindows)
+/// On the test pieces that a sheet's two times are stated on, the engine gives those two: 12 mm on the board, the
+/// sheet's own thickness on 0.8 mm of steel. Within what solving promises.
+TEST(CureEngine, GivesTheSheetsOwnTimesOnItsTestPieces)
+{
+    for (const ProductSheet& sheet : demoCatalogue().sheets()) {
+        EXPECT_NEAR(boardGelOf(sheet, 12, 25) / inSeconds(sheet.working.nominal), 1.0, 0.005) << sheet.id.toStdString();
+        const LayerCure film = layerOf(sheet, inMillimetres(sheet.sandingTestThickness), 25, steelSheet(0.8, 25));
+        EXPECT_NEAR(film.sand / sheet.sanding.nominal, 1.0, 0.005) << sheet.id.toStdString();
+    }
+}
+
+/// A thick puddle gels before the thin layer of the same batch (ASTM D2471: gel depends on the volume).
+TEST(CureEngine, PuddleGelsBeforeTheLayer)
+{
+    const ProductSheet& sheet = *demoCatalogue().byClass(FillerClass::MixedStrand);
+    EXPECT_LT(boardGelOf(sheet, 15, 20), inSeconds(layerOf(sheet, 3, 20, steelSheet(0.8, 20)).gel));
+    EXPECT_LT(boardGelOf(sheet, 15, 20), boardGelOf(sheet, 5, 20));
+}
+
+TEST(CureEngine, ColdPanelAndLittleHardenerAreSlower)
+{
+    const ProductSheet& sheet = *demoCatalogue().byClass(FillerClass::MixedStrand);
+    const LayerCure here = layerOf(sheet, 4, 20, steelSheet(0.8, 20));
+    EXPECT_GT(layerOf(sheet, 4, 20, steelSheet(0.8, 12)).gel, here.gel);
+    EXPECT_GT(layerOf(sheet, 4, 20, steelSheet(0.8, 20), 1.5).gel, here.gel);
+    EXPECT_LT(layerOf(sheet, 4, 20, steelSheet(0.8, 20), 2.5).sand, here.sand);
+}
+
+/// A heat-sinking skin keeps a layer cooler than an insulating laminate (common practice, no source).
+TEST(CureEngine, ThickSteelKeepsItCooler)
+{
+    const ProductSheet& sheet = *demoCatalogue().byClass(FillerClass::MixedStrand);
+    EXPECT_LT(layerOf(sheet, 6, 25, steelSheet(3, 25)).peak, layerOf(sheet, 6, 25, laminatePanel(25)).peak);
+}
+
+/// The trade sands mixed strand 5 to 10 min after mixing and short strand 10 to 15 min, 3 to 6 mm thick, with
+/// nominal hardener at 21 to 25 degC (common practice, no source). At 25 and at 24 degC all of it holds. At 21 degC it
+/// holds for what is 6 mm thick; 3 mm on steel takes up to a fifth longer, which errs towards waiting.
+TEST(CureEngine, KeepsTheTradesSandingWindows)
 {
     struct Window {
         FillerClass filler;
@@ -124,12 +156,25 @@ TEST(SheetTimes, KeepTheTradesSandingWindows)
         double late;
     };
     for (const Window& each : {Window{FillerClass::MixedStrand, 5, 10}, Window{FillerClass::ShortStrand, 10, 15}}) {
-        for (double c = 21; c <= 25; c += 0.25) {
-            const double sand = inMinutes(timesAt(each.filler, c, c).sand);
-            EXPECT_GE(sand, each.early) << c;
-            EXPECT_LE(sand, each.late * (c < 22.5 ? 1.1 : 1.0)) << codeOf(each.filler).toStdString() << " at " << c;
-        }
+        const ProductSheet& sheet = *demoCatalogue().byClass(each.filler);
+        for (const double c : {21.0, 24.0, 25.0})
+            for (const double thick : {3.0, 4.5, 6.0}) {
+                const double sand = inMinutes(layerOf(sheet, thick, c, steelSheet(0.8, c)).sand);
+                EXPECT_GE(sand, each.early) << each.late << " at " << c << ", " << thick << " mm";
+                EXPECT_LE(sand, each.late * (c < 24 && thick < 6 ? 1.2 : 1.0)) << c << " degC, " << thick << " mm";
+            }
     }
+}
+
+TEST(CureEngine, RefusesASheetWhoseTimesNoCureHas)
+{
+    ProductSheet sheet = *demoCatalogue().byClass(FillerClass::MixedStrand);
+    sheet.sanding.nominal = sheet.working.nominal * 40.0;
+    const CureEngine engine;
+    const auto cure = engine.layer(
+        {sheet, {celsius(20), celsius(20), {}}, Fraction::ofHundred(2), millimetres(3), {steelSheet(0.8, 20)}});
+    ASSERT_FALSE(cure);
+    EXPECT_EQ(cure.error().code, QStringLiteral("sheet_times_unfit"));
 }
 
 } // namespace

@@ -110,7 +110,7 @@ TEST(Plan, SaysWhatItWasMadeWith)
     EXPECT_EQ(plan.finishSheetHash, bench.finishOf(plan).hash);
     EXPECT_FALSE(plan.sheetHash.isEmpty());
     EXPECT_FALSE(plan.tableHash.isEmpty());
-    EXPECT_EQ(plan.engine, u"sheet-scaled-1"_s);
+    EXPECT_EQ(plan.engine, u"cure-1"_s);
     bool demo = false;
     for (const Reason& each : plan.reasons)
         demo = demo || each.code == u"demo_sheet"_s;

@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screens/bead_screen.h"
+
+#include "screens/figures_screen.h"
+#include "screens/mix_screen.h"
+
+#include <QCoreApplication>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+namespace {
+
+/// The context of this file's words.
+struct Says {
+    Q_DECLARE_TR_FUNCTIONS(BeadScreen)
+};
+
+/// Steps and ends of what may be keyed in, as shares of the planned hardener. Far beyond any band, so that what was
+/// laid can be told, and is then refused.
+constexpr double leastShare = 0.1;
+constexpr double mostShare = 4.0;
+
+/// What one screen works with, copied: the worker's thread reads it too.
+struct Laid {
+    Repair repair;
+    BatchRef ref;
+    const ProductSheet& sheet;
+    const PlanningSet& planning;
+    bool byWeight;
+
+    [[nodiscard]] const Mix& mix() const { return batchOf(*repair.plan, ref).mix; }
+    [[nodiscard]] Mass hardener(double value) const
+    {
+        return byWeight ? Mass::from_value(value) : metres(value) * sheet.beadMass;
+    }
+    [[nodiscard]] Fraction share(double value) const { return Fraction::ofOne(hardener(value) / mix().filler); }
+};
+
+FigureSpec::Shown shownOf(const Printed& printed) { return {printed.figure, printed.unit}; }
+
+/// What the figure's reading and writing have in common for a length and a mass.
+template <class Q>
+void wire(FigureSpec& figure, double planned, const Words& words, Printed (*print)(Q, UnitSystem, const QLocale&),
+          Checked<Q> (*parse)(const QString&, UnitSystem, const QString&, const Range<Q>&))
+{
+    figure.lowest = planned * leastShare;
+    figure.highest = planned * mostShare;
+    figure.start = planned;
+    figure.value = planned;
+    figure.print = [words, print](double value) {
+        return shownOf(print(Q::from_value(value), words.units(), words.locale()));
+    };
+    figure.read = [name = figure.name, words, parse, low = figure.lowest, high = figure.highest](const QString& text) {
+        return parse(text, words.units(), name, Range<Q>{Q::from_value(low), Q::from_value(high)}).map([](Q q) {
+            return q.value();
+        });
+    };
+}
+
+FigureSpec figureOf(const Laid& laid, const Words& words)
+{
+    FigureSpec figure;
+    const bool us = words.units() == UnitSystem::UsCustomary;
+    if (laid.byWeight) {
+        figure.name = u"hardener_g"_s;
+        figure.caption = Says::tr("Hardener weighed");
+        figure.keyPadSentence = Says::tr("Key in the hardener weighed");
+        figure.step = us ? ounces(0.001).value() : grams(0.01).value();
+        figure.unit = [us] { return massUnit(us ? UnitSystem::UsCustomary : UnitSystem::Metric); };
+        wire<Mass>(figure, laid.mix().hardener.value(), words, printHardener, parseMass);
+        return figure;
+    }
+    figure.name = u"bead_mm"_s;
+    figure.caption = Says::tr("Bead laid");
+    figure.keyPadSentence = Says::tr("Key in the length of the bead laid");
+    figure.step = inMetres(us ? inches(1.0 / 16.0) : millimetres(1));
+    figure.unit = [us] { return lengthUnit(us ? UnitSystem::UsCustomary : UnitSystem::Metric); };
+    wire<Length>(figure, laid.mix().bead.value(), words, printLength, parseLength);
+    return figure;
+}
+
+FiguresScreen::Spec::Verdict judge(const Laid& laid, double value, const Words& words)
+{
+    const ProductSheet& sheet = laid.sheet;
+    const Fraction share = laid.share(value);
+    const QString is = Says::tr("Hardener %1 of filler.").arg(words.percent(share)) + u' ';
+    switch (judgeHardener(share, sheet)) {
+    case HardenerVerdict::Within:
+        return {is + Says::tr("Within the sheet’s %1 to %2.")
+                         .arg(words.percent(sheet.hardenerLow), words.percent(sheet.hardenerHigh)),
+                true};
+    case HardenerVerdict::Caution:
+        if (share < sheet.hardenerNominal)
+            return {is + Says::tr("Little: it cures slowly and may stay soft at the edges."), true};
+        return {is + Says::tr("Much: it gels early, and may bleed and pinhole."), true};
+    case HardenerVerdict::Refused:
+        break;
+    }
+    return {is + Says::tr("Outside %1 to %2: do not use this mix. Spread it thin to cure, mix anew.")
+                     .arg(words.percent(sheet.hardenerLowCaution), words.percent(sheet.hardenerHighCaution)),
+            false};
+}
+
+/// Computed beside the glass; the words are put together there too, they are only read.
+QString outlookOf(const Laid& laid, double value, const Words& words)
+{
+    const auto forecast = forecastOf(laid.repair, laid.ref, laid.share(value), laid.planning);
+    if (!forecast)
+        return Says::tr("Its cure cannot be worked out.");
+    return Says::tr("Board sets in %1. Gels on the panel in %2, sands from %3. Hottest %4.")
+        .arg(words.duration(forecast->times.boardGel), words.duration(forecast->times.gel),
+             words.duration(forecast->times.sand), words.temperature(forecast->peak));
+}
+
+} // namespace
+
+Screen* makeBeadScreen(const Surroundings& around, const Repair& repair, BatchRef batch, QWidget* parent,
+                       std::function<void()> changeUnits)
+{
+    const PlanningSet& planning = around.bench.planning();
+    const QString sheetId = batch.finishing ? repair.plan->finishSheetId : repair.plan->sheetId;
+    const ProductSheet& sheet = *planning.catalogue.byId(sheetId);
+    const bool byWeight = batchOf(*repair.plan, batch).mix.filler < smallestBeadMix(sheet);
+    const Laid laid{repair, batch, sheet, planning, byWeight};
+    const Words& words = around.words;
+    FiguresScreen::Spec spec;
+    spec.name = u"screen_bead"_s;
+    spec.context = contextOf(repair, words) + u" · "_s + batchContext(repair, batch, words);
+    spec.sentence = byWeight ? Says::tr("How much hardener was weighed?") : Says::tr("How long is the bead laid?");
+    spec.wayOn = Says::tr("Hardener in: start");
+    spec.changeUnits = std::move(changeUnits);
+    spec.figures = {figureOf(laid, words)};
+    spec.verdict = [laid, words](const auto& values) { return judge(laid, *values[0], words); };
+    spec.outlook = [laid, words](const auto& values) -> std::function<QString()> {
+        return [laid, words, value = *values[0]] { return outlookOf(laid, value, words); };
+    };
+    auto screen = std::make_shared<FiguresScreen*>(nullptr);
+    spec.done = [screen, laid](const std::vector<double>& values) {
+        const auto forecast = forecastOf(laid.repair, laid.ref, laid.share(values[0]), laid.planning);
+        Q_EMIT(*screen)->acts({hardenerIn(laid.repair, laid.ref, laid.hardener(values[0]), forecast)});
+    };
+    *screen = new FiguresScreen(around, std::move(spec), parent);
+    return *screen;
+}
+
+} // namespace strandbench

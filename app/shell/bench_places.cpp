@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Which screen stands for which place, and how screens lead to each other.
+#include "screens/assess.h"
+#include "screens/bead_screen.h"
+#include "screens/curve_screen.h"
+#include "screens/home_screen.h"
+#include "screens/plan_screen.h"
+#include "screens/set_up_screen.h"
+#include "screens/take_in_screen.h"
+#include "shell/bench_window.h"
+
+namespace strandbench {
+
+Screen* BenchWindow::makeScreen()
+{
+    const Repair* repair = current();
+    switch (m_place) {
+    case Place::Home:
+        return makeHome();
+    case Place::JobNumber:
+        return makeJobNumber();
+    case Place::Panel:
+        return makePanelScreen(
+            *m_around, m_job, [this](const QString& panel) { takeIn(panel); }, this);
+    case Place::Person:
+        return makePersonScreen(
+            *m_around, [this](const QString& name) { choosePerson(name); }, this);
+    case Place::SetUp:
+        return makeSetUp();
+    case Place::Calibrate:
+        return makeCalibrate();
+    case Place::Why:
+        return new WhyScreen(*m_around, *repair, repair->plan ? *repair->plan : m_parts.bench.plan(repair->assessment),
+                             this);
+    case Place::HowToTell:
+        return new HowToTellScreen(*m_around, *repair, m_toldQuestion, this);
+    case Place::Ask:
+        return askScreenOf(*m_around, *repair, ways(), this);
+    case Place::Bead:
+        return makeBeadScreen(*m_around, *repair, *nextStep(*repair).batch, this, [this] { changeUnits(); });
+    case Place::Curve:
+        return new CurveScreen(*m_around, *repair, *repair->run(m_curveOf), this);
+    case Place::Repair:
+        break;
+    }
+    return makeRepairScreen(*repair);
+}
+
+Screen* BenchWindow::makeHome()
+{
+    auto* home = new HomeScreen(*m_around, this);
+    connect(home, &HomeScreen::repairTapped, this, &BenchWindow::showRepair);
+    connect(home, &HomeScreen::setUpTapped, this, [this] { place(Place::SetUp); });
+    connect(home, &HomeScreen::personTapped, this, [this] {
+        m_afterPerson = Place::Home;
+        place(Place::Person);
+    });
+    connect(home, &HomeScreen::takeInTapped, this, [this] {
+        m_job.clear();
+        m_afterPerson = Place::JobNumber;
+        place(m_parts.settings.person.isEmpty() ? Place::Person : Place::JobNumber);
+    });
+    return home;
+}
+
+Screen* BenchWindow::makeJobNumber()
+{
+    auto* screen = new JobNumberScreen(*m_around, m_job, this);
+    connect(screen, &JobNumberScreen::numberGiven, this, [this](const QString& number) {
+        m_job = number;
+        place(Place::Panel);
+    });
+    return screen;
+}
+
+Screen* BenchWindow::makeSetUp()
+{
+    auto* screen = new SetUpScreen(*m_around, this);
+    connect(screen, &SetUpScreen::calibrateWanted, this, [this] { place(Place::Calibrate); });
+    connect(screen, &SetUpScreen::settingsChanged, this,
+            [this](const Settings& wanted) { changeSettings(wanted, Place::SetUp); });
+    return screen;
+}
+
+Screen* BenchWindow::makeCalibrate()
+{
+    auto* screen = new CalibrateScreen(*m_around, this);
+    connect(screen, &CalibrateScreen::calibrated, this, [this](double ppmm) {
+        Settings wanted = m_parts.settings;
+        wanted.pixelsPerMillimetre = ppmm;
+        changeSettings(wanted, Place::SetUp);
+    });
+    return screen;
+}
+
+Screen* BenchWindow::makeRepairScreen(const Repair& repair)
+{
+    return m_look ? lookScreenOf(*m_around, repair, *m_look, ways(), this) : screenOf(*m_around, repair, ways(), this);
+}
+
+Ways BenchWindow::ways()
+{
+    Ways ways;
+    ways.present = [this] {
+        m_look.reset();
+        place(Place::Repair);
+    };
+    ways.look = [this](const Look& look) {
+        m_look = look;
+        place(Place::Repair);
+    };
+    ways.howToTell = [this](Question question) {
+        m_toldQuestion = question;
+        place(Place::HowToTell);
+    };
+    ways.why = [this] { place(Place::Why); };
+    ways.changeUnits = [this] { changeUnits(); };
+    ways.home = [this] { showHome(); };
+    ways.beadAsLaid = [this] { place(Place::Bead); };
+    ways.curve = [this](BatchRef batch) {
+        m_curveOf = batch;
+        place(Place::Curve);
+    };
+    return ways;
+}
+
+} // namespace strandbench

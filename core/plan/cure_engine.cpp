@@ -1,0 +1,165 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plan/cure_engine.h"
+
+#include "cure/calibrate.h"
+#include "cure/greatest_lift.h"
+#include "cure/solve.h"
+#include "cure/test_piece.h"
+
+#include <algorithm>
+#include <cmath>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+namespace {
+
+/// A case is followed for so many of the sheet's own sanding times, slowed as the coldest of it is.
+constexpr double horizonInSandings = 6.0;
+const Duration leastHorizon = minutes(30);
+const Duration mostHorizon = minutes(24.0 * 60.0);
+
+/// CODATA 2018, exact since the SI of 2019, J/(mol K).
+constexpr double gasConstant = 8.314462618;
+
+/// Whole minutes, so that the case reads well where it is shown.
+Duration horizonFor(const ProductSheet& sheet, Temperature coldest, Fraction hardener)
+{
+    const Duration wanted = sheet.sanding.nominal * horizonInSandings / rateFactor(sheet, coldest, hardener);
+    return std::min(mostHorizon, std::max(leastHorizon, minutes(std::ceil(inMinutes(wanted)))));
+}
+
+/// What of a sheet its calibration depends on; sheets made by hand have no hash.
+QByteArray keyOf(const ProductSheet& sheet)
+{
+    QByteArray key = sheet.hash + sheet.id.toUtf8();
+    const double figures[] = {sheet.working.nominal.value(),
+                              sheet.sanding.nominal.value(),
+                              sheet.sandingTestThickness.value(),
+                              sheet.reference.value(),
+                              sheet.density.value(),
+                              sheet.specificHeat.value(),
+                              sheet.conductivity.value(),
+                              sheet.heat.value(),
+                              sheet.hardenerNominal.value(),
+                              sheet.cure.activationEnergyJoulesPerMole,
+                              sheet.cure.m,
+                              sheet.cure.n,
+                              sheet.cure.hardenerExponent,
+                              sheet.cure.maxConversionAtReference,
+                              sheet.cure.maxConversionPerKelvin};
+    key.append(reinterpret_cast<const char*>(figures), sizeof figures);
+    return key;
+}
+
+CureAnswer<CureKinetics> calibrated(const ProductSheet& sheet)
+{
+    const Checked<CureKinetics> kinetics = calibrate(sheet);
+    if (kinetics)
+        return *kinetics;
+    const Fault& fault = kinetics.error().front();
+    if (fault.kind != FaultKind::OutOfRange)
+        return tl::unexpected(Reason{u"sheet_never_sands"_s, {sheet.sanding.nominal}});
+    return tl::unexpected(Reason{u"sheet_times_unfit"_s,
+                                 {sheet.working.nominal, minutes(fault.allowed[0].toDouble()),
+                                  minutes(fault.allowed[1].toDouble()), sheet.sanding.nominal}});
+}
+
+} // namespace
+
+CureEngine::CureEngine(Assumptions assumptions) : m_assumptions(std::move(assumptions)) {}
+
+CureAnswer<CureKinetics> CureEngine::kineticsOf(const ProductSheet& sheet) const
+{
+    const std::lock_guard lock(m_mutex);
+    const QByteArray key = keyOf(sheet);
+    const auto known = m_kinetics.find(key);
+    if (known != m_kinetics.end())
+        return known->second;
+    return m_kinetics.emplace(key, calibrated(sheet)).first->second;
+}
+
+CureAnswer<CureCase> CureEngine::caseOf(const LayerQuestion& question) const
+{
+    const CureAnswer<CureKinetics> kinetics = kineticsOf(question.sheet);
+    if (!kinetics)
+        return tl::unexpected(kinetics.error());
+    CureCase layer = plainCase(question.sheet, *kinetics, question.laid, question.reading.air);
+    layer.hardener = question.hardener;
+    layer.stack = question.stack;
+    layer.front = m_assumptions.faceFront;
+    layer.back = m_assumptions.faceBack;
+    layer.horizon =
+        horizonFor(question.sheet, std::min(question.reading.air, question.reading.panel), question.hardener);
+    return layer;
+}
+
+CureAnswer<LayerCure> CureEngine::solve(const CureCase& cureCase) const
+{
+    const CureOutcome outcome = solveCure(cureCase);
+    if (!outcome)
+        return tl::unexpected(Reason{u"cure_unsolved"_s, {outcome.error().at}});
+    if (!outcome->gel || !outcome->sand) {
+        if (cureCase.horizon >= mostHorizon)
+            return tl::unexpected(Reason{u"never_sands"_s, {mostHorizon}});
+        CureCase longer = cureCase;
+        longer.horizon = std::min(mostHorizon, Duration(cureCase.horizon * 4.0));
+        return solve(longer);
+    }
+    return LayerCure{*outcome->gel, *outcome->sand, outcome->peak, cureCase};
+}
+
+CureAnswer<LayerCure> CureEngine::layer(const LayerQuestion& question) const
+{
+    return caseOf(question).and_then([this](const CureCase& cureCase) { return solve(cureCase); });
+}
+
+CureAnswer<Duration> CureEngine::boardGel(const ProductSheet& sheet, Temperature air, Fraction hardener,
+                                          Length puddleHeight) const
+{
+    const Reading onBoard{air, air, {}};
+    CureAnswer<CureCase> puddle = caseOf(
+        {sheet, onBoard, hardener, puddleHeight, {{m_assumptions.boardThickness, m_assumptions.boardMaterial, air}}});
+    if (!puddle)
+        return tl::unexpected(puddle.error());
+    CureFineness fine;
+    fine.until = CureUntil::Marks;
+    const CureOutcome outcome = solveCure(*puddle, fine);
+    if (!outcome)
+        return tl::unexpected(Reason{u"cure_unsolved"_s, {outcome.error().at}});
+    if (!outcome->gel)
+        return tl::unexpected(Reason{u"never_sands"_s, {puddle->horizon}});
+    return *outcome->gel;
+}
+
+CureAnswer<std::optional<Length>> CureEngine::greatestLift(const LayerQuestion& question, Temperature limit) const
+{
+    const CureAnswer<CureCase> layer = caseOf(question);
+    if (!layer)
+        return tl::unexpected(layer.error());
+    const auto caseOfThickness = [&](Length thickness) {
+        CureCase each = *layer;
+        each.thickness = thickness;
+        return each;
+    };
+    return strandbench::greatestLift(caseOfThickness, limit, question.laid);
+}
+
+QString CureEngine::name() { return u"cure-1"_s; }
+
+BatchTimes batchTimes(const LayerCure& layer, Duration boardGel, const ProductSheet& sheet)
+{
+    const Temperature panel =
+        layer.cureCase.stack.empty() ? layer.cureCase.temperature : layer.cureCase.stack.back().temperature;
+    return {boardGel, layer.gel, layer.sand, sheet.easySanding / rateFactor(sheet, panel, layer.cureCase.hardener)};
+}
+
+double rateFactor(const ProductSheet& sheet, Temperature temperature, Fraction hardener)
+{
+    const double overR = sheet.cure.activationEnergyJoulesPerMole / gasConstant;
+    const double byTemperature = std::exp(-overR * (1.0 / inKelvin(temperature) - 1.0 / inKelvin(sheet.reference)));
+    const double byHardener = std::pow(hardener.value() / sheet.hardenerNominal.value(), sheet.cure.hardenerExponent);
+    return byTemperature * byHardener;
+}
+
+} // namespace strandbench

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Where gel, sand and peak come from: the cure model, solved for this batch on this panel.
+#pragma once
+
+#include "cure/cure_case.h"
+#include "plan/assumptions.h"
+#include "plan/repair_plan.h"
+
+#include <tl/expected.hpp>
+
+#include <map>
+#include <mutex>
+
+namespace strandbench {
+
+/// A layer as it will be laid: of which filler, where, how thick.
+struct LayerQuestion {
+    const ProductSheet& sheet;
+    Reading reading; ///< filler and hardener start at the air's temperature, the stack at the panel's
+    Fraction hardener;
+    Length laid; ///< built proud included
+    std::vector<StackLayer> stack;
+};
+
+/// What becomes of a layer, counted from 'hardener in'.
+struct LayerCure {
+    Duration gel;
+    Duration sand;
+    Temperature peak;
+    CureCase cureCase; ///< that these come from
+};
+
+/// An answer, or the stop that stands in its place: sheet_times_unfit (the sheet's two times fit no law of cure; the
+/// sanding times that would), never_sands (within a day), cure_unsolved.
+template <class T> using CureAnswer = tl::expected<T, Reason>;
+
+/// Solves the cure model for plans and clocks. Keeps each sheet's calibration; may be asked from several threads.
+class CureEngine {
+public:
+    explicit CureEngine(Assumptions assumptions = {});
+    CureEngine(const CureEngine&) = delete;
+    CureEngine& operator=(const CureEngine&) = delete;
+    ~CureEngine() = default;
+
+    [[nodiscard]] CureAnswer<LayerCure> layer(const LayerQuestion& question) const;
+    /// How a layer's case turns out; for a case that was stored, or one that was changed.
+    [[nodiscard]] CureAnswer<LayerCure> solve(const CureCase& cureCase) const;
+    /// When the puddle on the board has gelled: the pot life.
+    [[nodiscard]] CureAnswer<Duration> boardGel(const ProductSheet& sheet, Temperature air, Fraction hardener,
+                                                Length puddleHeight) const;
+    /// The greatest lift whose peak stays under the limit, up to the question's own laid thickness.
+    [[nodiscard]] CureAnswer<std::optional<Length>> greatestLift(const LayerQuestion& question,
+                                                                 Temperature limit) const;
+    /// Stored with every plan.
+    [[nodiscard]] static QString name();
+
+private:
+    [[nodiscard]] CureAnswer<CureKinetics> kineticsOf(const ProductSheet& sheet) const;
+    [[nodiscard]] CureAnswer<CureCase> caseOf(const LayerQuestion& question) const;
+
+    Assumptions m_assumptions;
+    mutable std::mutex m_mutex;
+    mutable std::map<QByteArray, CureAnswer<CureKinetics>> m_kinetics; ///< by what the calibration depends on
+};
+
+/// The times of a batch from those of its layer and its puddle.
+[[nodiscard]] BatchTimes batchTimes(const LayerCure& layer, Duration boardGel, const ProductSheet& sheet);
+
+/// The factor by which a rate at this temperature and hardener exceeds the sheet's reference: A(T) phi(c).
+[[nodiscard]] double rateFactor(const ProductSheet& sheet, Temperature temperature, Fraction hardener);
+
+} // namespace strandbench
