@@ -76,7 +76,11 @@ bool walk(ScriptedBench& bench, Pictures& pictures, const DemoJob& job)
                 return false;
             if (screen == u"screen_mix"_s && !keepAside(bench, pictures, u"answer_stop"_s))
                 return false;
+            if (screen == u"screen_mix"_s && !keepAside(bench, pictures, u"bead_as_laid"_s))
+                return false;
             if (screen == u"screen_spread"_s && !keepRail(bench, pictures, job.job))
+                return false;
+            if (screen == u"screen_wait"_s && !keepAside(bench, pictures, u"curve_key"_s))
                 return false;
             if (screen == u"screen_assess_damage_kind"_s && !keepAside(bench, pictures, u"answer_way_on"_s))
                 return false;

@@ -32,6 +32,57 @@
     </message>
 </context>
 <context>
+    <name>BeadScreen</name>
+    <message>
+        <source>Hardener weighed</source>
+        <translation>Härter gewogen</translation>
+    </message>
+    <message>
+        <source>Key in the hardener weighed</source>
+        <translation>Gewogenen Härter eintippen</translation>
+    </message>
+    <message>
+        <source>Bead laid</source>
+        <translation>Strang gelegt</translation>
+    </message>
+    <message>
+        <source>Key in the length of the bead laid</source>
+        <translation>Länge des gelegten Strangs eintippen</translation>
+    </message>
+    <message>
+        <source>Hardener %1 of filler.</source>
+        <translation>Härter %1 der Spachtelmasse.</translation>
+    </message>
+    <message>
+        <source>Within the sheet’s %1 to %2.</source>
+        <translation>Im Blatt erlaubt: %1 bis %2.</translation>
+    </message>
+    <message>
+        <source>Little: it cures slowly and may stay soft at the edges.</source>
+        <translation>Wenig: härtet langsam, kann am Rand weich bleiben.</translation>
+    </message>
+    <message>
+        <source>Much: it gels early, and may bleed and pinhole.</source>
+        <translation>Viel: geliert früh, kann ausbluten und Poren bilden.</translation>
+    </message>
+    <message>
+        <source>Outside %1 to %2: do not use this mix. Spread it thin to cure, mix anew.</source>
+        <translation>Außerhalb %1 bis %2: nicht verwenden. Dünn ausstreichen, härten lassen, neu mischen.</translation>
+    </message>
+    <message>
+        <source>How much hardener was weighed?</source>
+        <translation>Wie viel Härter wurde gewogen?</translation>
+    </message>
+    <message>
+        <source>How long is the bead laid?</source>
+        <translation>Wie lang ist der gelegte Strang?</translation>
+    </message>
+    <message>
+        <source>Hardener in: start</source>
+        <translation>Härter drin: Start</translation>
+    </message>
+</context>
+<context>
     <name>CalibrateScreen</name>
     <message>
         <source>Outline of a card, 85.6 by 54 mm</source>
@@ -561,6 +612,18 @@
     <message>
         <source>Plans the repair that FILE describes.</source>
         <translation>Plant die Reparatur, die FILE beschreibt.</translation>
+    </message>
+    <message>
+        <source>At %1 s the reaction runs away faster than time can be told apart.</source>
+        <translation>Bei %1 s geht die Reaktion schneller durch, als Zeit zu unterscheiden ist.</translation>
+    </message>
+    <message>
+        <source>At %1 s the steps allowed were used up.</source>
+        <translation>Bei %1 s waren die erlaubten Schritte aufgebraucht.</translation>
+    </message>
+    <message>
+        <source>Solves the cure case in FILE.</source>
+        <translation>Löst den Härtungsfall in FILE.</translation>
     </message>
 </context>
 <context>
@@ -1097,6 +1160,32 @@
     </message>
 </context>
 <context>
+    <name>Outlooks</name>
+    <message numerus="yes">
+        <source>%n lift(s).</source>
+        <translation>
+            <numerusform>%n Lage.</numerusform>
+            <numerusform>%n Lagen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Gels in %1, sands from %2.</source>
+        <translation>Geliert in %1, schleifbar ab %2.</translation>
+    </message>
+    <message>
+        <source>Its cure cannot be worked out.</source>
+        <translation>Die Härtung lässt sich nicht berechnen.</translation>
+    </message>
+    <message>
+        <source>Board sets in %1. Gels on the panel in %2, sands from %3. Hottest %4.</source>
+        <translation>Brett fest in %1. Geliert am Teil in %2, schleifbar ab %3. Heißestes %4.</translation>
+    </message>
+    <message>
+        <source>Limit %1: too hot for this lift. Let air and panel cool, or assess again.</source>
+        <translation>Grenze %1: zu heiß für diese Lage. Luft und Teil abkühlen lassen oder neu beurteilen.</translation>
+    </message>
+</context>
+<context>
     <name>Phrases</name>
     <message>
         <source>%1–%2 is fine</source>
@@ -1568,6 +1657,11 @@
     <message>
         <source>Demo sheet: its values are invented, not for work.</source>
         <translation>Probeblatt: Werte erfunden, nicht zum Arbeiten.</translation>
+    </message>
+    <message>
+        <source>%1 in one go reaches %2, limit %3: %4 lifts.</source>
+        <extracomment>%1 is a thickness, %2 and %3 temperatures, %4 a number above one</extracomment>
+        <translation>%1 auf einmal erreichen %2, Grenze %3: %4 Lagen.</translation>
     </message>
 </context>
 <context>
@@ -2856,6 +2950,51 @@
         <source>The mix gels on the board before it is spread.</source>
         <translation>Die Mischung geliert auf dem Brett vor dem Auftragen.</translation>
     </message>
+    <message>
+        <source>This sheet cannot be used</source>
+        <translation>Dieses Blatt taugt nicht</translation>
+    </message>
+    <message>
+        <source>Even a thin lift would pass %1 as it cures.</source>
+        <translation>Selbst eine dünne Lage würde beim Härten über %1 heiß.</translation>
+    </message>
+    <message>
+        <source>Too hot a lift shrinks, cracks and shows through later.</source>
+        <translation>Eine zu heiße Lage schrumpft, reißt und zeichnet sich später ab.</translation>
+    </message>
+    <message>
+        <source>It would not be ready to sand within %1.</source>
+        <translation>Es wäre in %1 noch nicht schleifbar.</translation>
+    </message>
+    <message>
+        <source>Filler that cures so slowly may stay soft.</source>
+        <translation>So langsam härtende Masse kann weich bleiben.</translation>
+    </message>
+    <message>
+        <source>To a working time of %1 fits sanding from %2 to %3; its sheet says %4.</source>
+        <extracomment>%1 and %4 are the sheet&apos;s working and sanding times, %2 to %3 what would fit</extracomment>
+        <translation>Zur Topfzeit von %1 passt Schleifen nach %2 bis %3; das Blatt sagt %4.</translation>
+    </message>
+    <message>
+        <source>No cure runs like that: a slip in one of the two times is likely.</source>
+        <translation>So härtet nichts: wohl ein Versehen in einer der beiden Zeiten.</translation>
+    </message>
+    <message>
+        <source>By its sheet it never cures enough to be sanded.</source>
+        <translation>Nach dem Blatt härtet es nie genug zum Schleifen.</translation>
+    </message>
+    <message>
+        <source>Its greatest conversion is too low: a slip in the sheet is likely.</source>
+        <translation>Sein größter Umsatz ist zu klein: wohl ein Versehen im Blatt.</translation>
+    </message>
+    <message>
+        <source>Its cure could not be worked out beyond %1.</source>
+        <translation>Die Härtung ließ sich nur bis %1 berechnen.</translation>
+    </message>
+    <message>
+        <source>The sheet’s figures make it run away faster than can be told.</source>
+        <translation>Mit den Werten des Blatts geht es zu schnell durch.</translation>
+    </message>
 </context>
 <context>
     <name>TakeInScreen</name>
@@ -3164,6 +3303,81 @@
         <source>since hardener in: it gets harder</source>
         <translation>seit Härter drin: es wird härter</translation>
     </message>
+    <message>
+        <source>from the sheet, for this layer on this panel</source>
+        <translation>nach Blatt, für diese Lage auf diesem Teil</translation>
+    </message>
+    <message>
+        <source>Curve</source>
+        <translation>Kurve</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::CurveScreen</name>
+    <message>
+        <source>What goes on inside this layer</source>
+        <translation>Was in dieser Lage geschieht</translation>
+    </message>
+    <message>
+        <source>clock runs on</source>
+        <translation>Uhr läuft weiter</translation>
+    </message>
+    <message>
+        <source>Back to the clock</source>
+        <translation>Zurück zur Uhr</translation>
+    </message>
+    <message>
+        <source>hottest</source>
+        <translation>heißeste</translation>
+    </message>
+    <message>
+        <source>face</source>
+        <translation>Oberfläche</translation>
+    </message>
+    <message>
+        <source>cured</source>
+        <translation>gehärtet</translation>
+    </message>
+    <message>
+        <source>gel</source>
+        <translation>Gel</translation>
+    </message>
+    <message>
+        <source>sands</source>
+        <translation>schleifbar</translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <translation>Grenze</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <source>Temperatures and cure of this layer against time</source>
+        <translation>Temperaturen und Härtung dieser Lage über der Zeit</translation>
+    </message>
+    <message>
+        <source>Gels after</source>
+        <translation>Geliert nach</translation>
+    </message>
+    <message>
+        <source>Sands after</source>
+        <translation>Schleifbar nach</translation>
+    </message>
+    <message>
+        <source>Hottest, limit %1</source>
+        <translation>Heißestes, Grenze %1</translation>
+    </message>
+    <message>
+        <source>Hottest</source>
+        <translation>Heißestes</translation>
+    </message>
+    <message>
+        <source>Cured by now</source>
+        <translation>Bis jetzt gehärtet</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::FiguresScreen</name>
@@ -3260,6 +3474,14 @@
         <source>sets on the board in about %1</source>
         <translation>wird auf dem Brett in etwa %1 fest</translation>
     </message>
+    <message>
+        <source>a quarter less gels in %1, a quarter more in %2</source>
+        <translation>ein Viertel weniger geliert in %1, mehr in %2</translation>
+    </message>
+    <message>
+        <source>More or less hardener?</source>
+        <translation>Mehr oder weniger Härter?</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::PlanScreen</name>
@@ -3302,6 +3524,14 @@
     <message>
         <source>why this one?</source>
         <translation>warum dieser?</translation>
+    </message>
+    <message>
+        <source>Hottest as it cures</source>
+        <translation>Heißestes beim Härten</translation>
+    </message>
+    <message>
+        <source>%1, limit %2</source>
+        <translation>%1, Grenze %2</translation>
     </message>
 </context>
 <context>

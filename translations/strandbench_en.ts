@@ -2,6 +2,16 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en">
 <context>
+    <name>Outlooks</name>
+    <message numerus="yes">
+        <source>%n lift(s).</source>
+        <translation>
+            <numerusform>%n lift.</numerusform>
+            <numerusform>%n lifts.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Phrases</name>
     <message numerus="yes">
         <source>%n more mix(es) running</source>

@@ -32,6 +32,57 @@
     </message>
 </context>
 <context>
+    <name>BeadScreen</name>
+    <message>
+        <source>Hardener weighed</source>
+        <translation>Endurecedor pesado</translation>
+    </message>
+    <message>
+        <source>Key in the hardener weighed</source>
+        <translation>Teclear el endurecedor pesado</translation>
+    </message>
+    <message>
+        <source>Bead laid</source>
+        <translation>Cordón puesto</translation>
+    </message>
+    <message>
+        <source>Key in the length of the bead laid</source>
+        <translation>Teclear el largo del cordón puesto</translation>
+    </message>
+    <message>
+        <source>Hardener %1 of filler.</source>
+        <translation>Endurecedor: %1 de la masilla.</translation>
+    </message>
+    <message>
+        <source>Within the sheet’s %1 to %2.</source>
+        <translation>Dentro de la ficha: %1 a %2.</translation>
+    </message>
+    <message>
+        <source>Little: it cures slowly and may stay soft at the edges.</source>
+        <translation>Poco: cura despacio y puede quedar blando en los bordes.</translation>
+    </message>
+    <message>
+        <source>Much: it gels early, and may bleed and pinhole.</source>
+        <translation>Mucho: gelifica pronto, puede sangrar y dejar poros.</translation>
+    </message>
+    <message>
+        <source>Outside %1 to %2: do not use this mix. Spread it thin to cure, mix anew.</source>
+        <translation>Fuera de %1 a %2: no usar esta mezcla. Extenderla fina para que cure y mezclar otra.</translation>
+    </message>
+    <message>
+        <source>How much hardener was weighed?</source>
+        <translation>¿Cuánto endurecedor se pesó?</translation>
+    </message>
+    <message>
+        <source>How long is the bead laid?</source>
+        <translation>¿Qué largo tiene el cordón puesto?</translation>
+    </message>
+    <message>
+        <source>Hardener in: start</source>
+        <translation>Con endurecedor: iniciar</translation>
+    </message>
+</context>
+<context>
     <name>CalibrateScreen</name>
     <message>
         <source>Outline of a card, 85.6 by 54 mm</source>
@@ -561,6 +612,18 @@
     <message>
         <source>Plans the repair that FILE describes.</source>
         <translation>Planifica la reparación que describe FILE.</translation>
+    </message>
+    <message>
+        <source>At %1 s the reaction runs away faster than time can be told apart.</source>
+        <translation>A los %1 s la reacción se dispara más rápido de lo que el tiempo se distingue.</translation>
+    </message>
+    <message>
+        <source>At %1 s the steps allowed were used up.</source>
+        <translation>A los %1 s se agotaron los pasos permitidos.</translation>
+    </message>
+    <message>
+        <source>Solves the cure case in FILE.</source>
+        <translation>Resuelve el caso de curado de FILE.</translation>
     </message>
 </context>
 <context>
@@ -1097,6 +1160,32 @@
     </message>
 </context>
 <context>
+    <name>Outlooks</name>
+    <message numerus="yes">
+        <source>%n lift(s).</source>
+        <translation>
+            <numerusform>%n capa.</numerusform>
+            <numerusform>%n capas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Gels in %1, sands from %2.</source>
+        <translation>Gelifica en %1, se lija desde %2.</translation>
+    </message>
+    <message>
+        <source>Its cure cannot be worked out.</source>
+        <translation>No se puede calcular su curado.</translation>
+    </message>
+    <message>
+        <source>Board sets in %1. Gels on the panel in %2, sands from %3. Hottest %4.</source>
+        <translation>En la tabla fragua en %1. En el panel gelifica en %2, se lija desde %3. Máximo %4.</translation>
+    </message>
+    <message>
+        <source>Limit %1: too hot for this lift. Let air and panel cool, or assess again.</source>
+        <translation>Límite %1: demasiado calor para esta capa. Dejar enfriar aire y panel o evaluar de nuevo.</translation>
+    </message>
+</context>
+<context>
     <name>Phrases</name>
     <message>
         <source>%1–%2 is fine</source>
@@ -1568,6 +1657,11 @@
     <message>
         <source>Demo sheet: its values are invented, not for work.</source>
         <translation>Ficha de muestra: sus valores son inventados, no para trabajar.</translation>
+    </message>
+    <message>
+        <source>%1 in one go reaches %2, limit %3: %4 lifts.</source>
+        <extracomment>%1 is a thickness, %2 and %3 temperatures, %4 a number above one</extracomment>
+        <translation>%1 de una vez llega a %2, límite %3: %4 capas.</translation>
     </message>
 </context>
 <context>
@@ -2856,6 +2950,51 @@
         <source>The mix gels on the board before it is spread.</source>
         <translation>La mezcla gelifica en la tabla antes de extenderla.</translation>
     </message>
+    <message>
+        <source>This sheet cannot be used</source>
+        <translation>Esta ficha no sirve</translation>
+    </message>
+    <message>
+        <source>Even a thin lift would pass %1 as it cures.</source>
+        <translation>Hasta una capa fina pasaría de %1 al curar.</translation>
+    </message>
+    <message>
+        <source>Too hot a lift shrinks, cracks and shows through later.</source>
+        <translation>Una capa demasiado caliente merma, se agrieta y se marca después.</translation>
+    </message>
+    <message>
+        <source>It would not be ready to sand within %1.</source>
+        <translation>No se podría lijar dentro de %1.</translation>
+    </message>
+    <message>
+        <source>Filler that cures so slowly may stay soft.</source>
+        <translation>Una masilla que cura tan lento puede quedar blanda.</translation>
+    </message>
+    <message>
+        <source>To a working time of %1 fits sanding from %2 to %3; its sheet says %4.</source>
+        <extracomment>%1 and %4 are the sheet&apos;s working and sanding times, %2 to %3 what would fit</extracomment>
+        <translation>Con %1 de trabajo cuadra lijar de %2 a %3; la ficha dice %4.</translation>
+    </message>
+    <message>
+        <source>No cure runs like that: a slip in one of the two times is likely.</source>
+        <translation>Ningún curado va así: quizá hay un error en uno de los dos tiempos.</translation>
+    </message>
+    <message>
+        <source>By its sheet it never cures enough to be sanded.</source>
+        <translation>Según su ficha nunca cura bastante para lijar.</translation>
+    </message>
+    <message>
+        <source>Its greatest conversion is too low: a slip in the sheet is likely.</source>
+        <translation>Su conversión máxima es muy baja: quizá un error en la ficha.</translation>
+    </message>
+    <message>
+        <source>Its cure could not be worked out beyond %1.</source>
+        <translation>Su curado no se pudo calcular más allá de %1.</translation>
+    </message>
+    <message>
+        <source>The sheet’s figures make it run away faster than can be told.</source>
+        <translation>Con los datos de la ficha se dispara demasiado rápido.</translation>
+    </message>
 </context>
 <context>
     <name>TakeInScreen</name>
@@ -3164,6 +3303,81 @@
         <source>since hardener in: it gets harder</source>
         <translation>desde endurecedor: va a más dura</translation>
     </message>
+    <message>
+        <source>from the sheet, for this layer on this panel</source>
+        <translation>de la ficha, para esta capa en este panel</translation>
+    </message>
+    <message>
+        <source>Curve</source>
+        <translation>Curva</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::CurveScreen</name>
+    <message>
+        <source>What goes on inside this layer</source>
+        <translation>Qué ocurre dentro de esta capa</translation>
+    </message>
+    <message>
+        <source>clock runs on</source>
+        <translation>el reloj corre</translation>
+    </message>
+    <message>
+        <source>Back to the clock</source>
+        <translation>Volver al reloj</translation>
+    </message>
+    <message>
+        <source>hottest</source>
+        <translation>máximo</translation>
+    </message>
+    <message>
+        <source>face</source>
+        <translation>cara</translation>
+    </message>
+    <message>
+        <source>cured</source>
+        <translation>curado</translation>
+    </message>
+    <message>
+        <source>gel</source>
+        <translation>gel</translation>
+    </message>
+    <message>
+        <source>sands</source>
+        <translation>se lija</translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <translation>límite</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>ahora</translation>
+    </message>
+    <message>
+        <source>Temperatures and cure of this layer against time</source>
+        <translation>Temperaturas y curado de esta capa en el tiempo</translation>
+    </message>
+    <message>
+        <source>Gels after</source>
+        <translation>Gelifica tras</translation>
+    </message>
+    <message>
+        <source>Sands after</source>
+        <translation>Se lija tras</translation>
+    </message>
+    <message>
+        <source>Hottest, limit %1</source>
+        <translation>Máximo, límite %1</translation>
+    </message>
+    <message>
+        <source>Hottest</source>
+        <translation>Máximo</translation>
+    </message>
+    <message>
+        <source>Cured by now</source>
+        <translation>Curado hasta ahora</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::FiguresScreen</name>
@@ -3260,6 +3474,14 @@
         <source>sets on the board in about %1</source>
         <translation>fragua en la tabla en aprox. %1</translation>
     </message>
+    <message>
+        <source>a quarter less gels in %1, a quarter more in %2</source>
+        <translation>un cuarto menos gelifica en %1, más en %2</translation>
+    </message>
+    <message>
+        <source>More or less hardener?</source>
+        <translation>¿Más o menos endurecedor?</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::PlanScreen</name>
@@ -3302,6 +3524,14 @@
     <message>
         <source>why this one?</source>
         <translation>¿por qué esta?</translation>
+    </message>
+    <message>
+        <source>Hottest as it cures</source>
+        <translation>Máximo al curar</translation>
+    </message>
+    <message>
+        <source>%1, limit %2</source>
+        <translation>%1, límite %2</translation>
     </message>
 </context>
 <context>

@@ -32,6 +32,57 @@
     </message>
 </context>
 <context>
+    <name>BeadScreen</name>
+    <message>
+        <source>Hardener weighed</source>
+        <translation>Durcisseur pesé</translation>
+    </message>
+    <message>
+        <source>Key in the hardener weighed</source>
+        <translation>Saisir le durcisseur pesé</translation>
+    </message>
+    <message>
+        <source>Bead laid</source>
+        <translation>Cordon posé</translation>
+    </message>
+    <message>
+        <source>Key in the length of the bead laid</source>
+        <translation>Saisir la longueur du cordon posé</translation>
+    </message>
+    <message>
+        <source>Hardener %1 of filler.</source>
+        <translation>Durcisseur : %1 du mastic.</translation>
+    </message>
+    <message>
+        <source>Within the sheet’s %1 to %2.</source>
+        <translation>Dans la fiche : %1 à %2.</translation>
+    </message>
+    <message>
+        <source>Little: it cures slowly and may stay soft at the edges.</source>
+        <translation>Peu : il durcit lentement et peut rester mou aux bords.</translation>
+    </message>
+    <message>
+        <source>Much: it gels early, and may bleed and pinhole.</source>
+        <translation>Beaucoup : prise précoce, peut ressuer et piquer.</translation>
+    </message>
+    <message>
+        <source>Outside %1 to %2: do not use this mix. Spread it thin to cure, mix anew.</source>
+        <translation>Hors de %1 à %2 : ne pas utiliser. L’étaler fin pour durcir, refaire un mélange.</translation>
+    </message>
+    <message>
+        <source>How much hardener was weighed?</source>
+        <translation>Combien de durcisseur pesé ?</translation>
+    </message>
+    <message>
+        <source>How long is the bead laid?</source>
+        <translation>Quelle longueur de cordon posée ?</translation>
+    </message>
+    <message>
+        <source>Hardener in: start</source>
+        <translation>Durcisseur mis : départ</translation>
+    </message>
+</context>
+<context>
     <name>CalibrateScreen</name>
     <message>
         <source>Outline of a card, 85.6 by 54 mm</source>
@@ -561,6 +612,18 @@
     <message>
         <source>Plans the repair that FILE describes.</source>
         <translation>Planifie la réparation décrite par FILE.</translation>
+    </message>
+    <message>
+        <source>At %1 s the reaction runs away faster than time can be told apart.</source>
+        <translation>À %1 s la réaction s’emballe plus vite que le temps ne se distingue.</translation>
+    </message>
+    <message>
+        <source>At %1 s the steps allowed were used up.</source>
+        <translation>À %1 s les pas permis étaient épuisés.</translation>
+    </message>
+    <message>
+        <source>Solves the cure case in FILE.</source>
+        <translation>Résout le cas de durcissement de FILE.</translation>
     </message>
 </context>
 <context>
@@ -1097,6 +1160,32 @@
     </message>
 </context>
 <context>
+    <name>Outlooks</name>
+    <message numerus="yes">
+        <source>%n lift(s).</source>
+        <translation>
+            <numerusform>%n passe.</numerusform>
+            <numerusform>%n passes.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Gels in %1, sands from %2.</source>
+        <translation>Prise en %1, ponçage dès %2.</translation>
+    </message>
+    <message>
+        <source>Its cure cannot be worked out.</source>
+        <translation>Son durcissement ne se calcule pas.</translation>
+    </message>
+    <message>
+        <source>Board sets in %1. Gels on the panel in %2, sands from %3. Hottest %4.</source>
+        <translation>Palette prise dans %1. Prise au panneau en %2, ponçage dès %3. Maximum %4.</translation>
+    </message>
+    <message>
+        <source>Limit %1: too hot for this lift. Let air and panel cool, or assess again.</source>
+        <translation>Limite %1 : trop chaud pour cette passe. Laisser refroidir l’air et le panneau ou réévaluer.</translation>
+    </message>
+</context>
+<context>
     <name>Phrases</name>
     <message>
         <source>%1–%2 is fine</source>
@@ -1568,6 +1657,11 @@
     <message>
         <source>Demo sheet: its values are invented, not for work.</source>
         <translation>Fiche de démo : valeurs inventées, pas pour le travail.</translation>
+    </message>
+    <message>
+        <source>%1 in one go reaches %2, limit %3: %4 lifts.</source>
+        <extracomment>%1 is a thickness, %2 and %3 temperatures, %4 a number above one</extracomment>
+        <translation>%1 d’un coup monte à %2, limite %3 : %4 passes.</translation>
     </message>
 </context>
 <context>
@@ -2856,6 +2950,51 @@
         <source>The mix gels on the board before it is spread.</source>
         <translation>Le mélange prend sur la palette avant l’étalement.</translation>
     </message>
+    <message>
+        <source>This sheet cannot be used</source>
+        <translation>Cette fiche ne convient pas</translation>
+    </message>
+    <message>
+        <source>Even a thin lift would pass %1 as it cures.</source>
+        <translation>Même une passe fine dépasserait %1 en durcissant.</translation>
+    </message>
+    <message>
+        <source>Too hot a lift shrinks, cracks and shows through later.</source>
+        <translation>Une passe trop chaude se rétracte, se fissure et se marque plus tard.</translation>
+    </message>
+    <message>
+        <source>It would not be ready to sand within %1.</source>
+        <translation>Il ne serait pas ponçable en %1.</translation>
+    </message>
+    <message>
+        <source>Filler that cures so slowly may stay soft.</source>
+        <translation>Un mastic si lent peut rester mou.</translation>
+    </message>
+    <message>
+        <source>To a working time of %1 fits sanding from %2 to %3; its sheet says %4.</source>
+        <extracomment>%1 and %4 are the sheet&apos;s working and sanding times, %2 to %3 what would fit</extracomment>
+        <translation>Avec %1 de travail, le ponçage va de %2 à %3 ; la fiche dit %4.</translation>
+    </message>
+    <message>
+        <source>No cure runs like that: a slip in one of the two times is likely.</source>
+        <translation>Aucun durcissement ne va ainsi : erreur probable dans l’un des deux temps.</translation>
+    </message>
+    <message>
+        <source>By its sheet it never cures enough to be sanded.</source>
+        <translation>Selon sa fiche il ne durcit jamais assez pour poncer.</translation>
+    </message>
+    <message>
+        <source>Its greatest conversion is too low: a slip in the sheet is likely.</source>
+        <translation>Sa conversion maximale est trop basse : erreur probable dans la fiche.</translation>
+    </message>
+    <message>
+        <source>Its cure could not be worked out beyond %1.</source>
+        <translation>Son durcissement n’a pu être calculé au-delà de %1.</translation>
+    </message>
+    <message>
+        <source>The sheet’s figures make it run away faster than can be told.</source>
+        <translation>Avec les valeurs de la fiche il s’emballe trop vite.</translation>
+    </message>
 </context>
 <context>
     <name>TakeInScreen</name>
@@ -3164,6 +3303,81 @@
         <source>since hardener in: it gets harder</source>
         <translation>depuis le durcisseur : il durcit</translation>
     </message>
+    <message>
+        <source>from the sheet, for this layer on this panel</source>
+        <translation>selon la fiche, pour cette passe sur ce panneau</translation>
+    </message>
+    <message>
+        <source>Curve</source>
+        <translation>Courbe</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::CurveScreen</name>
+    <message>
+        <source>What goes on inside this layer</source>
+        <translation>Ce qui se passe dans cette passe</translation>
+    </message>
+    <message>
+        <source>clock runs on</source>
+        <translation>le temps court</translation>
+    </message>
+    <message>
+        <source>Back to the clock</source>
+        <translation>Retour au temps</translation>
+    </message>
+    <message>
+        <source>hottest</source>
+        <translation>maximum</translation>
+    </message>
+    <message>
+        <source>face</source>
+        <translation>surface</translation>
+    </message>
+    <message>
+        <source>cured</source>
+        <translation>durci</translation>
+    </message>
+    <message>
+        <source>gel</source>
+        <translation>prise</translation>
+    </message>
+    <message>
+        <source>sands</source>
+        <translation>ponçage</translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <translation>limite</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>maintenant</translation>
+    </message>
+    <message>
+        <source>Temperatures and cure of this layer against time</source>
+        <translation>Températures et durcissement de cette passe dans le temps</translation>
+    </message>
+    <message>
+        <source>Gels after</source>
+        <translation>Prise après</translation>
+    </message>
+    <message>
+        <source>Sands after</source>
+        <translation>Ponçage après</translation>
+    </message>
+    <message>
+        <source>Hottest, limit %1</source>
+        <translation>Maximum, limite %1</translation>
+    </message>
+    <message>
+        <source>Hottest</source>
+        <translation>Maximum</translation>
+    </message>
+    <message>
+        <source>Cured by now</source>
+        <translation>Durci à présent</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::FiguresScreen</name>
@@ -3260,6 +3474,14 @@
         <source>sets on the board in about %1</source>
         <translation>prend sur la palette en %1 environ</translation>
     </message>
+    <message>
+        <source>a quarter less gels in %1, a quarter more in %2</source>
+        <translation>un quart de moins : prise en %1, de plus : %2</translation>
+    </message>
+    <message>
+        <source>More or less hardener?</source>
+        <translation>Plus ou moins de durcisseur ?</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::PlanScreen</name>
@@ -3302,6 +3524,14 @@
     <message>
         <source>why this one?</source>
         <translation>pourquoi lui ?</translation>
+    </message>
+    <message>
+        <source>Hottest as it cures</source>
+        <translation>Maximum en durcissant</translation>
+    </message>
+    <message>
+        <source>%1, limit %2</source>
+        <translation>%1, limite %2</translation>
     </message>
 </context>
 <context>

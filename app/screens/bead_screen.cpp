@@ -3,6 +3,7 @@
 
 #include "screens/figures_screen.h"
 #include "screens/mix_screen.h"
+#include "screens/outlooks.h"
 
 #include <QCoreApplication>
 
@@ -102,17 +103,6 @@ FiguresScreen::Spec::Verdict judge(const Laid& laid, double value, const Words& 
             false};
 }
 
-/// Computed beside the glass; the words are put together there too, they are only read.
-QString outlookOf(const Laid& laid, double value, const Words& words)
-{
-    const auto forecast = forecastOf(laid.repair, laid.ref, laid.share(value), laid.planning);
-    if (!forecast)
-        return Says::tr("Its cure cannot be worked out.");
-    return Says::tr("Board sets in %1. Gels on the panel in %2, sands from %3. Hottest %4.")
-        .arg(words.duration(forecast->times.boardGel), words.duration(forecast->times.gel),
-             words.duration(forecast->times.sand), words.temperature(forecast->peak));
-}
-
 } // namespace
 
 Screen* makeBeadScreen(const Surroundings& around, const Repair& repair, BatchRef batch, QWidget* parent,
@@ -133,7 +123,9 @@ Screen* makeBeadScreen(const Surroundings& around, const Repair& repair, BatchRe
     spec.figures = {figureOf(laid, words)};
     spec.verdict = [laid, words](const auto& values) { return judge(laid, *values[0], words); };
     spec.outlook = [laid, words](const auto& values) -> std::function<QString()> {
-        return [laid, words, value = *values[0]] { return outlookOf(laid, value, words); };
+        return [laid, words, value = *values[0]] {
+            return outlooks::ofForecast(forecastOf(laid.repair, laid.ref, laid.share(value), laid.planning), words);
+        };
     };
     auto screen = std::make_shared<FiguresScreen*>(nullptr);
     spec.done = [screen, laid](const std::vector<double>& values) {

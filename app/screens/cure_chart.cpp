@@ -51,7 +51,7 @@ CureChart::CureChart(const Theme& theme, const Words& words, Names names, QWidge
     QChart* sheet = chart();
     sheet->setBackgroundVisible(false);
     sheet->legend()->hide(); // the curves are named where they run
-    sheet->setMargins({theme.px(1), theme.px(1), theme.px(1), theme.px(0.5)});
+    sheet->setMargins({theme.px(1), theme.px(textMm * 1.4), theme.px(1), theme.px(0.5)});
     sheet->layout()->setContentsMargins(0, 0, 0, 0);
     for (QValueAxis* axis : {m_minutes, m_degrees, m_percent}) {
         axis->setLabelsFont(theme.font(textMm));
@@ -65,7 +65,8 @@ CureChart::CureChart(const Theme& theme, const Words& words, Names names, QWidge
     m_percent->setRange(0, 100);
     m_percent->setTickInterval(25);
     m_percent->setLabelFormat(u"%.0f %%"_s);
-    m_degrees->setLabelFormat(u"%.0f "_s + temperatureUnit(words.units()));
+    // Qt Charts' formats take plain ASCII alone: the degree's sign is drawn above the axis.
+    m_degrees->setLabelFormat(u"%.0f"_s);
     m_minutes->setLabelFormat(u"%.0f min"_s);
     sheet->addAxis(m_minutes, Qt::AlignBottom);
     sheet->addAxis(m_degrees, Qt::AlignLeft);
@@ -181,6 +182,9 @@ void CureChart::drawForeground(QPainter* painter, const QRectF&)
     painter->setFont(m_theme.font(textMm));
     const QRectF plot = chart()->plotArea();
     const double thin = m_theme.px(thinMm);
+    painter->setPen(m_theme.color(Role::Ink));
+    painter->drawText(QRectF(0, 0, plot.left(), plot.top()), Qt::AlignRight | Qt::AlignVCenter,
+                      temperatureUnit(m_words.units()));
     if (m_limit) {
         const double y = at(0, degrees(*m_limit)).y();
         painter->setPen(QPen(m_theme.color(Role::Stop), thin, Qt::DashDotLine));

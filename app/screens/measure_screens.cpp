@@ -2,6 +2,7 @@
 #include "screens/measure_screens.h"
 
 #include "air/gate.h"
+#include "screens/outlooks.h"
 #include "screens/phrases.h"
 #include "substrate/decision.h"
 
@@ -255,6 +256,7 @@ Screen* makeReadingScreen(const Surroundings& around, const Repair& repair, QWid
     spec.wayOn = Says::tr("Read: go on");
     spec.figures = readingFigures(repair.assessment.reading, around.words);
     spec.verdict = [around](const auto& values) { return judgeReading(values, around, false); };
+    spec.outlook = outlooks::ofReadingForPlan(around, repair);
     auto screen = std::make_shared<FiguresScreen*>(nullptr);
     spec.done = [screen, corrects = corrected(repair, Question::Reading)](const std::vector<double>& values) {
         Q_EMIT(*screen)->acts({Answered{Question::Reading, readingOf(values), corrects}});
@@ -276,6 +278,7 @@ Screen* makeReadAgainScreen(const Surroundings& around, const Repair& repair, in
     spec.cautions = text.cautions;
     spec.figures = readingFigures(std::nullopt, around.words);
     spec.verdict = [around](const auto& values) { return judgeReading(values, around, true); };
+    spec.outlook = outlooks::ofReadingForBatch(around, repair);
     auto screen = std::make_shared<FiguresScreen*>(nullptr);
     spec.done = [screen, step, code = planned.code](const std::vector<double>& values) {
         Q_EMIT(*screen)->acts({ReadingTaken{readingOf(values)}, StepDone{Stage::Prepare, step, code}});

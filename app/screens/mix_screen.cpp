@@ -77,7 +77,7 @@ MixScreen::MixScreen(const Surroundings& around, const Repair& repair, BatchRef 
     const auto less = forecastOf(repair, ref, Fraction::ofOne(share.value() * 0.75), planning);
     const auto more = forecastOf(repair, ref, Fraction::ofOne(share.value() * 1.25), planning);
     if (less && more)
-        m_quarterOff = tr("bead a quarter short: gels in %1; long: %2")
+        m_quarterOff = tr("a quarter less gels in %1, a quarter more in %2")
                            .arg(words().duration(less->times.gel), words().duration(more->times.gel));
     buildFrame(contextOf(repair, words()) + u" · "_s + batchContext(repair, ref, words()),
                weighed(batch.mix, sheet) ? tr("Knead both, then weigh these two")
@@ -100,7 +100,7 @@ void MixScreen::buildCards(const Batch& batch, const ProductSheet* sheet)
     row->addWidget(puddleCard(batch), 6);
     row->addWidget(figuresCard(batch, sheet), 4);
     if (m_forecast && sheet)
-        row->addWidget(beadKey(), 2);
+        row->addWidget(beadKey(), 3);
     column->addLayout(row, 1);
     content()->addLayout(column, 1);
 }
@@ -109,6 +109,7 @@ QWidget* MixScreen::beadKey()
 {
     auto* key = new TapButton(theme(), u"bead_as_laid"_s, TapButton::Kind::Plain, this);
     key->setTitle(tr("More or less hardener?"));
+    key->setSecondLine(m_quarterOff);
     connect(key, &TapButton::clicked, this, [this] { m_ways.beadAsLaid(); });
     return key;
 }
@@ -156,8 +157,6 @@ QWidget* MixScreen::figuresCard(const Batch& batch, const ProductSheet* sheet)
     const Duration board = m_forecast ? m_forecast->times.boardGel : batch.times.boardGel;
     lines->addWidget(label(u"mix_gel"_s, TextRole::Small,
                            tr("sets on the board in about %1").arg(words().longDuration(board)), Role::MutedInk));
-    if (!m_quarterOff.isEmpty())
-        lines->addWidget(label(u"mix_quarter_off"_s, TextRole::Small, m_quarterOff, Role::MutedInk));
     return box;
 }
 

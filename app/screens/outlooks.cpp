@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screens/outlooks.h"
+
+#include "screens/mix_screen.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench::outlooks {
+namespace {
+
+/// The context of this file's words.
+struct Says {
+    Q_DECLARE_TR_FUNCTIONS(Outlooks)
+};
+
+std::optional<Reading> readingOf(const std::vector<std::optional<double>>& values)
+{
+    if (!values[0] || !values[1] || !values[2])
+        return std::nullopt;
+    return Reading{kelvin(*values[0]), kelvin(*values[1]), Fraction::ofOne(*values[2])};
+}
+
+QString ofPlan(const RepairPlan& plan, const Words& words)
+{
+    if (!plan.fill)
+        return {}; // the verdict, or the next screen, says why
+    QStringList parts{Says::tr("%n lift(s).", nullptr, static_cast<int>(plan.lifts.size()))};
+    const auto hot = std::find_if(plan.reasons.begin(), plan.reasons.end(),
+                                  [](const Reason& each) { return each.code == u"one_go_too_hot"_s; });
+    if (hot != plan.reasons.end())
+        parts[0] = words.reason(*hot);
+    const BatchTimes& times = plan.batches.front().times;
+    parts << Says::tr("Gels in %1, sands from %2.").arg(words.duration(times.gel), words.duration(times.sand));
+    return parts.join(u' ');
+}
+
+} // namespace
+
+QString ofForecast(const std::optional<BatchForecast>& forecast, const Words& words)
+{
+    if (!forecast)
+        return Says::tr("Its cure cannot be worked out.");
+    return Says::tr("Board sets in %1. Gels on the panel in %2, sands from %3. Hottest %4.")
+        .arg(words.duration(forecast->times.boardGel), words.duration(forecast->times.gel),
+             words.duration(forecast->times.sand), words.temperature(forecast->peak));
+}
+
+Outlook ofReadingForPlan(const Surroundings& around, const Repair& repair)
+{
+    return [&planning = around.bench.planning(), words = around.words,
+            assessment = repair.assessment](const auto& values) -> std::function<QString()> {
+        const std::optional<Reading> reading = readingOf(values);
+        if (!reading)
+            return {};
+        return [&planning, words, assessment, reading] {
+            Assessment whole = assessment;
+            whole.reading = reading;
+            return ofPlan(planRepair(whole, planning), words);
+        };
+    };
+}
+
+Outlook ofReadingForBatch(const Surroundings& around, const Repair& repair)
+{
+    return [&planning = around.bench.planning(), words = around.words,
+            repair](const auto& values) -> std::function<QString()> {
+        const std::optional<Reading> reading = readingOf(values);
+        if (!reading)
+            return {};
+        return [&planning, words, repair, reading] {
+            Repair then = repair;
+            then.lastReading = reading;
+            const Fraction share = batchOf(*then.plan, {}).mix.hardenerShare;
+            const auto forecast = forecastOf(then, {}, share, planning);
+            QString text = ofForecast(forecast, words);
+            if (forecast && then.plan->peakLimit && forecast->peak >= *then.plan->peakLimit)
+                text += u' ' + Says::tr("Limit %1: too hot for this lift. Let air and panel cool, or assess again.")
+                                   .arg(words.temperature(*then.plan->peakLimit));
+            return text;
+        };
+    };
+}
+
+} // namespace strandbench::outlooks
