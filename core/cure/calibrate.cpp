@@ -35,8 +35,8 @@ constexpr int mostNewtonSteps = 12;
 constexpr double longestNewtonStep = 1.5;
 /// Where pairs are looked for: from hardly any to all but pure self-feeding. k1 and k2 up to 1 per second.
 constexpr double leastBent = -7.0;
-constexpr double mostBent = 14.0;
-constexpr int bentSteps = 14;
+constexpr double mostBent = 10.0;
+constexpr int bentSteps = 12;
 
 class Pieces {
 public:

@@ -121,39 +121,39 @@ void Marks::begin(const State& start)
         m_result.sand = seconds(0);
 }
 
-void Marks::take(const Stepper& stepper, const State& before, double second, double h)
+void Marks::take(const Trace& step)
 {
-    findMarks(stepper, before, second, h);
-    findPeak(stepper, before, second, h);
+    findMarks(step);
+    findPeak(step);
 }
 
-void Marks::findMarks(const Stepper& stepper, const State& before, double second, double h)
+void Marks::findMarks(const Trace& step)
 {
     double from = 0.0;
-    if (!m_result.gel && mostCured(stepper.after()) >= m_gelAt) {
+    if (!m_result.gel && mostCured(step.after()) >= m_gelAt) {
         from = reach(
             [&](double share) {
-                stepper.at(before, share, m_scratch);
+                step.at(share, m_scratch);
                 return mostCured(m_scratch);
             },
             0.0, m_gelAt);
-        m_result.gel = seconds(second + from * h);
+        m_result.gel = seconds(step.second(from));
     }
-    if (m_result.gel && !m_result.sand && stepper.after().conversion.back() >= m_sandAt) {
+    if (m_result.gel && !m_result.sand && step.after().conversion.back() >= m_sandAt) {
         const double share = reach(
             [&](double each) {
-                stepper.at(before, each, m_scratch);
+                step.at(each, m_scratch);
                 return m_scratch.conversion.back();
             },
             from, m_sandAt);
-        m_result.sand = seconds(second + share * h);
+        m_result.sand = seconds(step.second(share));
     }
 }
 
-void Marks::findPeak(const Stepper& stepper, const State& before, double second, double h)
+void Marks::findPeak(const Trace& step)
 {
     const auto hotAt = [&](double share) {
-        stepper.at(before, share, m_scratch);
+        step.at(share, m_scratch);
         return hottest(m_scratch);
     };
     double best = 0.0;
@@ -161,14 +161,14 @@ void Marks::findPeak(const Stepper& stepper, const State& before, double second,
     for (int sample = 1; sample <= samplesAStep; ++sample) {
         const double share = static_cast<double>(sample) / samplesAStep;
         if (sample < samplesAStep)
-            stepper.at(before, share, m_scratch);
-        const State& state = sample < samplesAStep ? m_scratch : stepper.after();
+            step.at(share, m_scratch);
+        const State& state = sample < samplesAStep ? m_scratch : step.after();
         const double hot = hottest(state);
         if (hot > best) {
             best = hot;
             bestSample = sample;
         }
-        addPoint(second + share * h, state, hot);
+        addPoint(step.second(share), state, hot);
     }
     // The crest lies within the step: search between the samples beside the best one.
     if (best < m_peak || bestSample == samplesAStep)
@@ -178,7 +178,7 @@ void Marks::findPeak(const Stepper& stepper, const State& before, double second,
     std::uintmax_t most = 30;
     const auto [share, negative] =
         boost::math::tools::brent_find_minima([&](double each) { return -hotAt(each); }, low, high, 20, most);
-    offerPeak(-negative, second + share * h);
+    offerPeak(-negative, step.second(share));
 }
 
 CureResult Marks::finish(const State& end)

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "cure/cure_result.h"
-#include "cure/stepper.h"
+#include "cure/trace.h"
 
 namespace strandbench::cure {
 
@@ -12,8 +12,8 @@ public:
     Marks(const CureCase& cureCase, const Grid& grid);
 
     void begin(const State& start);
-    /// Takes in one accepted step; the stepper's dense output is ready.
-    void take(const Stepper& stepper, const State& before, double second, double h);
+    /// Takes in one accepted step.
+    void take(const Trace& step);
     /// True when gel and sand are found.
     [[nodiscard]] bool found() const { return m_result.gel && m_result.sand; }
     /// True when nothing can come to be hotter than the peak: no place with all its heat still to come, nor
@@ -26,8 +26,8 @@ private:
     [[nodiscard]] double mostCured(const State& state) const;
     [[nodiscard]] double mean(const State& state) const;
     void addPoint(double second, const State& state, double highest);
-    void findMarks(const Stepper& stepper, const State& before, double second, double h);
-    void findPeak(const Stepper& stepper, const State& before, double second, double h);
+    void findMarks(const Trace& step);
+    void findPeak(const Trace& step);
     void offerPeak(double kelvin, double second);
 
     const Grid& m_grid;

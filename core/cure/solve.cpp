@@ -38,6 +38,7 @@ CureOutcome solveCure(const CureCase& cureCase, const CureFineness& fineness)
                     cureCase.front.value(), cureCase.back.value());
     const cure::Air air(cureCase.air);
     cure::Stepper stepper(slab, air, fineness.tolerance);
+    cure::Stepper probe(slab, air, fineness.tolerance);
     cure::Marks marks(cureCase, slab.grid());
     State state = slab.start(cureCase.initialConversion.value());
     marks.begin(state);
@@ -57,7 +58,7 @@ CureOutcome solveCure(const CureCase& cureCase, const CureFineness& fineness)
         const double error = stepper.attempt(state, second, step);
         if (error <= 1.0) {
             stepper.prepareDense();
-            marks.take(stepper, state, second, step);
+            marks.take(cure::Trace(stepper, probe, state, second, step, air.slopeAfter(second) != 0.0));
             state = stepper.after();
             second = step == end - second ? end : second + step;
         }

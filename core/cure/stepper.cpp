@@ -12,8 +12,9 @@ namespace {
 
 /// Errors are weighed against these: a tolerance of 1e-4 keeps a step's temperature to 10 mK.
 constexpr double kelvinScale = 100.0;
-/// Conversion's, beside its own size: an early error grows with the reaction that feeds itself.
-constexpr double conversionScale = 0.1;
+/// Conversion's, beside its own size: an early error grows with the reaction that feeds itself, so that what is small
+/// is held nearly as closely, for its part, as what is large.
+constexpr double conversionScale = 0.003;
 
 /// The method's tables, row by stage: what earlier stages give to the argument and to the right-hand side.
 struct Tables {

@@ -88,6 +88,10 @@ protected:
     {
         if (screen == u"screen_plan"_s)
             checkAside(bench, job, u"why"_s);
+        if (screen == u"screen_mix"_s)
+            checkAside(bench, job, u"bead_as_laid"_s);
+        if (screen == u"screen_spread"_s || screen == u"screen_wait"_s)
+            checkAside(bench, job, u"curve_key"_s);
         if (screen == u"screen_prepare_wash"_s || screen == u"screen_spread"_s)
             checkAside(bench, job, u"answer_stop"_s);
         if (screen.startsWith(u"screen_assess"_s) && screen != u"screen_assess_size"_s &&

@@ -6,6 +6,7 @@
 #include "air/gate.h"
 #include "pictures/section_picture.h"
 #include "exchange/events.h"
+#include "plan/forecast.h"
 
 using namespace Qt::StringLiterals;
 
@@ -41,9 +42,23 @@ protected:
         return (ref.finishing ? plan.finish.batches : plan.batches).at(static_cast<std::size_t>(ref.index));
     }
 
+    /// What the engine says of a batch with the newest reading, apart from the screens.
+    BatchForecast forecast(BatchRef ref, double shareOfPlanned = 1.0)
+    {
+        const RepairPlan& plan = *repair().plan;
+        const Batch& planned = batch(ref);
+        const CureCase& layer =
+            ref.finishing ? *plan.finish.cureCase : *plan.lifts.at(static_cast<std::size_t>(planned.lift)).cureCase;
+        const ProductSheet* sheet =
+            bench().bench().planning().catalogue.byId(ref.finishing ? plan.finishSheetId : plan.sheetId);
+        const Fraction hardener = Fraction::ofOne(planned.mix.hardenerShare.value() * shareOfPlanned);
+        return *forecastBatch({planned, layer, *sheet}, *repair().lastReading, hardener, m_engine);
+    }
+
     std::map<QString, int> m_checked;
 
 private:
+    CureEngine m_engine;
     std::unique_ptr<Words> m_words;
 };
 
@@ -85,9 +100,13 @@ void WholeWalk::checkPlan()
     // 52 mm and a 4 : 1 bevel that runs to half of 4 mm on each face: 52 + 2 * 4 * 2 = 68 mm (common practice).
     EXPECT_TRUE(section->labels().opening.startsWith(words().length(millimetres(68))))
         << section->labels().opening.toStdString();
+    Temperature hottest = celsius(0);
+    for (const Lift& each : plan.lifts)
+        hottest = std::max(hottest, *each.peak);
     expectOnly({words().jobLabel(repair().job), text(u"sentence"_s),
                 words().lengthPair(millimetres(52), millimetres(38)), words().mass(plan.fillerTotal),
-                words().mass(finishing), ready, all});
+                words().mass(finishing), ready, all, words().temperature(hottest), words().temperature(celsius(90))});
+    EXPECT_TRUE(text(u"plan_heat"_s).startsWith(words().temperature(hottest))) << text(u"plan_heat"_s).toStdString();
     EXPECT_TRUE(text(u"sentence"_s).contains(words().lengthPair(millimetres(52), millimetres(38))));
 }
 
@@ -97,7 +116,7 @@ void WholeWalk::checkMix(BatchRef ref)
     EXPECT_EQ(text(u"mix_puddle"_s), words().length(planned.mix.puddle));
     const QString pair = words().mass(planned.mix.filler) + u" + "_s + words().hardener(planned.mix.hardener);
     EXPECT_EQ(text(u"mix_weigh"_s), pair);
-    EXPECT_TRUE(text(u"mix_gel"_s).contains(words().longDuration(planned.times.boardGel)))
+    EXPECT_TRUE(text(u"mix_gel"_s).contains(words().longDuration(forecast(ref).times.boardGel)))
         << text(u"mix_gel"_s).toStdString();
     EXPECT_TRUE(text(u"mix_how"_s).contains(words().fineLength(planned.mix.puddleHeight)));
     const Repair& whole = repair();
@@ -108,13 +127,18 @@ void WholeWalk::checkMix(BatchRef ref)
     const ProductSheet* sheet =
         bench().bench().planning().catalogue.byId(ref.finishing ? whole.plan->finishSheetId : whole.plan->sheetId);
     expectOnly({of, text(u"mix_puddle"_s), pair, text(u"mix_gel"_s), text(u"mix_how"_s),
-                words().mass(smallestBeadMix(*sheet)), text(u"mix_bead"_s), text(u"mix_bead_caption"_s)});
+                words().mass(smallestBeadMix(*sheet)), text(u"mix_bead"_s), text(u"mix_bead_caption"_s),
+                words().duration(forecast(ref, 0.75).times.gel), words().duration(forecast(ref, 1.25).times.gel)});
 }
 
 /// The phases (common practice, no source): kneading 45 s, edges at 0.75 of the gel, hands off from gel to sanding.
 void WholeWalk::checkClock(BatchRef ref, bool spreading)
 {
-    const BatchTimes& times = batch(ref).times;
+    const BatchTimes& times = repair().run(ref)->mixed.times;
+    const BatchTimes expected = forecast(ref).times;
+    EXPECT_NEAR(inSeconds(times.boardGel), inSeconds(expected.boardGel), 0.002);
+    EXPECT_NEAR(inSeconds(times.gel), inSeconds(expected.gel), 0.002);
+    EXPECT_NEAR(inSeconds(times.sand), inSeconds(expected.sand), 0.002);
     const Duration since = elapsed(repair().run(ref)->hardenerIn, bench().clock().now());
     const Duration edges = times.gel * 0.75;
     Duration to = times.sand;
