@@ -112,7 +112,7 @@ std::optional<Unknowns> newton(const Pieces& pieces)
         at = next;
         here = there;
     }
-    if (here.size() > settled || at.speed > 0.0 || at.speed - at.bent > 0.0)
+    if (here.size() > settled || at.speed > 0.0 || at.speed - at.bent > 0.0 || at.bent > mostBent)
         return std::nullopt;
     return at;
 }
