@@ -2581,6 +2581,14 @@
         <source>to a cool place</source>
         <translation>ins Kühle</translation>
     </message>
+    <message>
+        <source>Check the sheet’s times against its maker’s data sheet.</source>
+        <translation>Zeiten mit dem Datenblatt des Herstellers vergleichen.</translation>
+    </message>
+    <message>
+        <source>Until it is right, use a filler whose sheet is.</source>
+        <translation>Bis dahin eine Masse mit richtigem Blatt nehmen.</translation>
+    </message>
 </context>
 <context>
     <name>Stops</name>
@@ -2963,17 +2971,8 @@
         <translation>Eine zu heiße Lage schrumpft, reißt und zeichnet sich später ab.</translation>
     </message>
     <message>
-        <source>It would not be ready to sand within %1.</source>
-        <translation>Es wäre in %1 noch nicht schleifbar.</translation>
-    </message>
-    <message>
         <source>Filler that cures so slowly may stay soft.</source>
         <translation>So langsam härtende Masse kann weich bleiben.</translation>
-    </message>
-    <message>
-        <source>To a working time of %1 fits sanding from %2 to %3; its sheet says %4.</source>
-        <extracomment>%1 and %4 are the sheet&apos;s working and sanding times, %2 to %3 what would fit</extracomment>
-        <translation>Zur Topfzeit von %1 passt Schleifen nach %2 bis %3; das Blatt sagt %4.</translation>
     </message>
     <message>
         <source>No cure runs like that: a slip in one of the two times is likely.</source>
@@ -2994,6 +2993,15 @@
     <message>
         <source>The sheet’s figures make it run away faster than can be told.</source>
         <translation>Mit den Werten des Blatts geht es zu schnell durch.</translation>
+    </message>
+    <message>
+        <source>It would not sand within %1.</source>
+        <translation>Es wäre in %1 nicht schleifbar.</translation>
+    </message>
+    <message>
+        <source>Sanding from %1 to %2 would fit; its sheet says otherwise.</source>
+        <extracomment>%1 and %2 are the earliest and the latest sanding time</extracomment>
+        <translation>Schleifen nach %1 bis %2 würde passen; das Blatt sagt anderes.</translation>
     </message>
 </context>
 <context>

@@ -2581,6 +2581,14 @@
         <source>to a cool place</source>
         <translation>a un lugar fresco</translation>
     </message>
+    <message>
+        <source>Check the sheet’s times against its maker’s data sheet.</source>
+        <translation>Comparar los tiempos con la ficha del fabricante.</translation>
+    </message>
+    <message>
+        <source>Until it is right, use a filler whose sheet is.</source>
+        <translation>Mientras tanto, usar una masilla con ficha correcta.</translation>
+    </message>
 </context>
 <context>
     <name>Stops</name>
@@ -2963,17 +2971,8 @@
         <translation>Una capa demasiado caliente merma, se agrieta y se marca después.</translation>
     </message>
     <message>
-        <source>It would not be ready to sand within %1.</source>
-        <translation>No se podría lijar dentro de %1.</translation>
-    </message>
-    <message>
         <source>Filler that cures so slowly may stay soft.</source>
         <translation>Una masilla que cura tan lento puede quedar blanda.</translation>
-    </message>
-    <message>
-        <source>To a working time of %1 fits sanding from %2 to %3; its sheet says %4.</source>
-        <extracomment>%1 and %4 are the sheet&apos;s working and sanding times, %2 to %3 what would fit</extracomment>
-        <translation>Con %1 de trabajo cuadra lijar de %2 a %3; la ficha dice %4.</translation>
     </message>
     <message>
         <source>No cure runs like that: a slip in one of the two times is likely.</source>
@@ -2994,6 +2993,15 @@
     <message>
         <source>The sheet’s figures make it run away faster than can be told.</source>
         <translation>Con los datos de la ficha se dispara demasiado rápido.</translation>
+    </message>
+    <message>
+        <source>It would not sand within %1.</source>
+        <translation>No se lijaría dentro de %1.</translation>
+    </message>
+    <message>
+        <source>Sanding from %1 to %2 would fit; its sheet says otherwise.</source>
+        <extracomment>%1 and %2 are the earliest and the latest sanding time</extracomment>
+        <translation>Cuadraría lijar de %1 a %2; su ficha dice otra cosa.</translation>
     </message>
 </context>
 <context>

@@ -2581,6 +2581,14 @@
         <source>to a cool place</source>
         <translation>vers un lieu frais</translation>
     </message>
+    <message>
+        <source>Check the sheet’s times against its maker’s data sheet.</source>
+        <translation>Comparer les temps à la fiche du fabricant.</translation>
+    </message>
+    <message>
+        <source>Until it is right, use a filler whose sheet is.</source>
+        <translation>D’ici là, prendre un mastic dont la fiche est juste.</translation>
+    </message>
 </context>
 <context>
     <name>Stops</name>
@@ -2963,17 +2971,8 @@
         <translation>Une passe trop chaude se rétracte, se fissure et se marque plus tard.</translation>
     </message>
     <message>
-        <source>It would not be ready to sand within %1.</source>
-        <translation>Il ne serait pas ponçable en %1.</translation>
-    </message>
-    <message>
         <source>Filler that cures so slowly may stay soft.</source>
         <translation>Un mastic si lent peut rester mou.</translation>
-    </message>
-    <message>
-        <source>To a working time of %1 fits sanding from %2 to %3; its sheet says %4.</source>
-        <extracomment>%1 and %4 are the sheet&apos;s working and sanding times, %2 to %3 what would fit</extracomment>
-        <translation>Avec %1 de travail, le ponçage va de %2 à %3 ; la fiche dit %4.</translation>
     </message>
     <message>
         <source>No cure runs like that: a slip in one of the two times is likely.</source>
@@ -2994,6 +2993,15 @@
     <message>
         <source>The sheet’s figures make it run away faster than can be told.</source>
         <translation>Avec les valeurs de la fiche il s’emballe trop vite.</translation>
+    </message>
+    <message>
+        <source>It would not sand within %1.</source>
+        <translation>Il ne se poncerait pas en %1.</translation>
+    </message>
+    <message>
+        <source>Sanding from %1 to %2 would fit; its sheet says otherwise.</source>
+        <extracomment>%1 and %2 are the earliest and the latest sanding time</extracomment>
+        <translation>Un ponçage de %1 à %2 irait ; la fiche dit autre chose.</translation>
     </message>
 </context>
 <context>

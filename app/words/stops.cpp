@@ -114,11 +114,11 @@ constexpr std::array<StopLine, 44> lines{{
      QT_TRANSLATE_NOOP("Stops", "It would set before it is spread. Less hardener is not the way.")},
     {"overheats_in_any_lift", notYet, QT_TRANSLATE_NOOP("Stops", "Even a thin lift would pass %1 as it cures."),
      QT_TRANSLATE_NOOP("Stops", "Too hot a lift shrinks, cracks and shows through later.")},
-    {"never_sands", notYet, QT_TRANSLATE_NOOP("Stops", "It would not be ready to sand within %1."),
+    {"never_sands", notYet, QT_TRANSLATE_NOOP("Stops", "It would not sand within %1."),
      QT_TRANSLATE_NOOP("Stops", "Filler that cures so slowly may stay soft.")},
     {"sheet_times_unfit", badSheet,
-     //: %1 and %4 are the sheet's working and sanding times, %2 to %3 what would fit
-     QT_TRANSLATE_NOOP("Stops", "To a working time of %1 fits sanding from %2 to %3; its sheet says %4."),
+     //: %1 and %2 are the earliest and the latest sanding time
+     QT_TRANSLATE_NOOP("Stops", "Sanding from %1 to %2 would fit; its sheet says otherwise."),
      QT_TRANSLATE_NOOP("Stops", "No cure runs like that: a slip in one of the two times is likely.")},
     {"sheet_never_sands", badSheet, QT_TRANSLATE_NOOP("Stops", "By its sheet it never cures enough to be sanded."),
      QT_TRANSLATE_NOOP("Stops", "Its greatest conversion is too low: a slip in the sheet is likely.")},

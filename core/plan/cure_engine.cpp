@@ -59,10 +59,9 @@ CureAnswer<CureKinetics> calibrated(const ProductSheet& sheet)
         return *kinetics;
     const Fault& fault = kinetics.error().front();
     if (fault.kind != FaultKind::OutOfRange)
-        return tl::unexpected(Reason{u"sheet_never_sands"_s, {sheet.sanding.nominal}});
-    return tl::unexpected(Reason{u"sheet_times_unfit"_s,
-                                 {sheet.working.nominal, minutes(fault.allowed[0].toDouble()),
-                                  minutes(fault.allowed[1].toDouble()), sheet.sanding.nominal}});
+        return tl::unexpected(Reason{u"sheet_never_sands"_s, {}});
+    return tl::unexpected(
+        Reason{u"sheet_times_unfit"_s, {minutes(fault.allowed[0].toDouble()), minutes(fault.allowed[1].toDouble())}});
 }
 
 } // namespace

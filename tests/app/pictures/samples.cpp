@@ -33,7 +33,7 @@ Damage sized(double length, double width, double depth, double thickness, double
     return damage;
 }
 
-Lift lift(Face face, double thickness) { return {face, millimetres(thickness), FillerClass::MixedStrand, {}}; }
+Lift lift(Face face, double thickness) { return {face, millimetres(thickness), FillerClass::MixedStrand, {}, {}}; }
 
 } // namespace
 

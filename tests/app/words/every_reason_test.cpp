@@ -92,6 +92,45 @@ void addSurroundings(std::vector<Assessment>& all)
         });
 }
 
+/// Plans that the cure stops: with a limit that nothing keeps, and with sheets that have a slip in them.
+void addCureStops(std::vector<RepairPlan>& plans, const CureEngine& engine)
+{
+    Assumptions cool;
+    cool.laminatePeak = celsius(20.1);
+    plans.push_back(planRepair(fillable(), {builtInTable(), demoCatalogue(), builtInSteps(), cool, engine}));
+    const auto withSheet = [&](const std::function<void(ProductSheet&)>& slip) {
+        ProductSheet sheet = *demoCatalogue().byClass(FillerClass::MixedStrand);
+        slip(sheet);
+        const Catalogue two({sheet, *demoCatalogue().byClass(FillerClass::FinishSmooth)});
+        plans.push_back(planRepair(fillable(), {builtInTable(), two, builtInSteps(), {}, engine}));
+    };
+    withSheet([](ProductSheet& sheet) { sheet.sanding.nominal *= 40.0; });
+    withSheet([](ProductSheet& sheet) {
+        sheet.cure.maxConversionAtReference = 0.3;
+        sheet.cure.maxConversionPerKelvin = 0;
+    });
+    withSheet([](ProductSheet& sheet) {
+        sheet.working.nominal = minutes(120);
+        sheet.sanding.nominal = minutes(480);
+        sheet.cure.activationEnergyJoulesPerMole = 200'000;
+    });
+}
+
+/// A case that runs away: no sheet that can be written has one, so it is solved by itself.
+Reason unsolved(const CureEngine& engine)
+{
+    CureCase wild =
+        *planRepair(fillable(), {builtInTable(), demoCatalogue(), builtInSteps(), {}, engine}).lifts.front().cureCase;
+    wild.kinetics.k1 = perSecond(1);
+    wild.kinetics.k2 = perSecond(1);
+    wild.kinetics.law.activationEnergyJoulesPerMole = 300'000;
+    wild.kinetics.reference = celsius(0);
+    wild.heat = joulesPerKilogram(500'000);
+    wild.thickness = millimetres(60);
+    const CureAnswer<LayerCure> answer = engine.solve(wild);
+    return answer ? Reason{} : answer.error();
+}
+
 /// Every plan of the sweep.
 std::vector<RepairPlan> plans()
 {
@@ -108,6 +147,7 @@ std::vector<RepairPlan> plans()
     Assumptions slow;
     slow.kneading = minutes(20);
     plans.push_back(planRepair(fillable(), {builtInTable(), demoCatalogue(), builtInSteps(), slow, engine}));
+    addCureStops(plans, engine);
     return plans;
 }
 
@@ -141,7 +181,8 @@ Seen readAll(const std::vector<RepairPlan>& plans)
 
 TEST(EveryReason, OfManyPlansIsReadableAndEveryStopIsAmongThem)
 {
-    const Seen seen = readAll(plans());
+    Seen seen = readAll(plans());
+    read(unsolved(CureEngine()), seen);
     for (const QString& code : knownStopCodes())
         EXPECT_TRUE(seen.contains(code)) << code.toStdString() << " never came up: the sweep is too narrow";
     for (const QString& code : {u"weigh_small"_s, u"backing_first"_s, u"edges_square"_s, u"dent_deep"_s,

@@ -134,7 +134,9 @@ TEST(Refused, RustHoleOutsideMetalTwice)
 TEST(Refused, NoStopIsLeftUntried)
 {
     std::set<QString> tried{u"not_assessed"_s, u"rust_hole_not_on_metal"_s, u"no_filler_fits"_s,
-                            u"gels_too_fast"_s}; // the planner's own
+                            // the planner's own
+                            u"gels_too_fast"_s, u"overheats_in_any_lift"_s, u"never_sands"_s, u"sheet_times_unfit"_s,
+                            u"sheet_never_sands"_s, u"cure_unsolved"_s};
     for (const Refusal& each : refusals())
         tried.insert(QString::fromLatin1(each.code));
     const std::vector<QString> known = knownStopCodes();
