@@ -12,8 +12,9 @@ namespace {
 
 /// How much the spacing leans to the faces: 0 is even, 1 the Chebyshev points.
 constexpr double crowding = 0.8;
-/// Each stack cell may be so much wider than its neighbour nearer the contact.
-constexpr double growth = 1.4;
+/// Each stack cell may be so much wider than its neighbour nearer the contact. At 1.4 a thick, cold laminate under a
+/// warm layer was half a percent off in the sanding time.
+constexpr double growth = 1.25;
 /// A stack layer that conducts badly is split into at least so many.
 constexpr int leastStackCells = 4;
 

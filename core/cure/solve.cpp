@@ -38,7 +38,6 @@ CureOutcome solveCure(const CureCase& cureCase, const CureFineness& fineness)
                     cureCase.front.value(), cureCase.back.value());
     const cure::Air air(cureCase.air);
     cure::Stepper stepper(slab, air, fineness.tolerance);
-    cure::Stepper probe(slab, air, fineness.tolerance);
     cure::Marks marks(cureCase, slab.grid());
     State state = slab.start(cureCase.initialConversion.value());
     marks.begin(state);
@@ -58,9 +57,10 @@ CureOutcome solveCure(const CureCase& cureCase, const CureFineness& fineness)
         const double error = stepper.attempt(state, second, step);
         if (error <= 1.0) {
             stepper.prepareDense();
-            marks.take(cure::Trace(stepper, probe, state, second, step, air.slopeAfter(second) != 0.0));
+            const double next = step == end - second ? end : second + step;
+            marks.take(cure::Trace(stepper, state, second, next));
             state = stepper.after();
-            second = step == end - second ? end : second + step;
+            second = next;
         }
         h = step * factorFor(error);
     }
