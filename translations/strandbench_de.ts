@@ -34,16 +34,8 @@
 <context>
     <name>BeadScreen</name>
     <message>
-        <source>Hardener weighed</source>
-        <translation>Härter gewogen</translation>
-    </message>
-    <message>
         <source>Key in the hardener weighed</source>
         <translation>Gewogenen Härter eintippen</translation>
-    </message>
-    <message>
-        <source>Bead laid</source>
-        <translation>Strang gelegt</translation>
     </message>
     <message>
         <source>Key in the length of the bead laid</source>
@@ -80,6 +72,14 @@
     <message>
         <source>Hardener in: start</source>
         <translation>Härter drin: Start</translation>
+    </message>
+    <message>
+        <source>weighed</source>
+        <translation>gewogen</translation>
+    </message>
+    <message>
+        <source>laid</source>
+        <translation>gelegt</translation>
     </message>
 </context>
 <context>
@@ -3534,12 +3534,8 @@
         <translation>warum dieser?</translation>
     </message>
     <message>
-        <source>Hottest as it cures</source>
-        <translation>Heißestes beim Härten</translation>
-    </message>
-    <message>
-        <source>%1, limit %2</source>
-        <translation>%1, Grenze %2</translation>
+        <source>Hottest as it cures %1, limit %2</source>
+        <translation>Heißestes beim Härten %1, Grenze %2</translation>
     </message>
 </context>
 <context>

@@ -34,16 +34,8 @@
 <context>
     <name>BeadScreen</name>
     <message>
-        <source>Hardener weighed</source>
-        <translation>Endurecedor pesado</translation>
-    </message>
-    <message>
         <source>Key in the hardener weighed</source>
         <translation>Teclear el endurecedor pesado</translation>
-    </message>
-    <message>
-        <source>Bead laid</source>
-        <translation>Cordón puesto</translation>
     </message>
     <message>
         <source>Key in the length of the bead laid</source>
@@ -80,6 +72,14 @@
     <message>
         <source>Hardener in: start</source>
         <translation>Con endurecedor: iniciar</translation>
+    </message>
+    <message>
+        <source>weighed</source>
+        <translation>pesado</translation>
+    </message>
+    <message>
+        <source>laid</source>
+        <translation>puesto</translation>
     </message>
 </context>
 <context>
@@ -3534,12 +3534,8 @@
         <translation>¿por qué esta?</translation>
     </message>
     <message>
-        <source>Hottest as it cures</source>
-        <translation>Máximo al curar</translation>
-    </message>
-    <message>
-        <source>%1, limit %2</source>
-        <translation>%1, límite %2</translation>
+        <source>Hottest as it cures %1, limit %2</source>
+        <translation>Máximo al curar %1, límite %2</translation>
     </message>
 </context>
 <context>

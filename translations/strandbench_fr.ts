@@ -34,16 +34,8 @@
 <context>
     <name>BeadScreen</name>
     <message>
-        <source>Hardener weighed</source>
-        <translation>Durcisseur pesé</translation>
-    </message>
-    <message>
         <source>Key in the hardener weighed</source>
         <translation>Saisir le durcisseur pesé</translation>
-    </message>
-    <message>
-        <source>Bead laid</source>
-        <translation>Cordon posé</translation>
     </message>
     <message>
         <source>Key in the length of the bead laid</source>
@@ -80,6 +72,14 @@
     <message>
         <source>Hardener in: start</source>
         <translation>Durcisseur mis : départ</translation>
+    </message>
+    <message>
+        <source>weighed</source>
+        <translation>pesé</translation>
+    </message>
+    <message>
+        <source>laid</source>
+        <translation>posé</translation>
     </message>
 </context>
 <context>
@@ -3534,12 +3534,8 @@
         <translation>pourquoi lui ?</translation>
     </message>
     <message>
-        <source>Hottest as it cures</source>
-        <translation>Maximum en durcissant</translation>
-    </message>
-    <message>
-        <source>%1, limit %2</source>
-        <translation>%1, limite %2</translation>
+        <source>Hottest as it cures %1, limit %2</source>
+        <translation>Maximum en durcissant %1, limite %2</translation>
     </message>
 </context>
 <context>

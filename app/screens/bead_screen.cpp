@@ -65,7 +65,7 @@ FigureSpec figureOf(const Laid& laid, const Words& words)
     const bool us = words.units() == UnitSystem::UsCustomary;
     if (laid.byWeight) {
         figure.name = u"hardener_g"_s;
-        figure.caption = Says::tr("Hardener weighed");
+        figure.caption = Says::tr("weighed");
         figure.keyPadSentence = Says::tr("Key in the hardener weighed");
         figure.step = us ? ounces(0.001).value() : grams(0.01).value();
         figure.unit = [us] { return massUnit(us ? UnitSystem::UsCustomary : UnitSystem::Metric); };
@@ -73,7 +73,7 @@ FigureSpec figureOf(const Laid& laid, const Words& words)
         return figure;
     }
     figure.name = u"bead_mm"_s;
-    figure.caption = Says::tr("Bead laid");
+    figure.caption = Says::tr("laid");
     figure.keyPadSentence = Says::tr("Key in the length of the bead laid");
     figure.step = inMetres(us ? inches(1.0 / 16.0) : millimetres(1));
     figure.unit = [us] { return lengthUnit(us ? UnitSystem::UsCustomary : UnitSystem::Metric); };

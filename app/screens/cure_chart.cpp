@@ -72,8 +72,7 @@ CureChart::CureChart(const Theme& theme, const Words& words, Names names, QWidge
     sheet->addAxis(m_degrees, Qt::AlignLeft);
     sheet->addAxis(m_percent, Qt::AlignRight);
     for (QWidget* part : findChildren<QWidget*>())
-        if (part->objectName().isEmpty())
-            part->setObjectName(u"curve_part"_s); // of the library's own making
+        part->setFocusPolicy(Qt::NoFocus); // the viewport too: there is nothing in it to go to
     const double thick = theme.px(lineMm);
     addSeries(m_hottest, m_degrees, QPen(theme.color(Role::Stop), thick * 1.6));
     addSeries(m_face, m_degrees, QPen(theme.color(Role::Ink), thick));

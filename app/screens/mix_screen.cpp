@@ -97,8 +97,8 @@ void MixScreen::buildCards(const Batch& batch, const ProductSheet* sheet)
     column->addWidget(cautionStrip(cautions, theme(), this, around().upright ? 2 : static_cast<int>(cautions.size())));
     auto* row = new QBoxLayout(around().upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     row->setSpacing(px(sizes::gap));
-    row->addWidget(puddleCard(batch), 6);
-    row->addWidget(figuresCard(batch, sheet), 4);
+    row->addWidget(puddleCard(batch), 5);
+    row->addWidget(figuresCard(batch, sheet), 5);
     if (m_forecast && sheet)
         row->addWidget(beadKey(), 3);
     column->addLayout(row, 1);

@@ -34,13 +34,17 @@ std::optional<Temperature> hottestOf(const RepairPlan& plan)
     return hottest;
 }
 
-/// Why there are several lifts, when it is for the heat.
-QString heatCaption(const RepairPlan& plan, const Words& words)
+/// Why there are several lifts, when it is for the heat; else how hot it becomes. Empty in plans without heat.
+QString heatOf(const RepairPlan& plan, const Words& words)
 {
     for (const Reason& each : plan.reasons)
         if (each.code == u"one_go_too_hot"_s)
             return words.reason(each);
-    return PlanScreen::tr("Hottest as it cures");
+    const std::optional<Temperature> hottest = hottestOf(plan);
+    if (!hottest || !plan.peakLimit)
+        return {};
+    return PlanScreen::tr("Hottest as it cures %1, limit %2")
+        .arg(words.temperature(*hottest), words.temperature(*plan.peakLimit));
 }
 
 } // namespace
@@ -95,9 +99,8 @@ void PlanScreen::buildFigures(const RepairPlan& plan, const Instant& from)
     figure(u"plan_mix"_s, tr("Mix of fibre and finishing filler"),
            tr("%1 + %2 in %3").arg(words().mass(plan.fillerTotal), words().mass(finishing), words().batches(batches)));
     figure(u"plan_ready"_s, tr("Ready for primer"), tr("about %1").arg(words().clockTime(from, plan.readyForPrimer)));
-    if (const std::optional<Temperature> hottest = hottestOf(plan); hottest && plan.peakLimit)
-        figure(u"plan_heat"_s, heatCaption(plan, words()),
-               tr("%1, limit %2").arg(words().temperature(*hottest), words().temperature(*plan.peakLimit)));
+    if (const QString heat = heatOf(plan, words()); !heat.isEmpty())
+        lines->addRow({label(u"plan_heat"_s, TextRole::Small, heat)}, nullptr, 0, px(1));
     column->addWidget(box, 1);
 
     auto* why = new TapButton(theme(), u"why"_s, TapButton::Kind::Plain, this);
