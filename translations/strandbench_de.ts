@@ -3535,7 +3535,7 @@
     </message>
     <message>
         <source>Hottest as it cures %1, limit %2</source>
-        <translation>Heißestes beim Härten %1, Grenze %2</translation>
+        <translation>Hitze %1, Grenze %2</translation>
     </message>
 </context>
 <context>

@@ -3535,7 +3535,7 @@
     </message>
     <message>
         <source>Hottest as it cures %1, limit %2</source>
-        <translation>Máximo al curar %1, límite %2</translation>
+        <translation>Calor %1, límite %2</translation>
     </message>
 </context>
 <context>

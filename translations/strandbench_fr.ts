@@ -3535,7 +3535,7 @@
     </message>
     <message>
         <source>Hottest as it cures %1, limit %2</source>
-        <translation>Maximum en durcissant %1, limite %2</translation>
+        <translation>Chaleur %1, limite %2</translation>
     </message>
 </context>
 <context>

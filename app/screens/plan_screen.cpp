@@ -100,7 +100,7 @@ void PlanScreen::buildFigures(const RepairPlan& plan, const Instant& from)
            tr("%1 + %2 in %3").arg(words().mass(plan.fillerTotal), words().mass(finishing), words().batches(batches)));
     figure(u"plan_ready"_s, tr("Ready for primer"), tr("about %1").arg(words().clockTime(from, plan.readyForPrimer)));
     if (const QString heat = heatOf(plan, words()); !heat.isEmpty())
-        lines->addRow({label(u"plan_heat"_s, TextRole::Small, heat)}, nullptr, 0, px(1));
+        lines->addRow({label(u"plan_heat"_s, TextRole::Small, heat)}, nullptr, 0, px(0.4));
     column->addWidget(box, 1);
 
     auto* why = new TapButton(theme(), u"why"_s, TapButton::Kind::Plain, this);

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "bench_cases.h"
+
+namespace strandbench::curebench {
+namespace {
+
+// Handbook values, rounded; the filler's rates give a gel of about five minutes. What is compared is solvers,
+// so any plausible numbers do.
+const ThermalMaterial filler{kilogramsPerCubicMetre(1150), joulesPerKilogramKelvin(1250), wattsPerMetreKelvin(0.35)};
+const ThermalMaterial steel{kilogramsPerCubicMetre(7850), joulesPerKilogramKelvin(470), wattsPerMetreKelvin(45)};
+const ThermalMaterial laminate{kilogramsPerCubicMetre(1800), joulesPerKilogramKelvin(1100), wattsPerMetreKelvin(0.3)};
+const ThermalMaterial board{kilogramsPerCubicMetre(600), joulesPerKilogramKelvin(1500), wattsPerMetreKelvin(0.15)};
+
+CureCase layerOn(double freshMillimetres, double backMillimetres, const ThermalMaterial& back)
+{
+    CureCase c;
+    c.kinetics.k1 = perSecond(1.4e-4);
+    c.kinetics.k2 = perSecond(8.5e-3);
+    c.filler = filler;
+    c.heat = joulesPerKilogram(150'000);
+    c.thickness = millimetres(freshMillimetres);
+    c.hardener = Fraction::ofHundred(2);
+    c.temperature = celsius(25);
+    c.stack = {{millimetres(backMillimetres), back, celsius(25)}};
+    c.air = {{seconds(0), celsius(25)}};
+    c.front = wattsPerSquareMetreKelvin(10);
+    c.back = wattsPerSquareMetreKelvin(8);
+    c.horizon = seconds(3600);
+    return c;
+}
+
+} // namespace
+
+std::vector<BenchCase> benchCases()
+{
+    return {
+        {"1 mm on steel", layerOn(1, 0.8, steel)},        {"3 mm on steel", layerOn(3, 0.8, steel)},
+        {"6 mm on steel", layerOn(6, 0.8, steel)},        {"12 mm on steel", layerOn(12, 0.8, steel)},
+        {"25 mm on steel", layerOn(25, 0.8, steel)},      {"3 mm on laminate", layerOn(3, 3, laminate)},
+        {"12 mm puddle on board", layerOn(12, 3, board)},
+    };
+}
+
+CureCase faster(CureCase cureCase, double times)
+{
+    cureCase.kinetics.k1 *= times;
+    cureCase.kinetics.k2 *= times;
+    return cureCase;
+}
+
+} // namespace strandbench::curebench
