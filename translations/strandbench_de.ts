@@ -1663,6 +1663,10 @@
         <extracomment>%1 is a thickness, %2 and %3 temperatures, %4 a number above one</extracomment>
         <translation>%1 auf einmal erreichen %2, Grenze %3: %4 Lagen.</translation>
     </message>
+    <message>
+        <source>At most %1 in one go today: more would pass %2.</source>
+        <translation>Heute höchstens %1 auf einmal: mehr käme über %2.</translation>
+    </message>
 </context>
 <context>
     <name>Settings</name>

@@ -1663,6 +1663,10 @@
         <extracomment>%1 is a thickness, %2 and %3 temperatures, %4 a number above one</extracomment>
         <translation>%1 de una vez llega a %2, límite %3: %4 capas.</translation>
     </message>
+    <message>
+        <source>At most %1 in one go today: more would pass %2.</source>
+        <translation>Hoy como mucho %1 de una vez: más pasaría de %2.</translation>
+    </message>
 </context>
 <context>
     <name>Settings</name>

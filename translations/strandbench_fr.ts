@@ -1663,6 +1663,10 @@
         <extracomment>%1 is a thickness, %2 and %3 temperatures, %4 a number above one</extracomment>
         <translation>%1 d’un coup monte à %2, limite %3 : %4 passes.</translation>
     </message>
+    <message>
+        <source>At most %1 in one go today: more would pass %2.</source>
+        <translation>Aujourd’hui au plus %1 d’un coup : plus dépasserait %2.</translation>
+    </message>
 </context>
 <context>
     <name>Settings</name>

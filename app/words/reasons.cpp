@@ -57,6 +57,7 @@ constexpr Line lines[] = {
     {"wider_than_board", QT_TRANSLATE_NOOP("Reasons", "The puddle is %1 across, the board %2: split the batch.")},
     //: %1 is a thickness, %2 and %3 temperatures, %4 a number above one
     {"one_go_too_hot", QT_TRANSLATE_NOOP("Reasons", "%1 in one go reaches %2, limit %3: %4 lifts.")},
+    {"greatest_lift_today", QT_TRANSLATE_NOOP("Reasons", "At most %1 in one go today: more would pass %2.")},
     {"demo_sheet", QT_TRANSLATE_NOOP("Reasons", "Demo sheet: its values are invented, not for work.")},
 };
 

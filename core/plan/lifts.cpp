@@ -96,6 +96,15 @@ std::optional<Reason> oneGoTooHot(const Job& job, const std::vector<Lift>& lifts
     return Reason{u"one_go_too_hot"_s, {whole, cure->peak, peakLimit(job), Count{static_cast<int>(onFront)}}};
 }
 
+std::optional<Reason> greatestToday(const Job& job)
+{
+    const Length sheets = job.sheet.greatestLift;
+    const auto greatest = job.set.engine.greatestLift(questionOf(job, sheets, stackUnder(job, {})), peakLimit(job));
+    if (!greatest || !*greatest || **greatest >= sheets)
+        return std::nullopt;
+    return Reason{u"greatest_lift_today"_s, {**greatest, peakLimit(job)}};
+}
+
 Volume liftVolume(const Job& job, const std::vector<Lift>& lifts, std::size_t index)
 {
     Length floor = millimetres(0);

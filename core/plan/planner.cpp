@@ -77,8 +77,11 @@ void addAdvice(RepairPlan& plan, const Job& job)
         plan.reasons.push_back({u"backing_first"_s, {across(*job.assessment.damage), job.set.assumptions.backingLap}});
     if (job.assessment.damage->bevelRatio <= 0.0 && job.assessment.damage->kind == DamageKind::Hole)
         plan.reasons.push_back({u"edges_square"_s, {}});
-    if (const std::optional<Reason> hot = planning::oneGoTooHot(job, plan.lifts))
+    if (const std::optional<Reason> hot = planning::oneGoTooHot(job, plan.lifts)) {
         plan.reasons.push_back(*hot);
+        if (const std::optional<Reason> today = planning::greatestToday(job))
+            plan.reasons.push_back(*today);
+    }
     const Mass smallest = smallestBeadMix(job.sheet);
     for (const Batch& each : plan.batches) {
         if (each.mix.filler < smallest) {

@@ -32,6 +32,9 @@ struct Job {
 /// 'In one go it reaches so much': when heat, not only the sheet, asks for more than one lift.
 [[nodiscard]] std::optional<Reason> oneGoTooHot(const Job& job, const std::vector<Lift>& lifts);
 
+/// The greatest lift of this day on this panel, where heat allows less than the sheet does.
+[[nodiscard]] std::optional<Reason> greatestToday(const Job& job);
+
 /// What one lift takes before losses: its slice of the cavity, and on a face's last lift the proud part.
 [[nodiscard]] Volume liftVolume(const Job& job, const std::vector<Lift>& lifts, std::size_t index);
 

@@ -7,6 +7,8 @@
 
 #include <QCoreApplication>
 #include <QElapsedTimer>
+#include <QSet>
+#include <QtTest/QTest>
 
 using namespace Qt::StringLiterals;
 
@@ -50,6 +52,30 @@ TEST_F(CureScreens, MoreHardenerIsBookedAndGelsEarlier)
     EXPECT_NEAR(inSeconds(run().mixed.times.gel), inSeconds(*solved->gel), 0.01);
     EXPECT_NEAR(inSeconds(run().mixed.times.sand), inSeconds(*solved->sand), 0.01);
     EXPECT_LT(run().mixed.times.gel, before.plan->batches.front().times.gel);
+}
+
+/// A finger that stays down: the figure runs, and what it leads to follows it, computed beside the glass.
+TEST_F(CureScreens, StepsRecomputeWhileTheFingerIsDown)
+{
+    ScriptedBench threaded(
+        {log(), workingMorning(), demoSettings(), {1280, 800}, 5.87, std::nullopt, Worker::Runs::InThread});
+    Walk walk(threaded, skirtPanel());
+    ASSERT_TRUE(walk.walkTo(Station::Mix)) << walk.why().toStdString();
+    ASSERT_TRUE(threaded.thumb().tap(u"bead_as_laid"_s));
+    const auto outlook = [&threaded] { return threaded.window().findChild<FitLabel*>(u"outlook"_s)->text(); };
+    QAbstractButton* plus = threaded.thumb().find(u"hardener_g_plus"_s);
+    ASSERT_NE(plus, nullptr);
+    QSet<QString> seen{outlook()};
+    QTest::mousePress(plus, Qt::LeftButton);
+    QElapsedTimer patience;
+    patience.start();
+    while (seen.size() < 4 && patience.elapsed() < 20'000) {
+        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 50);
+        seen << outlook();
+    }
+    EXPECT_TRUE(plus->isDown());
+    QTest::mouseRelease(plus, Qt::LeftButton);
+    EXPECT_GE(seen.size(), 4);
 }
 
 /// Outside the sheet's 1.2 to 3 % the batch is refused: the way on is shut, and it says why.

@@ -114,11 +114,24 @@ TEST(Lifts, HeatOfTheDayAsksForMore)
         return std::any_of(plan.reasons.begin(), plan.reasons.end(),
                            [](const Reason& each) { return each.code == QStringLiteral("one_go_too_hot"); });
     };
+    const auto greatest = [](const RepairPlan& plan) {
+        const auto today = std::find_if(plan.reasons.begin(), plan.reasons.end(), [](const Reason& each) {
+            return each.code == QStringLiteral("greatest_lift_today");
+        });
+        return today == plan.reasons.end() ? millimetres(0) : std::get<Length>(today->arguments.front());
+    };
     EXPECT_EQ(mild.lifts.size(), 1u);
     EXPECT_FALSE(told(mild));
     EXPECT_EQ(warm.filler, mild.filler);
     EXPECT_GT(warm.lifts.size(), 1u);
     EXPECT_TRUE(told(warm));
+    // The greatest lift of that day: below the one go that is too hot, and at its limit.
+    EXPECT_GT(greatest(warm), millimetres(3));
+    EXPECT_LT(greatest(warm), millimetres(7.5));
+    CureCase most = *warm.lifts.front().cureCase;
+    most.thickness = greatest(warm);
+    EXPECT_LT(inCelsius(solveCure(most)->peak), 90);
+    EXPECT_GT(inCelsius(solveCure(most)->peak), 89.5);
 }
 
 TEST(Lifts, FrontIsFilledBeforeTheBack)
