@@ -462,6 +462,10 @@
         <source>%1: %2 is not there; there is: %3</source>
         <translation>%1: %2 gibt es nicht; es gibt: %3</translation>
     </message>
+    <message>
+        <source>Bead</source>
+        <translation>Strang</translation>
+    </message>
 </context>
 <context>
     <name>Headless</name>

@@ -462,6 +462,10 @@
         <source>%1: %2 is not there; there is: %3</source>
         <translation>%1 : %2 n’y est pas ; il y a : %3</translation>
     </message>
+    <message>
+        <source>Bead</source>
+        <translation>Cordon</translation>
+    </message>
 </context>
 <context>
     <name>Headless</name>

@@ -38,8 +38,6 @@ struct Laid {
     [[nodiscard]] Fraction share(double value) const { return Fraction::ofOne(hardener(value) / mix().filler); }
 };
 
-FigureSpec::Shown shownOf(const Printed& printed) { return {printed.figure, printed.unit}; }
-
 /// What the figure's reading and writing have in common for a length and a mass.
 template <class Q>
 void wire(FigureSpec& figure, double planned, const Words& words, Printed (*print)(Q, UnitSystem, const QLocale&),
@@ -49,9 +47,7 @@ void wire(FigureSpec& figure, double planned, const Words& words, Printed (*prin
     figure.highest = planned * mostShare;
     figure.start = planned;
     figure.value = planned;
-    figure.print = [words, print](double value) {
-        return shownOf(print(Q::from_value(value), words.units(), words.locale()));
-    };
+    figure.print = [words, print](double value) { return print(Q::from_value(value), words.units(), words.locale()); };
     figure.read = [name = figure.name, words, parse, low = figure.lowest, high = figure.highest](const QString& text) {
         return parse(text, words.units(), name, Range<Q>{Q::from_value(low), Q::from_value(high)}).map([](Q q) {
             return q.value();
@@ -109,8 +105,7 @@ Screen* makeBeadScreen(const Surroundings& around, const Repair& repair, BatchRe
                        std::function<void()> changeUnits)
 {
     const PlanningSet& planning = around.bench.planning();
-    const QString sheetId = batch.finishing ? repair.plan->finishSheetId : repair.plan->sheetId;
-    const ProductSheet& sheet = *planning.catalogue.byId(sheetId);
+    const ProductSheet& sheet = *planning.catalogue.byId(sheetIdOf(*repair.plan, batch));
     const bool byWeight = batchOf(*repair.plan, batch).mix.filler < smallestBeadMix(sheet);
     const Laid laid{repair, batch, sheet, planning, byWeight};
     const Words& words = around.words;

@@ -166,8 +166,7 @@ void FiguresScreen::refresh()
 {
     for (std::size_t i = 0; i < m_steppers.size(); ++i) {
         const FigureSpec& figure = m_spec.figures[i];
-        const FigureSpec::Shown shown =
-            figure.value ? figure.print(*figure.value) : FigureSpec::Shown{{}, figure.unit()};
+        const Printed shown = figure.value ? figure.print(*figure.value) : Printed{{}, figure.unit()};
         m_steppers[i]->setShown(shown.figure, shown.unit);
     }
     if (m_typing) {

@@ -22,11 +22,7 @@ struct FigureSpec {
     double highest = 0;
     double step = 1;  ///< of the large keys
     double start = 0; ///< what the first tap on a large key gives
-    struct Shown {
-        QString figure;
-        QString unit;
-    };
-    std::function<Shown(double)> print;
+    std::function<Printed(double)> print;
     std::function<QString()> unit;
     /// Reads typed text in the person's units; the fault names what is allowed.
     std::function<Checked<double>(const QString&)> read;

@@ -18,8 +18,6 @@ struct Says {
     Q_DECLARE_TR_FUNCTIONS(MeasureScreen)
 };
 
-FigureSpec::Shown shownOf(const Printed& printed) { return {printed.figure, printed.unit}; }
-
 /// Checks a figure that was read against what is allowed; the fault is in the person's units.
 Checked<double> within(double value, const FigureSpec& figure, const QString& typed)
 {
@@ -44,8 +42,8 @@ FigureSpec lengthFigure(const QString& name, const QString& caption, const QStri
     figure.step = inMetres(us ? inches(fine ? 0.01 : 1.0 / 16.0) : millimetres(fine ? 0.5 : 1.0));
     figure.start = std::max(figure.lowest, inMetres(fine ? millimetres(3) : millimetres(20)));
     figure.print = [words, fine](double metre) {
-        return shownOf(fine ? printFineLength(metres(metre), words.units(), words.locale())
-                            : printLength(metres(metre), words.units(), words.locale()));
+        return fine ? printFineLength(metres(metre), words.units(), words.locale())
+                    : printLength(metres(metre), words.units(), words.locale());
     };
     figure.unit = [us] { return us ? u"in"_s : u"mm"_s; };
     figure.read = [figure, words](const QString& text) -> Checked<double> {
@@ -67,7 +65,7 @@ FigureSpec temperatureFigure(const QString& name, const QString& caption, const 
     const bool us = words.units() == UnitSystem::UsCustomary;
     figure.step = us ? 1.0 / 1.8 : 0.5;
     figure.start = inKelvin(celsius(20));
-    figure.print = [words](double k) { return shownOf(printTemperature(kelvin(k), words.units(), words.locale())); };
+    figure.print = [words](double k) { return printTemperature(kelvin(k), words.units(), words.locale()); };
     figure.unit = [us] { return us ? u"°F"_s : u"°C"_s; };
     figure.read = [figure, words](const QString& text) -> Checked<double> {
         return parseTemperature(text, words.units(), figure.name).map(inKelvin).and_then([&](double value) {
@@ -87,7 +85,7 @@ FigureSpec humidityFigure(const Words& words)
     figure.highest = 1.0;
     figure.step = 0.01;
     figure.start = 0.5;
-    figure.print = [words](double share) { return shownOf(printPercent(Fraction::ofOne(share), words.locale())); };
+    figure.print = [words](double share) { return printPercent(Fraction::ofOne(share), words.locale()); };
     figure.unit = [] { return u"%"_s; };
     figure.read = [figure](const QString& text) -> Checked<double> {
         return parsePercent(text, figure.name).map([](Fraction f) { return f.value(); }).and_then([&](double value) {
@@ -107,7 +105,7 @@ FigureSpec bevelFigure(const Words& words)
     figure.highest = 60;
     figure.step = 1;
     figure.start = 4;
-    figure.print = [words](double ratio) { return FigureSpec::Shown{printNumber(ratio, 1, words.locale()), u": 1"_s}; };
+    figure.print = [words](double ratio) { return Printed{printNumber(ratio, 1, words.locale()), u": 1"_s}; };
     figure.unit = [] { return u": 1"_s; };
     figure.read = [figure](const QString& text) -> Checked<double> {
         return parseNumber(text, figure.name).and_then([&](double value) { return within(value, figure, text); });

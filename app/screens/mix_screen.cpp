@@ -16,12 +16,12 @@ namespace {
 
 bool weighed(const Mix& mix, const ProductSheet* sheet) { return sheet && mix.filler < smallestBeadMix(*sheet); }
 
+} // namespace
+
 const QString& sheetIdOf(const RepairPlan& plan, BatchRef ref)
 {
     return ref.finishing ? plan.finishSheetId : plan.sheetId;
 }
-
-} // namespace
 
 const Batch& batchOf(const RepairPlan& plan, BatchRef ref)
 {

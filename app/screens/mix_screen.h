@@ -36,6 +36,9 @@ private:
 /// The batch of the plan that a reference names. The plan must have it.
 [[nodiscard]] const Batch& batchOf(const RepairPlan& plan, BatchRef ref);
 
+/// The sheet that the batch is mixed from.
+[[nodiscard]] const QString& sheetIdOf(const RepairPlan& plan, BatchRef ref);
+
 /// "batch 1 of 2 · front face · mixed strand"
 [[nodiscard]] QString batchContext(const Repair& repair, BatchRef ref, const Words& words);
 

@@ -24,6 +24,17 @@ std::optional<Reading> readingOf(const std::vector<std::optional<double>>& value
     return Reading{kelvin(*values[0]), kelvin(*values[1]), Fraction::ofOne(*values[2])};
 }
 
+/// Says nothing until air, panel and humidity are all read.
+Outlook onceRead(std::function<QString(const Reading&)> say)
+{
+    return [say = std::move(say)](const auto& values) -> std::function<QString()> {
+        const std::optional<Reading> reading = readingOf(values);
+        if (!reading)
+            return {};
+        return [say, reading] { return say(*reading); };
+    };
+}
+
 QString ofPlan(const RepairPlan& plan, const Words& words)
 {
     if (!plan.fill)
@@ -51,38 +62,27 @@ QString ofForecast(const std::optional<BatchForecast>& forecast, const Words& wo
 
 Outlook ofReadingForPlan(const Surroundings& around, const Repair& repair)
 {
-    return [&planning = around.bench.planning(), words = around.words,
-            assessment = repair.assessment](const auto& values) -> std::function<QString()> {
-        const std::optional<Reading> reading = readingOf(values);
-        if (!reading)
-            return {};
-        return [&planning, words, assessment, reading] {
-            Assessment whole = assessment;
-            whole.reading = reading;
-            return ofPlan(planRepair(whole, planning), words);
-        };
-    };
+    return onceRead([&planning = around.bench.planning(), words = around.words,
+                     assessment = repair.assessment](const Reading& reading) {
+        Assessment whole = assessment;
+        whole.reading = reading;
+        return ofPlan(planRepair(whole, planning), words);
+    });
 }
 
 Outlook ofReadingForBatch(const Surroundings& around, const Repair& repair)
 {
-    return [&planning = around.bench.planning(), words = around.words,
-            repair](const auto& values) -> std::function<QString()> {
-        const std::optional<Reading> reading = readingOf(values);
-        if (!reading)
-            return {};
-        return [&planning, words, repair, reading] {
-            Repair then = repair;
-            then.lastReading = reading;
-            const Fraction share = batchOf(*then.plan, {}).mix.hardenerShare;
-            const auto forecast = forecastOf(then, {}, share, planning);
-            QString text = ofForecast(forecast, words);
-            if (forecast && then.plan->peakLimit && forecast->peak >= *then.plan->peakLimit)
-                text += u' ' + Says::tr("Limit %1: too hot for this lift. Let air and panel cool, or assess again.")
-                                   .arg(words.temperature(*then.plan->peakLimit));
-            return text;
-        };
-    };
+    return onceRead([&planning = around.bench.planning(), words = around.words, repair](const Reading& reading) {
+        Repair then = repair;
+        then.lastReading = reading;
+        const Fraction share = batchOf(*then.plan, {}).mix.hardenerShare;
+        const auto forecast = forecastOf(then, {}, share, planning);
+        QString text = ofForecast(forecast, words);
+        if (forecast && then.plan->peakLimit && forecast->peak >= *then.plan->peakLimit)
+            text += u' ' + Says::tr("Limit %1: too hot for this lift. Let air and panel cool, or assess again.")
+                               .arg(words.temperature(*then.plan->peakLimit));
+        return text;
+    });
 }
 
 } // namespace strandbench::outlooks

@@ -47,6 +47,7 @@ constexpr Line fields[] = {
     {"humidity_percent", QT_TRANSLATE_NOOP("Faults", "Humidity")},
     {"filler_g", QT_TRANSLATE_NOOP("Faults", "Filler")},
     {"hardener_g", QT_TRANSLATE_NOOP("Faults", "Hardener")},
+    {"bead_mm", QT_TRANSLATE_NOOP("Faults", "Bead")},
     {"puddle_mm", QT_TRANSLATE_NOOP("Faults", "Puddle")},
     {"lot", QT_TRANSLATE_NOOP("Faults", "Lot")},
     {"card_mm", QT_TRANSLATE_NOOP("Faults", "Card")},

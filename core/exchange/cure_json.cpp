@@ -7,7 +7,6 @@
 #include <QJsonDocument>
 
 #include <algorithm>
-#include <functional>
 
 using namespace Qt::StringLiterals;
 
@@ -27,28 +26,17 @@ public:
 
     CureCase read()
     {
-        nested(u"kinetics"_s, [this](StrictObject& object) { kinetics(object); });
-        nested(u"filler"_s, [this](StrictObject& object) { filler(object); });
-        nested(u"layer"_s, [this](StrictObject& object) { layer(object); });
+        m_root.nested(u"kinetics"_s, [this](StrictObject& object) { kinetics(object); });
+        m_root.nested(u"filler"_s, [this](StrictObject& object) { filler(object); });
+        m_root.nested(u"layer"_s, [this](StrictObject& object) { layer(object); });
         stack();
-        nested(u"air"_s, [this](StrictObject& object) { air(object); });
+        m_root.nested(u"air"_s, [this](StrictObject& object) { air(object); });
         m_case.horizon = seconds(m_root.number(u"until_s"_s, 1, weekInSeconds, u"s"_s));
         m_root.finish();
         return std::move(m_case);
     }
 
 private:
-    void nested(const QString& key, const std::function<void(StrictObject&)>& readMembers)
-    {
-        const std::size_t before = m_faults.size();
-        const QJsonObject json = m_root.object(key);
-        if (m_faults.size() != before)
-            return;
-        StrictObject object(json, key, m_faults);
-        readMembers(object);
-        object.finish();
-    }
-
     static Temperature temperature(StrictObject& object, const QString& key)
     {
         return celsius(object.number(key, lowestC, highestC, u"°C"_s));

@@ -7,7 +7,6 @@
 #include <QCryptographicHash>
 
 #include <algorithm>
-#include <functional>
 
 using namespace Qt::StringLiterals;
 
@@ -33,18 +32,6 @@ public:
     }
 
 private:
-    /// Reads the nested object of a key; nothing is asked of one that is not there.
-    void nested(const QString& key, const std::function<void(StrictObject&)>& readMembers)
-    {
-        const std::size_t before = m_faults.size();
-        const QJsonObject json = m_root.object(key);
-        if (m_faults.size() != before)
-            return;
-        StrictObject object(json, key, m_faults);
-        readMembers(object);
-        object.finish();
-    }
-
     /// A fault when `low` is above `high`, two fields read before.
     void inOrder(StrictObject& object, const QString& lowKey, double low, const QString& highKey, double high)
     {
@@ -68,7 +55,7 @@ private:
     StatedTime stated(const QString& key, double lowest, double highest)
     {
         StatedTime time;
-        nested(key, [&](StrictObject& object) {
+        m_root.nested(key, [&](StrictObject& object) {
             const std::size_t before = m_faults.size();
             const double nominal = object.number(u"nominal"_s, lowest, highest, u"min"_s);
             const double early = object.number(u"early"_s, lowest, highest, u"min"_s);
@@ -132,7 +119,7 @@ private:
 
     void hardener()
     {
-        nested(u"hardener_percent"_s, [&](StrictObject& object) {
+        m_root.nested(u"hardener_percent"_s, [&](StrictObject& object) {
             const std::size_t before = m_faults.size();
             const QStringList keys{u"low_caution"_s, u"low"_s, u"nominal"_s, u"high"_s, u"high_caution"_s};
             std::vector<double> percent;
@@ -154,7 +141,7 @@ private:
 
     void limits()
     {
-        nested(u"panel_c"_s, [&](StrictObject& object) {
+        m_root.nested(u"panel_c"_s, [&](StrictObject& object) {
             const std::size_t before = m_faults.size();
             const double caution = object.number(u"low_caution"_s, -30, 60, u"°C"_s);
             const double low = object.number(u"low"_s, -30, 60, u"°C"_s);
@@ -168,7 +155,7 @@ private:
             m_sheet.panelHigh = celsius(high);
         });
         m_sheet.peakLimit = celsius(m_root.number(u"peak_limit_c"_s, 40, 200, u"°C"_s));
-        nested(u"store_c"_s, [&](StrictObject& object) {
+        m_root.nested(u"store_c"_s, [&](StrictObject& object) {
             const std::size_t before = m_faults.size();
             const double low = object.number(u"low"_s, -30, 60, u"°C"_s);
             const double high = object.number(u"high"_s, -30, 60, u"°C"_s);
@@ -189,7 +176,7 @@ private:
             m_root.known(u"cure"_s);
             return;
         }
-        nested(u"cure"_s, [&](StrictObject& object) {
+        m_root.nested(u"cure"_s, [&](StrictObject& object) {
             CureLaw& law = m_sheet.cure;
             const auto take = [&](double& member, const QString& key, double lowest, double highest,
                                   const QString& unit) {
@@ -213,7 +200,7 @@ private:
             m_root.known(u"cells"_s);
             return;
         }
-        nested(u"cells"_s, [&](StrictObject& columns) {
+        m_root.nested(u"cells"_s, [&](StrictObject& columns) {
             for (const QString& column : DecisionTable::columns()) {
                 columns.known(column);
                 if (!columns.has(column))

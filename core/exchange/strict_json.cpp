@@ -222,6 +222,17 @@ QJsonObject StrictObject::object(const QString& key)
     return value ? value->toObject() : QJsonObject();
 }
 
+void StrictObject::nested(const QString& key, const std::function<void(StrictObject&)>& readMembers)
+{
+    const std::size_t before = m_faults.size();
+    const QJsonObject json = object(key);
+    if (m_faults.size() != before)
+        return;
+    StrictObject inner(json, pathOf(key), m_faults);
+    readMembers(inner);
+    inner.finish();
+}
+
 QJsonArray StrictObject::list(const QString& key)
 {
     const auto value = required(key, QJsonValue::Array, {u"list"_s});

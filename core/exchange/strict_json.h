@@ -11,6 +11,7 @@
 #include <QJsonObject>
 #include <QSet>
 
+#include <functional>
 #include <optional>
 #include <utility>
 #include <vector>
@@ -66,6 +67,8 @@ public:
     /// A nested object or list; a fault and an empty one when missing (required) or of another kind.
     QJsonObject object(const QString& key);
     QJsonArray list(const QString& key);
+    /// Reads the nested object of a key to its end; nothing is asked of one that is not there.
+    void nested(const QString& key, const std::function<void(StrictObject&)>& readMembers);
     /// A list of texts, none of them empty, each of at most `longest` characters.
     QStringList texts(const QString& key, int longest);
     /// Every item of a list that must hold objects, with its path ("prepare[2]"); others are faults.

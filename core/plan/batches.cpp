@@ -33,6 +33,7 @@ CureAnswer<Mixing> planBatches(const MixingTask& task, const Job& job)
     Mixing mixing;
     mixing.needed = (task.volume + shrinkageOf(task.volume, task.sheet)) * task.sheet.density;
     Duration first = task.layer.gel;
+    const BatchTimes byLayer = batchTimes(task.layer, task.layer.gel, task.sheet);
     for (int count = 1; count <= mostBatches; ++count) {
         mixing.boardLoss =
             mixing.needed * assumptions.boardLossShare.value() + assumptions.boardLossEach * static_cast<double>(count);
@@ -42,7 +43,6 @@ CureAnswer<Mixing> planBatches(const MixingTask& task, const Job& job)
             break;
         const Mix mix = mixForFiller(each, task.sheet);
         // Whether it can be spread before the layer gels costs nothing to ask, the puddle a solution.
-        const BatchTimes byLayer = batchTimes(task.layer, task.layer.gel, task.sheet);
         if (mix.puddle > assumptions.board || !spreadsInTime(mix, byLayer, assumptions))
             continue;
         const CureAnswer<Duration> board =

@@ -3,6 +3,7 @@
 
 #include "cure/calibrate.h"
 #include "cure/greatest_lift.h"
+#include "cure/rate_factor.h"
 #include "cure/solve.h"
 #include "cure/test_piece.h"
 
@@ -18,9 +19,6 @@ namespace {
 constexpr double horizonInSandings = 6.0;
 const Duration leastHorizon = minutes(30);
 const Duration mostHorizon = minutes(24.0 * 60.0);
-
-/// CODATA 2018, exact since the SI of 2019, J/(mol K).
-constexpr double gasConstant = 8.314462618;
 
 /// Whole minutes, so that the case reads well where it is shown.
 Duration horizonFor(const ProductSheet& sheet, Temperature coldest, Fraction hardener)
@@ -151,14 +149,6 @@ BatchTimes batchTimes(const LayerCure& layer, Duration boardGel, const ProductSh
     const Temperature panel =
         layer.cureCase.stack.empty() ? layer.cureCase.temperature : layer.cureCase.stack.back().temperature;
     return {boardGel, layer.gel, layer.sand, sheet.easySanding / rateFactor(sheet, panel, layer.cureCase.hardener)};
-}
-
-double rateFactor(const ProductSheet& sheet, Temperature temperature, Fraction hardener)
-{
-    const double overR = sheet.cure.activationEnergyJoulesPerMole / gasConstant;
-    const double byTemperature = std::exp(-overR * (1.0 / inKelvin(temperature) - 1.0 / inKelvin(sheet.reference)));
-    const double byHardener = std::pow(hardener.value() / sheet.hardenerNominal.value(), sheet.cure.hardenerExponent);
-    return byTemperature * byHardener;
 }
 
 } // namespace strandbench

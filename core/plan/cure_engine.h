@@ -66,7 +66,4 @@ private:
 /// The times of a batch from those of its layer and its puddle.
 [[nodiscard]] BatchTimes batchTimes(const LayerCure& layer, Duration boardGel, const ProductSheet& sheet);
 
-/// The factor by which a rate at this temperature and hardener exceeds the sheet's reference: A(T) phi(c).
-[[nodiscard]] double rateFactor(const ProductSheet& sheet, Temperature temperature, Fraction hardener);
-
 } // namespace strandbench

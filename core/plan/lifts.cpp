@@ -25,27 +25,29 @@ LayerQuestion questionOf(const Job& job, Length laid, std::vector<StackLayer> st
 }
 
 /// Lays one face in `count` lifts upon those below; false in the end when one of them comes too near its limit.
-CureAnswer<bool> layFace(const Job& job, Face face, int count, std::vector<Lift>& lifts)
+CureAnswer<bool> layFace(const Job& job, Face face, int count, LaidLifts& laidLifts)
 {
     const Length each = job.cavity.height() / static_cast<double>(count);
     for (int index = 0; index < count; ++index) {
         const Length laid = index + 1 == count ? Length(each + job.set.assumptions.proud) : each;
-        const CureAnswer<LayerCure> cure = job.set.engine.layer(questionOf(job, laid, stackUnder(job, lifts)));
+        const CureAnswer<LayerCure> cure =
+            job.set.engine.layer(questionOf(job, laid, stackUnder(job, laidLifts.lifts)));
         if (!cure)
             return tl::unexpected(cure.error());
         if (cure->peak >= peakLimit(job))
             return false;
-        lifts.push_back({face, each, job.sheet.fillerClass, cure->peak, cure->cureCase});
+        laidLifts.lifts.push_back({face, each, job.sheet.fillerClass, cure->peak, cure->cureCase});
+        laidLifts.cures.push_back(*cure);
     }
     return true;
 }
 
 /// One face in the fewest lifts that stay cool enough.
-CureAnswer<bool> planFace(const Job& job, Face face, std::vector<Lift>& lifts)
+CureAnswer<bool> planFace(const Job& job, Face face, LaidLifts& lifts)
 {
     int count = fewestFor(job.cavity.height(), job.sheet.greatestLift, job.set.assumptions.proud);
     for (; count <= mostLifts; ++count) {
-        std::vector<Lift> tried = lifts;
+        LaidLifts tried = lifts;
         const CureAnswer<bool> cool = layFace(job, face, count, tried);
         if (!cool)
             return cool;
@@ -72,9 +74,9 @@ bool needsBacking(const Assessment& assessment, const Assumptions& assumptions)
     return wide > assumptions.holeBothFaces || (!*assessment.rearAccess && wide > assumptions.holeNoRearAccess);
 }
 
-CureAnswer<std::vector<Lift>> planLifts(const Job& job)
+CureAnswer<LaidLifts> planLifts(const Job& job)
 {
-    std::vector<Lift> lifts;
+    LaidLifts lifts;
     for (int face = 0; face < job.cavity.faces(); ++face) {
         const CureAnswer<bool> laid = planFace(job, face == 0 ? Face::Front : Face::Back, lifts);
         if (!laid)

@@ -38,21 +38,15 @@ const ProductSheet& finishSheet(const Catalogue& catalogue)
     throw std::logic_error("a catalogue without a finishing sheet");
 }
 
-/// The cure of a lift as it was planned.
-CureAnswer<LayerCure> cureOf(const Lift& lift, const PlanningSet& set) { return set.engine.solve(*lift.cureCase); }
-
 /// Mixes every lift. The reason when one cannot be spread before it gels.
-std::optional<Reason> addBatches(RepairPlan& plan, const Job& job)
+std::optional<Reason> addBatches(RepairPlan& plan, const std::vector<LayerCure>& cures, const Job& job)
 {
     const Assumptions& assumptions = job.set.assumptions;
     Volume finished = millilitres(0);
     for (std::size_t index = 0; index < plan.lifts.size(); ++index) {
-        const CureAnswer<LayerCure> cure = cureOf(plan.lifts[index], job.set);
-        if (!cure)
-            return cure.error();
         const Volume volume = planning::liftVolume(job, plan.lifts, index);
         const CureAnswer<planning::Mixing> mixing =
-            planning::planBatches({job.sheet, volume, *cure, static_cast<int>(index)}, job);
+            planning::planBatches({job.sheet, volume, cures[index], static_cast<int>(index)}, job);
         if (!mixing)
             return mixing.error();
         plan.batches.insert(plan.batches.end(), mixing->batches.begin(), mixing->batches.end());
@@ -118,12 +112,12 @@ RepairPlan planRepair(const Assessment& assessment, const PlanningSet& set)
     plan.finishSheetHash = job.finish.hash;
     plan.tableHash = set.table.hash();
     plan.engine = CureEngine::name();
-    CureAnswer<std::vector<Lift>> lifts = planning::planLifts(job);
-    if (!lifts)
-        return stoppedBy(lifts.error());
-    plan.lifts = *std::move(lifts);
+    CureAnswer<planning::LaidLifts> laid = planning::planLifts(job);
+    if (!laid)
+        return stoppedBy(laid.error());
+    plan.lifts = std::move(laid->lifts);
     plan.peakLimit = planning::peakLimit(job);
-    if (const std::optional<Reason> reason = addBatches(plan, job))
+    if (const std::optional<Reason> reason = addBatches(plan, laid->cures, job))
         return stoppedBy(*reason);
     plan.prep = planning::planSteps(job, set.steps.prepare);
     CureAnswer<Finish> finish = planning::planFinish(job, plan.lifts);

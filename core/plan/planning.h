@@ -25,10 +25,15 @@ struct Job {
 /// The lowest of what the filler, the panel and a bond seam may come to.
 [[nodiscard]] Temperature peakLimit(const Job& job);
 
+/// Lifts with how each cures, side by side.
+struct LaidLifts {
+    std::vector<Lift> lifts;
+    std::vector<LayerCure> cures;
+};
 /// The lifts of every face, front first: of equal thickness, the fewest that stay within the sheet's greatest
 /// lift and under the peak limit, what the last is built proud included. They add up to the face's height.
 /// The reason when heat leaves no lift, or the cure has no answer.
-[[nodiscard]] CureAnswer<std::vector<Lift>> planLifts(const Job& job);
+[[nodiscard]] CureAnswer<LaidLifts> planLifts(const Job& job);
 /// 'In one go it reaches so much': when heat, not only the sheet, asks for more than one lift.
 [[nodiscard]] std::optional<Reason> oneGoTooHot(const Job& job, const std::vector<Lift>& lifts);
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/planning.h"
 
+#include "cure/rate_factor.h"
+
 #include <algorithm>
 #include <functional>
 

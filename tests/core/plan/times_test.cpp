@@ -2,6 +2,7 @@
 // What rates hang on, and the times of layers and puddles from the cure engine.
 #include "repairs.h"
 
+#include "cure/rate_factor.h"
 #include "exchange/sheets.h"
 
 #include <gtest/gtest.h>
