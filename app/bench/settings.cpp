@@ -14,6 +14,19 @@ const QString dayCode = u"day"_s;
 const QString nightCode = u"night"_s;
 const QString leftCode = u"left"_s;
 const QString rightCode = u"right"_s;
+const QString fullCode = u"full"_s;
+const QString reducedCode = u"reduced"_s;
+const QString productsGroup = u"products"_s;
+const QString lotsGroup = u"lots"_s;
+
+QStringList keysBelow(const QSettings& file, const QString& group)
+{
+    QStringList keys;
+    for (const QString& key : file.allKeys())
+        if (key.startsWith(group + u'/'))
+            keys << key.mid(group.size() + 1);
+    return keys;
+}
 
 /// Takes one value of the file if it is among those allowed, else names it.
 template <class T>
@@ -56,6 +69,21 @@ SettingsFile::Loaded SettingsFile::load() const
         else
             loaded.odd << u"pixels_per_millimetre: "_s + file.value(u"pixels_per_millimetre"_s).toString();
     }
+    take(file, u"motion"_s, {{fullCode, false}, {reducedCode, true}}, settings.reducedMotion, loaded.odd);
+    if (file.contains(u"foot_switch_key"_s)) {
+        bool number = false;
+        const int given = file.value(u"foot_switch_key"_s).toInt(&number);
+        if (number && given >= 0)
+            settings.footSwitchKey = given;
+        else
+            loaded.odd << u"foot_switch_key: "_s + file.value(u"foot_switch_key"_s).toString();
+    }
+    settings.photoFolder = file.value(u"photo_folder"_s).toString();
+    settings.panels = file.value(u"panels"_s).toStringList();
+    for (const QString& key : keysBelow(file, productsGroup))
+        settings.products[key] = file.value(productsGroup + u'/' + key).toString();
+    for (const QString& key : keysBelow(file, lotsGroup))
+        settings.lots[key] = file.value(lotsGroup + u'/' + key).toStringList();
     settings.people = file.value(u"people"_s).toStringList();
     settings.person = file.value(u"person"_s).toString();
     return loaded;
@@ -70,6 +98,14 @@ bool SettingsFile::save(const Settings& settings) const
     file.setValue(u"hand"_s, settings.hand == Hand::Left ? leftCode : rightCode);
     if (settings.pixelsPerMillimetre > 0)
         file.setValue(u"pixels_per_millimetre"_s, settings.pixelsPerMillimetre);
+    file.setValue(u"motion"_s, settings.reducedMotion ? reducedCode : fullCode);
+    file.setValue(u"foot_switch_key"_s, settings.footSwitchKey);
+    file.setValue(u"photo_folder"_s, settings.photoFolder);
+    file.setValue(u"panels"_s, settings.panels);
+    for (const auto& [filler, sheet] : settings.products)
+        file.setValue(productsGroup + u'/' + filler, sheet);
+    for (const auto& [product, lots] : settings.lots)
+        file.setValue(lotsGroup + u'/' + product, lots);
     file.setValue(u"people"_s, settings.people);
     file.setValue(u"person"_s, settings.person);
     file.sync();

@@ -9,6 +9,8 @@
 #include <QString>
 #include <QStringList>
 
+#include <map>
+
 namespace strandbench {
 
 struct Settings {
@@ -16,11 +18,21 @@ struct Settings {
     UnitSystem units = UnitSystem::Metric;
     DayNight dayNight = DayNight::Day;
     Hand hand = Hand::Right;
-    double pixelsPerMillimetre = 0; ///< 0: not calibrated, the screen's own word is taken
-    QString person;                 ///< at the bench now; empty: nobody yet
-    QStringList people;             ///< empty: the program's own tiles
+    double pixelsPerMillimetre = 0;      ///< 0: not calibrated, the screen's own word is taken
+    QString person;                      ///< at the bench now; empty: nobody yet
+    QStringList people;                  ///< empty: the program's own tiles
+    bool reducedMotion = false;          ///< nothing on the glass moves but figures
+    int footSwitchKey = 0;               ///< the Qt::Key that stands for the way on; 0: any key
+    QString photoFolder;                 ///< where pictures are looked for; empty: the person's own pictures
+    QStringList panels;                  ///< taken in lately, newest first
+    std::map<QString, QString> products; ///< by code of the filler class: id of the sheet in use
+    /// Lots kept at this bench, by sheet id or hardenerKey; the newest, which is in use, first.
+    std::map<QString, QStringList> lots;
     bool operator==(const Settings&) const = default;
 };
+
+/// What the lots of hardener are kept under.
+inline const QString hardenerKey = QStringLiteral("hardener");
 
 /// The bounds of a believable glass, pixels a millimetre: outside, the screen's own word or a calibration
 /// is not taken. 2 is a coarse wall panel, 20 a phone.

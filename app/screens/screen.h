@@ -47,6 +47,8 @@ public:
     [[nodiscard]] QString troubleShown() const;
     /// Taps the way on, where there is one and it is open.
     void tapWayOn();
+    /// Takes what a scanner read, where the screen has a use for it; false where it has none.
+    virtual bool scanned(const QString& /*text*/) { return false; }
     /// While an act is being written the answers wait.
     virtual void setWriting(bool writing);
 

@@ -16,6 +16,11 @@ struct Ways {
     std::function<void()> home;
     std::function<void()> beadAsLaid;    ///< of the batch that is mixed next
     std::function<void(BatchRef)> curve; ///< of a running batch
+    std::function<void()> answers;       ///< everything answered so far, to change one of them
+    std::function<void(BatchRef)> lots;  ///< product and lots of the batch that is mixed next
+    std::function<void()> photos;        ///< pictures of this repair
+    std::function<void()> notes;         ///< remarks of this repair
+    std::function<void()> record;        ///< what happened to this repair, and its job sheet
 };
 
 /// The screen of the repair's next step.

@@ -132,6 +132,8 @@ template <class Io, Is<Lift> V> void fields(Io& io, V& v)
     io.code(u"filler_class"_s, v.filler);
     io.maybeTemperature(u"peak_mk"_s, v.peak);
     io.maybePart(u"cure_case"_s, v.cureCase);
+    io.maybeText(u"sheet_id"_s, v.sheetId);
+    io.maybeHash(u"sheet_sha256"_s, v.sheetHash);
 }
 
 template <class Io, Is<Mix> V> void fields(Io& io, V& v)

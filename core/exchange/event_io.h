@@ -35,6 +35,17 @@ public:
     void text(const QString& key, const QString& v) { m_json[key] = v; }
     void flag(const QString& key, bool v) { m_json[key] = v; }
     void hash(const QString& key, const QByteArray& v) { m_json[key] = QString::fromLatin1(v.toHex()); }
+    /// Left out when empty, as older layouts do.
+    void maybeText(const QString& key, const QString& v)
+    {
+        if (!v.isEmpty())
+            text(key, v);
+    }
+    void maybeHash(const QString& key, const QByteArray& v)
+    {
+        if (!v.isEmpty())
+            hash(key, v);
+    }
     void texts(const QString& key, const std::vector<QString>& v);
     void arguments(const QString& key, const std::vector<Argument>& v);
 
@@ -115,6 +126,18 @@ public:
     void text(const QString& key, QString& v) { v = m_json.textOrEmpty(key); }
     void flag(const QString& key, bool& v) { v = m_json.boolean(key); }
     void hash(const QString& key, QByteArray& v);
+    void maybeText(const QString& key, QString& v)
+    {
+        m_json.known(key);
+        if (m_json.has(key))
+            text(key, v);
+    }
+    void maybeHash(const QString& key, QByteArray& v)
+    {
+        m_json.known(key);
+        if (m_json.has(key))
+            hash(key, v);
+    }
     void texts(const QString& key, std::vector<QString>& v);
     void arguments(const QString& key, std::vector<Argument>& v);
 

@@ -96,6 +96,7 @@ template <class Io, Is<HardenerIn> V> void fields(Io& io, V& v)
     io.text(u"lot"_s, v.lot);
     io.part(u"times"_s, v.times);
     io.maybePart(u"cure_case"_s, v.cureCase);
+    io.maybeText(u"hardener_lot"_s, v.hardenerLot);
 }
 
 template <class Io, class V>
@@ -111,6 +112,20 @@ template <class Io, Is<Parked> V> void fields(Io& io, V& v)
 {
     io.text(u"to"_s, v.to);
     io.texts(u"because"_s, v.because);
+    io.maybeText(u"reason"_s, v.reason);
+}
+
+template <class Io, Is<PhotoTaken> V> void fields(Io& io, V& v)
+{
+    io.code(u"moment"_s, v.moment);
+    io.hash(u"sha256"_s, v.hash);
+    io.text(u"media_type"_s, v.mediaType);
+}
+
+template <class Io, Is<Noted> V> void fields(Io& io, V& v)
+{
+    io.text(u"code"_s, v.code);
+    io.text(u"text"_s, v.text);
 }
 
 /// What happened is the kind itself: an empty object.

@@ -26,6 +26,8 @@ struct Lift {
     FillerClass filler = FillerClass::MixedStrand;
     std::optional<Temperature> peak;  ///< hottest anywhere in it; empty in plans older than the cure engine
     std::optional<CureCase> cureCase; ///< that its times and peak come from
+    QString sheetId = {};             ///< of its own filler; empty in plans older than bridging: the plan's
+    QByteArray sheetHash = {};
     bool operator==(const Lift&) const = default;
 };
 

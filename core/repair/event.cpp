@@ -7,9 +7,10 @@ namespace strandbench {
 namespace {
 
 /// In the order of the alternatives of Payload. The codes are stored: never change one.
-constexpr std::array<const char*, 15> kinds{
-    "taken_in", "answered", "plan_accepted", "step_done", "reading_taken", "hardener_in",    "edges_clear", "gelled",
-    "sands",    "sanded",   "turned",        "parked",    "assess_again",  "taken_up_again", "handed_over",
+constexpr std::array<const char*, 17> kinds{
+    "taken_in",     "answered",       "plan_accepted", "step_done",   "reading_taken", "hardener_in",
+    "edges_clear",  "gelled",         "sands",         "sanded",      "turned",        "parked",
+    "assess_again", "taken_up_again", "handed_over",   "photo_taken", "noted",
 };
 static_assert(kinds.size() == std::variant_size_v<Payload>);
 
@@ -19,9 +20,12 @@ QString kindOf(const Payload& payload) { return QString::fromLatin1(kinds[payloa
 
 int kindVersionOf(const Payload& payload)
 {
-    // 2 since lifts, finish and batches hold their cure case. Every other kind is in its first layout.
-    const bool holdsCure = std::holds_alternative<PlanAccepted>(payload) || std::holds_alternative<HardenerIn>(payload);
-    return holdsCure ? 2 : 1;
+    // 2 since lifts, finish and batches hold their cure case; 3 since each lift names its own sheet, and a batch
+    // the lot of its hardener.
+    if (std::holds_alternative<PlanAccepted>(payload) || std::holds_alternative<HardenerIn>(payload))
+        return 3;
+    // 2 since it says what it waits for. Every other kind is in its first layout.
+    return std::holds_alternative<Parked>(payload) ? 2 : 1;
 }
 
 bool isAgainstTheClock(const Payload& payload)

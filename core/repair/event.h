@@ -69,6 +69,17 @@ template <> struct Codes<Stage> {
         {{Stage::Prepare, "prepare"}, {Stage::Finish, "finish"}, {Stage::HandOver, "hand_over"}}};
 };
 
+/// When a picture of the panel was taken; a repair is whole with one of each.
+enum class PhotoMoment { AsFound, Bare, Filled, GuideCoat };
+template <> struct Codes<PhotoMoment> {
+    static constexpr std::array<std::pair<PhotoMoment, const char*>, 4> table{{
+        {PhotoMoment::AsFound, "as_found"},
+        {PhotoMoment::Bare, "bare"},
+        {PhotoMoment::Filled, "filled"},
+        {PhotoMoment::GuideCoat, "guide_coat"},
+    }};
+};
+
 enum class GelPlace { Board, Panel };
 template <> struct Codes<GelPlace> {
     static constexpr std::array<std::pair<GelPlace, const char*>, 2> table{
@@ -107,9 +118,10 @@ struct HardenerIn { // hardener_in
     Mass filler;
     Mass hardener;
     QString sheetId;
-    QString lot; ///< empty until lots are kept
+    QString lot; ///< of the filler's tub; empty: not told
     BatchTimes times;
     std::optional<CureCase> cureCase; ///< of the layer; empty in events older than the cure engine
+    QString hardenerLot = {};         ///< of the hardener's tube; empty: not told
     bool operator==(const HardenerIn&) const = default;
 };
 struct EdgesClear {
@@ -136,7 +148,8 @@ struct Turned {
 }; // turned
 struct Parked {
     QString to;
-    std::vector<QString> because;
+    std::vector<QString> because; ///< codes of the refusals that parked it; empty when none did
+    QString reason = {};          ///< code of what it waits for when no refusal parked it; empty: not told
     bool operator==(const Parked&) const = default;
 }; // parked
 struct AssessAgain {
@@ -148,9 +161,22 @@ struct TakenUpAgain {
 struct HandedOver {
     bool operator==(const HandedOver&) const = default;
 }; // handed_over
+/// A picture of the panel; its bytes are a blob of the log.
+struct PhotoTaken {
+    PhotoMoment moment = PhotoMoment::AsFound;
+    QByteArray hash;   ///< SHA-256 of the bytes
+    QString mediaType; ///< "image/jpeg" or "image/png"
+    bool operator==(const PhotoTaken&) const = default;
+}; // photo_taken
+/// A remark of the technician: from the list of common ones, or as keyed in.
+struct Noted {
+    QString code; ///< of a common note; empty for a text of one's own
+    QString text; ///< as keyed in; empty for a common note
+    bool operator==(const Noted&) const = default;
+}; // noted
 
 using Payload = std::variant<TakenIn, Answered, PlanAccepted, StepDone, ReadingTaken, HardenerIn, EdgesClear, Gelled,
-                             Sands, Sanded, Turned, Parked, AssessAgain, TakenUpAgain, HandedOver>;
+                             Sands, Sanded, Turned, Parked, AssessAgain, TakenUpAgain, HandedOver, PhotoTaken, Noted>;
 
 /// The code of a payload's kind, and the version of its layout that this program writes.
 [[nodiscard]] QString kindOf(const Payload& payload);

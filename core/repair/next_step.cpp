@@ -2,15 +2,12 @@
 // The next step of a repair, from the plan and what has been done of it.
 #include "repair/repair.h"
 
+#include <algorithm>
+
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
 namespace {
-
-bool spread(const BatchRun& run)
-{
-    return run.edgesClear || run.sands; // what sands already has no wet edge left to clear
-}
 
 /// The next step within batches[from..to), which are laid as one layer; empty when it is sanded.
 std::optional<NextStep> stepOfLayer(const Repair& repair, bool finishing, int from, int to)
@@ -20,7 +17,7 @@ std::optional<NextStep> stepOfLayer(const Repair& repair, bool finishing, int fr
         const BatchRun* run = repair.run(ref);
         if (!run)
             return NextStep{Station::Mix, {}, 0, ref};
-        if (!spread(*run))
+        if (isWet(*run))
             return NextStep{Station::Spread, {}, 0, ref};
     }
     const BatchRef last{finishing, to - 1};
@@ -88,6 +85,10 @@ NextStep nextStep(const Repair& repair)
         return {Station::Parked, {}, 0, {}};
     if (!repair.plan)
         return stepBeforePlan(repair);
+    if (repair.replanDue()) {
+        const auto wet = std::ranges::find_if(repair.runs, isWet);
+        return wet == repair.runs.end() ? stepBeforePlan(repair) : NextStep{Station::Spread, {}, 0, wet->batch};
+    }
     if (repair.prepDone < int(repair.plan->prep.size()))
         return {Station::Prepare, {}, repair.prepDone, {}};
     if (auto step = stepOfFilling(repair))

@@ -3,6 +3,7 @@
 #include "repair/repair.h"
 
 #include "repair/answer.h"
+#include "repair/replan.h"
 
 #include <algorithm>
 
@@ -12,6 +13,8 @@ namespace strandbench {
 namespace {
 
 using Outcome = std::optional<Fault>;
+
+constexpr int sha256Size = 32; // bytes
 
 QString described(const NextStep& step)
 {
@@ -51,7 +54,8 @@ public:
 
     Outcome operator()(const Answered& answered)
     {
-        if (m_repair.parked || m_repair.plan)
+        const bool planned = m_repair.plan && !m_repair.replanDue();
+        if (m_repair.parked || (planned && !mayCorrect(m_repair)))
             return outOfOrder(codeOf(answered.question));
         return putAnswer(m_repair, answered, m_event.seq);
     }
@@ -62,8 +66,11 @@ public:
             return outOfOrder(QString());
         if (auto fault = planFault(accepted))
             return fault;
+        replan::countSteps(m_repair, accepted.plan);
         m_repair.plan = accepted.plan;
+        m_repair.plannedFor = accepted.assessment;
         m_repair.planAcceptedAt = m_event.at;
+        ++m_repair.planVersion;
         return {};
     }
 
@@ -157,11 +164,12 @@ public:
 
     Outcome operator()(const AssessAgain&)
     {
-        if (!m_repair.parked && m_repair.plan)
+        if (!m_repair.parked && m_repair.plan && !m_repair.replanDue())
             return outOfOrder(QString());
         m_repair.parked.reset();
+        askAllAgain();
         if (m_repair.runs.empty())
-            askAllAgain();
+            dropPlan();
         return {};
     }
 
@@ -180,6 +188,22 @@ public:
         if (due() != NextStep{Station::HandOver, {}, int(handOverTests().size()), {}})
             return outOfOrder(QString());
         m_repair.handedOverAt = m_event.at;
+        return {};
+    }
+
+    Outcome operator()(const PhotoTaken& photo)
+    {
+        if (photo.hash.size() != sha256Size)
+            return conflict(QString::fromLatin1(photo.hash.toHex()), u"sha256"_s, QString::number(sha256Size));
+        m_repair.photos.push_back({photo, m_event.at, m_event.person});
+        return {};
+    }
+
+    Outcome operator()(const Noted& note)
+    {
+        if (note.code.isEmpty() == note.text.trimmed().isEmpty()) // one of the two
+            return Fault{u"noted.text"_s, note.text, FaultKind::Empty, {}};
+        m_repair.notes.push_back({note, m_event.at, m_event.person});
         return {};
     }
 
@@ -241,7 +265,11 @@ private:
             return conflict(QString(), u"assessment"_s, u"other answers than the record's"_s);
         if (auto fault = layerFault(plan.batches, int(plan.lifts.size()), u"plan.batches"_s))
             return fault;
-        return layerFault(plan.finish.batches, std::max(plan.finish.coats, 0), u"plan.finish.batches"_s);
+        if (auto fault = layerFault(plan.finish.batches, std::max(plan.finish.coats, 0), u"plan.finish.batches"_s))
+            return fault;
+        if (const QString lost = replan::lostBy(m_repair, plan); !lost.isEmpty())
+            return conflict(lost, u"frozen"_s, QString::number(frozenBatches(m_repair)));
+        return {};
     }
 
     /// Batches must name layers that exist, in the order of the layers.
@@ -263,9 +291,15 @@ private:
         fresh.panel = m_repair.panel;
         m_repair.assessment = fresh;
         m_repair.answeredBy.clear();
+    }
+
+    void dropPlan()
+    {
         m_repair.lastReading.reset();
         m_repair.plan.reset();
+        m_repair.plannedFor.reset();
         m_repair.planAcceptedAt.reset();
+        m_repair.planVersion = 0;
         m_repair.prepDone = 0;
     }
 

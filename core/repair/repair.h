@@ -22,6 +22,14 @@ struct BatchRun {
     [[nodiscard]] bool running() const { return !sanded.has_value(); }
 };
 
+/// Something kept of a repair that moves no step: a picture, a remark.
+template <class T> struct Kept {
+    T what;
+    Instant at;
+    QString person;
+    bool operator==(const Kept&) const = default;
+};
+
 struct Repair {
     QUuid id;
     QString job;
@@ -32,13 +40,17 @@ struct Repair {
     std::map<Question, qint64> answeredBy; ///< seq of the event that answered
     std::optional<RepairPlan> plan;
     std::optional<Instant> planAcceptedAt;
-    int prepDone = 0;           ///< steps of plan->prep confirmed, in order
-    std::vector<BatchRun> runs; ///< in the order the hardener went in
+    std::optional<Assessment> plannedFor; ///< the answers that the plan was accepted for
+    int planVersion = 0;                  ///< how many plans were accepted since all was asked
+    int prepDone = 0;                     ///< steps of plan->prep confirmed, in order
+    std::vector<BatchRun> runs;           ///< in the order the hardener went in
     std::optional<Instant> turnedAt;
     int finishingDone = 0;
     int handOverDone = 0;
     std::optional<Reading> lastReading; ///< the newest, as answered or as taken since
     std::optional<Parked> parked;
+    std::vector<Kept<PhotoTaken>> photos;
+    std::vector<Kept<Noted>> notes;
     std::optional<Instant> handedOverAt;
     Instant lastAt; ///< of the newest event
     qint64 lastSeq = 0;
@@ -47,7 +59,17 @@ struct Repair {
     /// The run of a batch; null when its hardener is not in yet.
     [[nodiscard]] const BatchRun* run(BatchRef batch) const;
     [[nodiscard]] bool open() const { return !handedOverAt; }
+    /// True when an answer is no longer what the plan was accepted for: it must be planned again before the next
+    /// step. Changed back, the plan stands as it was.
+    [[nodiscard]] bool replanDue() const { return plan && assessment != *plannedFor; }
 };
+
+/// True while a batch is on the panel and its edges are not clear: nothing may come before that.
+[[nodiscard]] bool isWet(const BatchRun& run);
+/// True when an answer may be corrected: not parked, not handed over, no finishing filler mixed yet.
+[[nodiscard]] bool mayCorrect(const Repair& repair);
+/// How many batches of fibre filler are frozen: mixed, or of a lift that has begun. A plan made again keeps them.
+[[nodiscard]] int frozenBatches(const Repair& repair);
 
 /// Folds one more event into the repair. The fault names the event when it cannot follow what came before
 /// (a batch that the plan does not have, a step out of order); the repair is then as it was.
@@ -55,11 +77,15 @@ struct Repair {
 /// Events come by rising seq; the first takes in, nothing follows the handing over. A step, a batch's
 /// hardener, a sanding, the turning and the handing over must be the one that nextStep() gives. Edges, gels
 /// and 'it sands' belong to a batch that has its hardener, once each, and go on while the repair is parked.
-/// - A question is answered once; a correction names the seq that answered it before. Both only before the
-///   plan is accepted. Which answers a correction drops: see putAnswer() in answer.h.
-/// - A plan is accepted for the very assessment on record, and only once all is answered.
+/// - A question is answered once; a correction names the seq that answered it before. Which answers a correction
+///   drops: see putAnswer() in answer.h. After the plan is accepted only corrections, and what they ask for anew,
+///   until finishing filler is mixed (mayCorrect()); the repair is then planned again.
+/// - A plan is accepted for the very assessment on record, and only once all is answered. One that takes the place
+///   of another keeps the frozen batches and their lifts as they were, and the preparing once a batch is mixed;
+///   before, a step that is not as it was is open again, and all after it.
 /// - Parked for no refusal, a repair is taken up again where it was. Assessing again leads out of either; it
-///   clears all answers and the plan, unless a batch has been mixed: then the plan and its answers stand.
+///   clears all answers, and the plan, unless a batch has been mixed: that one is then planned again.
+/// - Pictures and remarks are taken at any time before the handing over.
 [[nodiscard]] std::optional<Fault> apply(Repair& repair, const Event& event);
 /// Folds all events of one repair, oldest first.
 [[nodiscard]] Checked<Repair> foldRepair(const std::vector<Event>& events);
@@ -108,7 +134,8 @@ struct NextStep {
 
 /// The next step of a repair: where a restart, a tap on its card and a tap on its clock lead.
 /// A face laid in several batches is mixed and spread one after another; a lift is sanded before the next
-/// face or lift begins.
+/// face or lift begins. When an answer was corrected after the plan was accepted, what it asks for anew and the
+/// plan come next; only a wet batch goes before.
 [[nodiscard]] NextStep nextStep(const Repair& repair);
 
 /// True when the answers so far make a question apply: the weld of a weld seam, the reach behind a hole, the

@@ -117,8 +117,9 @@ TEST(EventPayloads, OfAnOlderLayoutAreRead)
                                      "\"board_gel_ms\":0,\"easy_sanding_ms\":0,\"gel_ms\":0,\"sand_ms\":0}}");
     ASSERT_TRUE(older);
     EXPECT_FALSE(std::get<HardenerIn>(*older).cureCase);
-    EXPECT_EQ(kindVersionOf(*older), 2);
-    EXPECT_THAT(faultsOf(decodePayload(u"hardener_in"_s, 3, "{}")), ElementsAre("version|3|NotOneOf|1,2"));
+    EXPECT_TRUE(std::get<HardenerIn>(*older).hardenerLot.isEmpty());
+    EXPECT_EQ(kindVersionOf(*older), 3);
+    EXPECT_THAT(faultsOf(decodePayload(u"hardener_in"_s, 4, "{}")), ElementsAre("version|4|NotOneOf|1,2,3"));
 }
 
 struct Refused {

@@ -102,7 +102,8 @@ RepairPlan samplePlan()
     p.hardenerTotal = ug(666'667);
     p.allowances = {ul(1'500), ul(250), mg(5'300)};
     p.lifts = {{Face::Front, um(1'750), FillerClass::MixedStrand, std::nullopt, std::nullopt},
-               {Face::Back, um(1'250), FillerClass::LongStrand, mk(344'650), sampleCureCase()}};
+               {Face::Back, um(1'250), FillerClass::LongStrand, mk(344'650), sampleCureCase(), u"demo_long_strand"_s,
+                QByteArray::fromHex("0a0b")}};
     p.peakLimit = mk(363'151);
     p.batches = {sampleBatch(0, 1), sampleBatch(1, 2)};
     p.prep = {sampleStep(u"gear_on"_s), sampleStep(u"wash"_s)};
@@ -147,16 +148,20 @@ std::vector<Payload> samplePayloads()
         PlanAccepted{{}, sampleStop()},
         StepDone{Stage::HandOver, 3, u"nail_and_paper"_s},
         ReadingTaken{reading},
-        HardenerIn{batch, mg(58'420), ug(1'168'400), u"demo_mixed_strand"_s, u"L7"_s, times, sampleCureCase()},
+        HardenerIn{batch, mg(58'420), ug(1'168'400), u"demo_mixed_strand"_s, u"L7"_s, times, sampleCureCase(), u"H3"_s},
         EdgesClear{batch},
         Gelled{batch, GelPlace::Board},
         Sands{batch},
         Sanded{batch},
         Turned{},
         Parked{u"welding_shop"_s, {u"spot_weld"_s, u"rust"_s}},
+        Parked{u"supervisor"_s, {}, u"waits_for_part"_s},
         AssessAgain{},
         TakenUpAgain{},
         HandedOver{},
+        PhotoTaken{PhotoMoment::GuideCoat, QByteArray(32, '\x5a'), u"image/png"_s},
+        Noted{u"edge_loose"_s, {}},
+        Noted{{}, u"Der Rand löst sich, links"_s},
     };
 }
 

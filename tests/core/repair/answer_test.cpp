@@ -93,13 +93,15 @@ TEST_F(Answers, CorrectionNamesTheSeqThatAnsweredLast)
 
 TEST_F(Answers, NothingToCorrectIsAFault) { EXPECT_TRUE(script.put(Answered{Question::Zone, Zone::Cosmetic, 1})); }
 
-TEST_F(Answers, NoAnswerAndNoCorrectionOnceThePlanIsAccepted)
+TEST_F(Answers, OncePlannedOnlyWhatIsAskedForIsAnsweredAndOnlyByCorrecting)
 {
     script.toPlan();
     const Repair before = script.repair();
-    EXPECT_TRUE(correct(Question::Zone, Zone::Structural));
-    EXPECT_TRUE(script.put(Answered{Question::Core, CoreMaterial::Foam, {}}));
+    EXPECT_TRUE(script.put(Answered{Question::Zone, Zone::Structural, {}}));
+    EXPECT_TRUE(script.put(Answered{Question::Core, CoreMaterial::Foam, {}})) << "no laminate, no core";
     EXPECT_EQ(script.repair(), before);
+    EXPECT_FALSE(correct(Question::Zone, Zone::Structural));
+    EXPECT_EQ(script.next().station, Station::Decide);
 }
 
 TEST_F(Answers, AnotherDamageDropsWhatWasSaidOfTheOldOne)

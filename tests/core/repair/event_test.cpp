@@ -29,6 +29,8 @@ const std::vector<std::pair<Payload, QString>>& everyKind()
         {AssessAgain{}, u"assess_again"_s},
         {TakenUpAgain{}, u"taken_up_again"_s},
         {HandedOver{}, u"handed_over"_s},
+        {PhotoTaken{}, u"photo_taken"_s},
+        {Noted{}, u"noted"_s},
     };
     return all;
 }
@@ -38,8 +40,8 @@ TEST(EventKind, HasItsStoredCodeAndVersion)
     QSet<QString> codes;
     for (const auto& [payload, code] : everyKind()) {
         EXPECT_EQ(kindOf(payload), code) << qPrintable(code);
-        const bool holdsCure = code == u"plan_accepted"_s || code == u"hardener_in"_s;
-        EXPECT_EQ(kindVersionOf(payload), holdsCure ? 2 : 1) << qPrintable(code);
+        const bool holdsLots = code == u"plan_accepted"_s || code == u"hardener_in"_s;
+        EXPECT_EQ(kindVersionOf(payload), holdsLots ? 3 : code == u"parked"_s ? 2 : 1) << qPrintable(code);
         codes << code;
     }
     EXPECT_EQ(codes.size(), qsizetype(std::variant_size_v<Payload>)) << "every alternative stands in the table once";

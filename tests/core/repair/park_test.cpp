@@ -56,16 +56,21 @@ TEST(Park, AssessingAgainDropsThePlanBeforeAnyBatch)
     EXPECT_FALSE(script.repair().open());
 }
 
-TEST(Park, AssessingAgainKeepsThePlanOnceABatchIsMixed)
+TEST(Park, AssessingAgainKeepsThePlanOnceABatchIsMixedAndAsksAllAgain)
 {
     RepairScript script;
-    script.walkTo(Station::Spread);
+    script.walkTo(Station::Wait);
     const Repair before = script.repair();
     ASSERT_FALSE(script.put(refused));
     ASSERT_FALSE(script.put(AssessAgain{}));
     EXPECT_EQ(script.repair().plan, before.plan);
-    EXPECT_EQ(script.repair().assessment, before.assessment);
     EXPECT_EQ(script.repair().runs, before.runs);
+    EXPECT_TRUE(script.repair().answeredBy.empty());
+    EXPECT_EQ(script.next().question, Question::Substrate);
+    // The same answers again: the plan stands, and it goes on where it was.
+    for (const Answered& each : sampleAnswers())
+        ASSERT_FALSE(script.put(each));
+    EXPECT_FALSE(script.repair().replanDue());
     EXPECT_EQ(script.next(), nextStep(before));
 }
 
