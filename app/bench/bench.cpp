@@ -76,13 +76,23 @@ std::vector<RunningMix> Bench::runningMixes() const
 
 RepairPlan Bench::plan(const Assessment& assessment) const { return planRepair(assessment, m_parts.planning); }
 
+RepairPlan Bench::plan(const Repair& repair) const
+{
+    return repair.plan ? replanRepair(repair.assessment, m_parts.planning, *repair.plan, planProgressOf(repair))
+                       : plan(repair.assessment);
+}
+
 std::vector<QByteArray> Bench::blobsFor(const Payload& payload) const
 {
     const auto* accepted = std::get_if<PlanAccepted>(&payload);
     if (!accepted)
         return {};
     std::vector<QByteArray> blobs{m_parts.planning.table.source(), m_parts.planning.steps.source};
-    for (const QString& id : {accepted->plan.sheetId, accepted->plan.finishSheetId})
+    QStringList sheets{accepted->plan.sheetId, accepted->plan.finishSheetId};
+    for (const Lift& each : accepted->plan.lifts)
+        sheets << each.sheetId;
+    sheets.removeDuplicates();
+    for (const QString& id : sheets)
         if (const ProductSheet* sheet = m_parts.planning.catalogue.byId(id))
             blobs.push_back(sheet->source);
     return blobs;

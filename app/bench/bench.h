@@ -55,6 +55,8 @@ public:
 
     /// Plans with the bench's sheets, table and assumptions.
     [[nodiscard]] RepairPlan plan(const Assessment& assessment) const;
+    /// The plan of a repair's answers: its first, or what takes the place of the one it has.
+    [[nodiscard]] RepairPlan plan(const Repair& repair) const;
     [[nodiscard]] const PlanningSet& planning() const { return m_parts.planning; }
     [[nodiscard]] const Assumptions& assumptions() const { return m_parts.planning.assumptions; }
     /// How the workers of screens run.

@@ -108,6 +108,11 @@ void PlanScreen::buildFigures(const RepairPlan& plan, const Instant& from)
     why->setSecondLine(tr("why this one?"));
     connect(why, &TapButton::clicked, this, &PlanScreen::whyWanted);
     column->addWidget(why);
+    auto* found = new TapButton(theme(), u"answers"_s, TapButton::Kind::Plain, this);
+    found->setTitle(tr("What was answered"));
+    found->setSecondLine(tr("look, or change one"));
+    connect(found, &TapButton::clicked, this, &PlanScreen::answersWanted);
+    column->addWidget(found);
     content()->addLayout(column, 1);
 }
 

@@ -15,6 +15,7 @@ public:
 
 Q_SIGNALS:
     void whyWanted();
+    void answersWanted();
     void presentWanted();
 
 private:

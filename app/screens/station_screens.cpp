@@ -9,6 +9,7 @@
 #include "screens/phrases.h"
 #include "screens/plan_screen.h"
 #include "screens/refusal_screen.h"
+#include "screens/replan_screen.h"
 #include "screens/step_screen.h"
 
 #include <QCoreApplication>
@@ -65,14 +66,17 @@ Screen* planScreen(const Surroundings& around, const Repair& repair, const Repai
     auto* screen = new PlanScreen(around, repair, plan, accepted, parent);
     QObject::connect(screen, &PlanScreen::whyWanted, screen, ways.why);
     QObject::connect(screen, &PlanScreen::presentWanted, screen, ways.present);
+    QObject::connect(screen, &PlanScreen::answersWanted, screen, ways.answers);
     return screen;
 }
 
 Screen* decideScreen(const Surroundings& around, const Repair& repair, const Ways& ways, QWidget* parent)
 {
-    const RepairPlan plan = around.bench.plan(repair.assessment);
+    const RepairPlan plan = around.bench.plan(repair);
     if (!plan.fill)
         return new RefusalScreen(around, repair, plan.stops, parent);
+    if (repair.plan)
+        return new ReplanScreen(around, repair, plan, ways, parent);
     return planScreen(around, repair, plan, false, ways, parent);
 }
 

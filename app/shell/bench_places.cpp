@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Which screen stands for which place, and how screens lead to each other.
+#include "screens/answers_screen.h"
 #include "screens/assess.h"
 #include "screens/bead_screen.h"
 #include "screens/curve_screen.h"
@@ -30,8 +31,8 @@ Screen* BenchWindow::makeScreen()
     case Place::Calibrate:
         return makeCalibrate();
     case Place::Why:
-        return new WhyScreen(*m_around, *repair, repair->plan ? *repair->plan : m_parts.bench.plan(repair->assessment),
-                             this);
+        return new WhyScreen(*m_around, *repair,
+                             repair->plan && !repair->replanDue() ? *repair->plan : m_parts.bench.plan(*repair), this);
     case Place::HowToTell:
         return new HowToTellScreen(*m_around, *repair, m_toldQuestion, this);
     case Place::Ask:
@@ -40,6 +41,8 @@ Screen* BenchWindow::makeScreen()
         return makeBeadScreen(*m_around, *repair, *nextStep(*repair).batch, this, [this] { changeUnits(); });
     case Place::Curve:
         return new CurveScreen(*m_around, *repair, *repair->run(m_curveOf), this);
+    case Place::Answers:
+        return makeAnswersScreen(*m_around, *repair, ways(), this);
     case Place::Repair:
         break;
     }
@@ -117,6 +120,7 @@ Ways BenchWindow::ways()
     ways.changeUnits = [this] { changeUnits(); };
     ways.home = [this] { showHome(); };
     ways.beadAsLaid = [this] { place(Place::Bead); };
+    ways.answers = [this] { place(Place::Answers); };
     ways.curve = [this](BatchRef batch) {
         m_curveOf = batch;
         place(Place::Curve);

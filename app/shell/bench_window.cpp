@@ -159,6 +159,7 @@ void BenchWindow::back()
     case Place::Ask:
     case Place::Bead:
     case Place::Curve:
+    case Place::Answers:
         return place(Place::Repair);
     case Place::Home:
     case Place::JobNumber:

@@ -48,7 +48,21 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
-    enum class Place { Home, JobNumber, Panel, Person, SetUp, Calibrate, Repair, Why, HowToTell, Ask, Bead, Curve };
+    enum class Place {
+        Home,
+        JobNumber,
+        Panel,
+        Person,
+        SetUp,
+        Calibrate,
+        Repair,
+        Why,
+        HowToTell,
+        Ask,
+        Bead,
+        Curve,
+        Answers
+    };
 
     void rebuild();
     void place(Place place);

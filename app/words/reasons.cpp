@@ -47,6 +47,8 @@ constexpr Line lines[] = {
     {"dent_deep", QT_TRANSLATE_NOOP("Reasons", "The dent is %1 deep: metal-work aims at %2 or less.")},
     {"panel_cool", QT_TRANSLATE_NOOP("Reasons", "The panel is at %1, below %2: it cures slower and grips less.")},
     //: %1 is the hole's size, %2 how far the backing laps its edge
+    {"bridged_first",
+     QT_TRANSLATE_NOOP("Reasons", "Nobody reaches behind it: %1 bridges the backing, %2 goes over it.")},
     {"backing_first", QT_TRANSLATE_NOOP("Reasons", "The hole is %1 across: bond a backing first, lapping %2.")},
     {"edges_square", QT_TRANSLATE_NOOP("Reasons", "No bevel is given: filler cracks out of square edges.")},
     {"weigh_small",

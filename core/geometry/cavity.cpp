@@ -3,6 +3,8 @@
 
 #include <QtGlobal>
 
+#include <boost/math/tools/roots.hpp>
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -66,6 +68,18 @@ Volume Cavity::volumeUpTo(Length height) const
         return 2.0 / 3.0 * l * w * m_height * std::pow(share, 1.5);
     }
     Q_UNREACHABLE();
+}
+
+Length Cavity::heightOf(Volume filled) const
+{
+    if (filled.value() <= 0.0)
+        return {};
+    if (filled >= volume())
+        return m_height;
+    const auto over = [&](double z) { return (volumeUpTo(Length::from_value(z)) - filled).value(); };
+    const auto found =
+        boost::math::tools::bisect(over, 0.0, m_height.value(), boost::math::tools::eps_tolerance<double>());
+    return Length::from_value((found.first + found.second) / 2.0);
 }
 
 Length Cavity::openingLength() const

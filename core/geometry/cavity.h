@@ -23,7 +23,9 @@ public:
     [[nodiscard]] Length height() const;                  ///< of one face
     [[nodiscard]] Volume volume() const;                  ///< of one face, up to its height
     [[nodiscard]] Volume volumeUpTo(Length height) const; ///< of one face from its floor; clamped to 0..height()
-    [[nodiscard]] Area opening() const;                   ///< at the surface, after the bevel
+    /// How high so much fills one face from its floor: the inverse of volumeUpTo(), 0..height().
+    [[nodiscard]] Length heightOf(Volume volume) const;
+    [[nodiscard]] Area opening() const; ///< at the surface, after the bevel
     [[nodiscard]] Length openingLength() const;
     [[nodiscard]] Length openingWidth() const;
     [[nodiscard]] Length floorWidth() const; ///< of the section drawn along the length: 0 for a V

@@ -19,14 +19,15 @@ struct Assumptions {
     Length leftLow = millimetres(0.5);   ///< fibre filler, for the finish on the last face
     Length skimBeyond = millimetres(10); ///< all round the opening
     Length backingLap = millimetres(50);
-    Length holeBothFaces = millimetres(50);    ///< up to this across, both faces filled, no backing
-    Length holeNoRearAccess = millimetres(25); ///< over this without rear access: a bonded backing first
-    Duration beforePrimer = minutes(60);       ///< after the last sanding, at 20 degC
-    Duration layPuddle = seconds(90);          ///< laying puddle and bead, before the hardener goes in
-    Duration sandLift = minutes(5);            ///< sanding and dusting off one lift
-    Duration turnPanel = minutes(5);           ///< stripping the dam, sanding its residue, turning
-    HeatTransfer faceFront = overTheLayer;     ///< from the fresh layer to the air
-    HeatTransfer faceBack = behindTheStack;    ///< from behind the panel
+    Length holeBothFaces = millimetres(50);      ///< up to this across, both faces filled, no backing
+    Length holeNoRearAccess = millimetres(25);   ///< over this without rear access: a bonded backing first
+    Fraction bridgeShare = Fraction::ofOne(0.5); ///< of a hole's height, laid first where a filler only bridges
+    Duration beforePrimer = minutes(60);         ///< after the last sanding, at 20 degC
+    Duration layPuddle = seconds(90);            ///< laying puddle and bead, before the hardener goes in
+    Duration sandLift = minutes(5);              ///< sanding and dusting off one lift
+    Duration turnPanel = minutes(5);             ///< stripping the dam, sanding its residue, turning
+    HeatTransfer faceFront = overTheLayer;       ///< from the fresh layer to the air
+    HeatTransfer faceBack = behindTheStack;      ///< from behind the panel
     Length boardThickness = mixingBoard(celsius(25)).thickness;
     ThermalMaterial boardMaterial = mixingBoard(celsius(25)).material;
     /// Glass and polyester, through the thickness, as in Bogetti and Gillespie, J. Compos. Mater. 25 (1991) 239.

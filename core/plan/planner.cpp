@@ -38,30 +38,50 @@ const ProductSheet& finishSheet(const Catalogue& catalogue)
     throw std::logic_error("a catalogue without a finishing sheet");
 }
 
-/// Mixes every lift. The reason when one cannot be spread before it gels.
-std::optional<Reason> addBatches(RepairPlan& plan, const std::vector<LayerCure>& cures, const Job& job)
+/// Adds what a lift that is laid already took.
+void addFrozen(RepairPlan& plan, const Job& job)
 {
     const Assumptions& assumptions = job.set.assumptions;
-    Volume finished = millilitres(0);
-    for (std::size_t index = 0; index < plan.lifts.size(); ++index) {
-        const Volume volume = planning::liftVolume(job, plan.lifts, index);
+    plan.lifts = job.frozen.lifts;
+    plan.batches = job.frozen.batches;
+    for (const Batch& each : plan.batches) {
+        const ProductSheet& sheet = *job.frozen.sheets[static_cast<std::size_t>(each.lift)];
+        const Mass laid = (each.mix.filler - assumptions.boardLossEach) / (1.0 + assumptions.boardLossShare.value());
+        plan.allowances.boardLoss += each.mix.filler - laid;
+        plan.allowances.shrinkage += laid / sheet.density * sheet.shrinkage.value();
+    }
+}
+
+/// Lays and mixes every lift that is still to be laid. The reason when one overheats or gels before it is spread.
+std::optional<Reason> addLifts(RepairPlan& plan, const Job& job)
+{
+    const CureAnswer<std::vector<planning::LaidLift>> laid = planning::planLifts(job);
+    if (!laid)
+        return laid.error();
+    for (const planning::LaidLift& each : *laid) {
+        const ProductSheet& sheet = planning::sheetOf(job, each.lift);
+        const Volume volume = planning::liftVolume(job, each);
         const CureAnswer<planning::Mixing> mixing =
-            planning::planBatches({job.sheet, volume, cures[index], static_cast<int>(index)}, job);
+            planning::planBatches({sheet, volume, each.cure, static_cast<int>(plan.lifts.size())}, job);
         if (!mixing)
             return mixing.error();
+        plan.lifts.push_back(each.lift);
         plan.batches.insert(plan.batches.end(), mixing->batches.begin(), mixing->batches.end());
         plan.allowances.boardLoss += mixing->boardLoss;
-        finished += volume;
+        plan.allowances.shrinkage += planning::shrinkageOf(volume, sheet);
     }
+    return std::nullopt;
+}
+
+void addTotals(RepairPlan& plan, const Job& job)
+{
     const double faces = job.cavity.faces();
     plan.cavity = job.cavity.volume() * faces;
-    plan.allowances.proud = job.cavity.opening() * assumptions.proud * faces;
-    plan.allowances.shrinkage = planning::shrinkageOf(finished, job.sheet);
+    plan.allowances.proud = job.cavity.opening() * job.set.assumptions.proud * faces;
     for (const Batch& each : plan.batches) {
         plan.fillerTotal += each.mix.filler;
         plan.hardenerTotal += each.mix.hardener;
     }
-    return std::nullopt;
 }
 
 /// What deserves a word before mixing: backing, lifts, batches too small for a bead.
@@ -87,20 +107,24 @@ void addAdvice(RepairPlan& plan, const Job& job)
         plan.reasons.push_back({u"demo_sheet"_s, {}});
 }
 
-} // namespace
-
-RepairPlan planRepair(const Assessment& assessment, const PlanningSet& set)
+/// A filler that only bridges goes in first, over a bonded backing that is reached from the front alone.
+const ProductSheet* bridgeOf(const Decision& decision, const Assessment& assessment, bool backing)
 {
-    const Decision decision = decide(assessment, set.table, set.catalogue, set.assumptions.decision);
-    if (!decision.fill)
-        return stopped(decision);
+    return backing && !*assessment.rearAccess ? decision.bridge : nullptr;
+}
 
-    const Job job{assessment,
-                  set,
-                  *decision.sheet,
-                  finishSheet(set.catalogue),
-                  Cavity(*assessment.damage, assessment.rearAccess.value_or(false)),
-                  planning::needsBacking(assessment, set.assumptions)};
+/// It is used, so it is no longer among those that do not come into question.
+void tellBridge(RepairPlan& plan, const Job& job)
+{
+    if (!job.bridge)
+        return;
+    std::erase_if(plan.rejected, [&](const RejectedFiller& each) { return each.filler == job.bridge->fillerClass; });
+    plan.reasons.push_back({u"bridged_first"_s, {codeOf(job.bridge->fillerClass), codeOf(job.sheet.fillerClass)}});
+}
+
+/// What a plan says of how it came about.
+RepairPlan headOf(const Decision& decision, const Job& job)
+{
     RepairPlan plan;
     plan.fill = true;
     plan.reasons = decision.reasons;
@@ -110,24 +134,105 @@ RepairPlan planRepair(const Assessment& assessment, const PlanningSet& set)
     plan.sheetHash = job.sheet.hash;
     plan.finishSheetId = job.finish.id;
     plan.finishSheetHash = job.finish.hash;
-    plan.tableHash = set.table.hash();
+    plan.tableHash = job.set.table.hash();
     plan.engine = CureEngine::name();
-    CureAnswer<planning::LaidLifts> laid = planning::planLifts(job);
-    if (!laid)
-        return stoppedBy(laid.error());
-    plan.lifts = std::move(laid->lifts);
     plan.peakLimit = planning::peakLimit(job);
-    if (const std::optional<Reason> reason = addBatches(plan, laid->cures, job))
-        return stoppedBy(*reason);
-    plan.prep = planning::planSteps(job, set.steps.prepare);
-    CureAnswer<Finish> finish = planning::planFinish(job, plan.lifts);
-    if (!finish)
-        return stoppedBy(finish.error());
-    plan.finish = *std::move(finish);
-    plan.finishing = planning::planSteps(job, set.steps.finish);
-    addAdvice(plan, job);
-    planning::planTimeline(plan, job);
     return plan;
+}
+
+/// The sheet that a lift was laid with; the present one where that one is no longer kept, being of the same filler.
+const ProductSheet* sheetThen(const RepairPlan& before, const Lift& lift, const Catalogue& catalogue)
+{
+    if (const ProductSheet* own = catalogue.byId(lift.sheetId.isEmpty() ? before.sheetId : lift.sheetId))
+        return own;
+    return catalogue.byClass(lift.filler);
+}
+
+/// Empty when no sheet of a frozen lift's filler is left to reckon with.
+std::optional<planning::Frozen> frozenOf(const RepairPlan& before, int batches, const Catalogue& catalogue)
+{
+    planning::Frozen frozen;
+    frozen.batches.assign(before.batches.begin(), before.batches.begin() + batches);
+    const int lifts = frozen.batches.empty() ? 0 : frozen.batches.back().lift + 1;
+    frozen.lifts.assign(before.lifts.begin(), before.lifts.begin() + lifts);
+    for (const Lift& each : frozen.lifts) {
+        const ProductSheet* sheet = sheetThen(before, each, catalogue);
+        if (!sheet)
+            return std::nullopt;
+        frozen.sheets.push_back(sheet);
+    }
+    return frozen;
+}
+
+/// Before is null for a first plan.
+RepairPlan planFrom(const Decision& decision, const Job& job, const RepairPlan* before, const PlanProgress& done)
+{
+    RepairPlan plan = headOf(decision, job);
+    const bool begun = before && done.frozenBatches > 0;
+    const bool skimmed = before && done.mixedFinishing > 0;
+    addFrozen(plan, job);
+    if (!skimmed) // fibre filler does not go over finishing filler
+        if (const std::optional<Reason> reason = addLifts(plan, job))
+            return stoppedBy(*reason);
+    addTotals(plan, job);
+    plan.prep = begun ? before->prep : planning::planSteps(job, job.set.steps.prepare);
+    if (skimmed) {
+        plan.finish = before->finish;
+    } else {
+        CureAnswer<Finish> finish = planning::planFinish(job, plan.lifts);
+        if (!finish)
+            return stoppedBy(finish.error());
+        plan.finish = *std::move(finish);
+    }
+    plan.finishing = planning::planSteps(job, job.set.steps.finish);
+    tellBridge(plan, job);
+    addAdvice(plan, job);
+    planning::planTimeline(plan, job, done);
+    return plan;
+}
+
+RepairPlan planWith(const Assessment& assessment, const PlanningSet& set, const RepairPlan* before, PlanProgress done)
+{
+    const Decision decision = decide(assessment, set.table, set.catalogue, set.assumptions.decision);
+    if (!decision.fill)
+        return stopped(decision);
+    const bool backing = planning::needsBacking(assessment, set.assumptions);
+    Job job{assessment,
+            set,
+            *decision.sheet,
+            finishSheet(set.catalogue),
+            Cavity(*assessment.damage, assessment.rearAccess.value_or(false)),
+            backing,
+            bridgeOf(decision, assessment, backing)};
+    if (before && done.frozenBatches > 0) {
+        const auto frozen = frozenOf(*before, done.frozenBatches, set.catalogue);
+        if (!frozen)
+            return stoppedBy({u"no_filler_fits"_s, {codeOf(*assessment.substrate), codeOf(assessment.damage->kind)}});
+        job.frozen = *frozen;
+    } else if (before) {
+        done.steps = stepsStillDone(before->prep, planning::planSteps(job, set.steps.prepare), done.steps);
+    }
+    return planFrom(decision, job, before, done);
+}
+
+} // namespace
+
+RepairPlan planRepair(const Assessment& assessment, const PlanningSet& set)
+{
+    return planWith(assessment, set, nullptr, {});
+}
+
+RepairPlan replanRepair(const Assessment& assessment, const PlanningSet& set, const RepairPlan& before,
+                        const PlanProgress& done)
+{
+    return planWith(assessment, set, &before, done);
+}
+
+int stepsStillDone(const std::vector<Step>& before, const std::vector<Step>& now, int done)
+{
+    const auto same = [](const Step& a, const Step& b) { return a.code == b.code && a.arguments == b.arguments; };
+    const auto end = before.begin() + std::min(done, static_cast<int>(before.size()));
+    return static_cast<int>(std::mismatch(before.begin(), end, now.begin(), now.end(), same).first - before.begin());
 }
 
 } // namespace strandbench

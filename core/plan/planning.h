@@ -6,6 +6,13 @@
 
 namespace strandbench::planning {
 
+/// What is laid already and stays as it is, when a plan takes the place of another.
+struct Frozen {
+    std::vector<Lift> lifts;
+    std::vector<Batch> batches;              ///< of these lifts, all
+    std::vector<const ProductSheet*> sheets; ///< of each lift
+};
+
 /// What every part needs to know of the repair.
 struct Job {
     const Assessment& assessment; ///< whole: every answer that the damage asks for is there
@@ -13,8 +20,13 @@ struct Job {
     const ProductSheet& sheet;  ///< of the fibre filler chosen
     const ProductSheet& finish; ///< of the finishing filler
     Cavity cavity;
-    bool backing; ///< a bonded backing comes first
+    bool backing;                         ///< a bonded backing comes first
+    const ProductSheet* bridge = nullptr; ///< of the first lift over a backing, where another filler bridges
+    Frozen frozen = {};
 };
+
+/// The sheet of a lift's own filler.
+[[nodiscard]] const ProductSheet& sheetOf(const Job& job, const Lift& lift);
 
 /// True when a hole needs a bonded backing (common practice, no source: over 50 mm, or over 25 mm without rear access).
 [[nodiscard]] bool needsBacking(const Assessment& assessment, const Assumptions& assumptions);
@@ -25,15 +37,20 @@ struct Job {
 /// The lowest of what the filler, the panel and a bond seam may come to.
 [[nodiscard]] Temperature peakLimit(const Job& job);
 
-/// Lifts with how each cures, side by side.
-struct LaidLifts {
-    std::vector<Lift> lifts;
-    std::vector<LayerCure> cures;
+/// A lift's place in its face, measured from the floor, and how it cures.
+struct LaidLift {
+    Lift lift;
+    Length floor;
+    LayerCure cure;
+    bool last = false; ///< of its face: built proud
 };
-/// The lifts of every face, front first: of equal thickness, the fewest that stay within the sheet's greatest
-/// lift and under the peak limit, what the last is built proud included. They add up to the face's height.
+/// The lifts of every face that are still to be laid, front first: of equal thickness, the fewest that stay within
+/// the sheet's greatest lift and under the peak limit, what the last is built proud included. With those that are
+/// frozen they add up to the face's height. Where a filler bridges, its lifts come first and the rest over them.
 /// The reason when heat leaves no lift, or the cure has no answer.
-[[nodiscard]] CureAnswer<LaidLifts> planLifts(const Job& job);
+[[nodiscard]] CureAnswer<std::vector<LaidLift>> planLifts(const Job& job);
+/// What a face holds of what is frozen: none, some of its height, or all of it and proud.
+[[nodiscard]] Length laidHeight(const Job& job, Face face);
 /// 'In one go it reaches so much': when heat, not only the sheet, asks for more than one lift.
 [[nodiscard]] std::optional<Reason> oneGoTooHot(const Job& job, const std::vector<Lift>& lifts);
 
@@ -41,7 +58,7 @@ struct LaidLifts {
 [[nodiscard]] std::optional<Reason> greatestToday(const Job& job);
 
 /// What one lift takes before losses: its slice of the cavity, and on a face's last lift the proud part.
-[[nodiscard]] Volume liftVolume(const Job& job, const std::vector<Lift>& lifts, std::size_t index);
+[[nodiscard]] Volume liftVolume(const Job& job, const LaidLift& laid);
 
 /// How a volume is mixed: batches alike, each spread before its edges must be cleared and no wider than
 /// the board.
@@ -69,7 +86,7 @@ struct MixingTask {
 /// How long after the last sanding before primer: an hour at 20 degC, longer where it cures slower.
 [[nodiscard]] Duration beforePrimer(const Job& job);
 
-/// Fills in timeline and readyForPrimer from everything else.
-void planTimeline(RepairPlan& plan, const Job& job);
+/// Fills in timeline and readyForPrimer from everything else; what is done already takes no more time.
+void planTimeline(RepairPlan& plan, const Job& job, const PlanProgress& done);
 
 } // namespace strandbench::planning

@@ -51,17 +51,23 @@ std::vector<StackLayer> stackUnder(const Job& job, const std::vector<Lift>& belo
         stack.push_back({left, panelMaterial(job), panel});
     else if (job.backing)
         stack.push_back({assumptions.backing, assumptions.laminate, panel});
-    Length filler = millimetres(0);
-    for (const Lift& each : below)
-        filler += each.thickness;
-    if (filler > millimetres(0))
-        stack.push_back({filler, thermalOf(job.sheet), panel});
+    const ProductSheet* before = nullptr;
+    for (const Lift& each : below) {
+        const ProductSheet& sheet = sheetOf(job, each);
+        if (before == &sheet) // lifts of one filler are one layer of heat
+            stack.back().thickness += each.thickness;
+        else
+            stack.push_back({each.thickness, thermalOf(sheet), panel});
+        before = &sheet;
+    }
     return stack;
 }
 
 Temperature peakLimit(const Job& job)
 {
     Temperature limit = job.sheet.peakLimit;
+    if (job.bridge)
+        limit = std::min(limit, job.bridge->peakLimit);
     if (isLaminate(*job.assessment.substrate))
         limit = std::min(limit, job.set.assumptions.laminatePeak);
     if (job.assessment.damage->kind == DamageKind::BondSeam)

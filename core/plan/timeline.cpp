@@ -20,13 +20,13 @@ public:
         m_entries.push_back({code, m_end, length, handsOn});
         m_end += length;
     }
-    void addSteps(const QString& code, const std::vector<Step>& steps)
+    void addSteps(const QString& code, const std::vector<Step>& steps, int done = 0)
     {
         Duration handsOn = seconds(0);
         Duration waiting = seconds(0);
-        for (const Step& each : steps) {
-            handsOn += each.handsOn;
-            waiting += each.waiting;
+        for (std::size_t i = static_cast<std::size_t>(done); i < steps.size(); ++i) {
+            handsOn += steps[i].handsOn;
+            waiting += steps[i].waiting;
         }
         add(code, handsOn, true);
         add(code + u"_waiting"_s, waiting, false);
@@ -73,12 +73,12 @@ void addFinishingSteps(Line& line, std::vector<Step> steps)
 
 } // namespace
 
-void planTimeline(RepairPlan& plan, const Job& job)
+void planTimeline(RepairPlan& plan, const Job& job, const PlanProgress& done)
 {
     const Assumptions& assumptions = job.set.assumptions;
     Line line(plan.timeline);
-    line.addSteps(u"prepare"_s, plan.prep);
-    for (std::size_t i = 0; i < plan.batches.size(); ++i) {
+    line.addSteps(u"prepare"_s, plan.prep, job.frozen.batches.empty() ? done.steps : int(plan.prep.size()));
+    for (auto i = static_cast<std::size_t>(done.sandedBatches); i < plan.batches.size(); ++i) {
         const Batch& batch = plan.batches[i];
         addBatch(line, batch, assumptions);
         if (!lastOfLayer(plan.batches, i))
@@ -88,7 +88,7 @@ void planTimeline(RepairPlan& plan, const Job& job)
         if (lift + 1 < plan.lifts.size() && plan.lifts[lift + 1].face != plan.lifts[lift].face)
             line.add(u"turn"_s, assumptions.turnPanel, true);
     }
-    for (std::size_t i = 0; i < plan.finish.batches.size(); ++i) {
+    for (auto i = static_cast<std::size_t>(done.sandedFinishing); i < plan.finish.batches.size(); ++i) {
         addBatch(line, plan.finish.batches[i], assumptions);
         if (lastOfLayer(plan.finish.batches, i))
             addSanding(line, plan.finish.batches[i], assumptions);

@@ -30,6 +30,8 @@ template <class T> struct Kept {
     bool operator==(const Kept&) const = default;
 };
 
+struct PlanProgress; // plan/planner.h
+
 struct Repair {
     QUuid id;
     QString job;
@@ -70,6 +72,8 @@ struct Repair {
 [[nodiscard]] bool mayCorrect(const Repair& repair);
 /// How many batches of fibre filler are frozen: mixed, or of a lift that has begun. A plan made again keeps them.
 [[nodiscard]] int frozenBatches(const Repair& repair);
+/// How far the repair has carried out its plan.
+[[nodiscard]] PlanProgress planProgressOf(const Repair& repair);
 
 /// Folds one more event into the repair. The fault names the event when it cannot follow what came before
 /// (a batch that the plan does not have, a step out of order); the repair is then as it was.

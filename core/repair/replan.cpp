@@ -1,22 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "repair/replan.h"
 
+#include "plan/planner.h"
+
 #include <algorithm>
 
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
 namespace {
-
-bool sameStep(const Step& a, const Step& b) { return a.code == b.code && a.arguments == b.arguments; }
-
-/// How many of the first `done` steps the new list has in the same places.
-int stillDone(const std::vector<Step>& before, const std::vector<Step>& now, int done)
-{
-    const auto end = before.begin() + std::min(done, static_cast<int>(before.size()));
-    return static_cast<int>(std::mismatch(before.begin(), end, now.begin(), now.end(), sameStep).first -
-                            before.begin());
-}
 
 int mixed(const Repair& repair, bool finishing)
 {
@@ -53,6 +45,20 @@ int frozenBatches(const Repair& repair)
     return static_cast<int>(std::ranges::count_if(batches, [&](const Batch& each) { return each.lift <= lift; }));
 }
 
+PlanProgress planProgressOf(const Repair& repair)
+{
+    PlanProgress done;
+    done.steps = repair.prepDone;
+    if (!repair.plan)
+        return done;
+    done.frozenBatches = frozenBatches(repair);
+    done.mixedFinishing = mixed(repair, true);
+    for (const BatchRun& run : repair.runs)
+        if (run.sanded)
+            ++(run.batch.finishing ? done.sandedFinishing : done.sandedBatches);
+    return done;
+}
+
 namespace replan {
 
 QString lostBy(const Repair& repair, const RepairPlan& plan)
@@ -78,9 +84,9 @@ void countSteps(Repair& repair, const RepairPlan& plan)
 {
     if (!repair.plan)
         return;
-    repair.prepDone = stillDone(repair.plan->prep, plan.prep, repair.prepDone);
+    repair.prepDone = stepsStillDone(repair.plan->prep, plan.prep, repair.prepDone);
     const bool allMixed = repair.runs.size() == plan.batches.size() + plan.finish.batches.size();
-    repair.finishingDone = allMixed ? stillDone(repair.plan->finishing, plan.finishing, repair.finishingDone) : 0;
+    repair.finishingDone = allMixed ? stepsStillDone(repair.plan->finishing, plan.finishing, repair.finishingDone) : 0;
     repair.handOverDone = 0;
 }
 

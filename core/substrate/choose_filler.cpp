@@ -95,6 +95,13 @@ auto rankOf(const Candidate& candidate)
                       candidate.filler);
 }
 
+/// Kept out by nothing but that it only bridges: the panel itself would take it.
+bool bridges(const Candidate& candidate, const Assessment& assessment, const DecisionLimits& limits)
+{
+    return candidate.sheet && candidate.onDamage && candidate.onDamage->suitability == Suitability::Bridging &&
+           !refusalBy(candidate.onSubstrate, assessment, *candidate.sheet, limits);
+}
+
 void explain(Decision& decision, const Candidate& chosen)
 {
     const QString filler = codeOf(chosen.filler);
@@ -128,6 +135,9 @@ void chooseFiller(Decision& decision, const Assessment& assessment, const Decisi
     }
     if (!chosen)
         return;
+    for (const Candidate& each : candidates)
+        if (bridges(each, assessment, limits))
+            decision.bridge = each.sheet;
     decision.filler = chosen->filler;
     decision.sheet = chosen->sheet;
     explain(decision, *chosen);

@@ -174,6 +174,7 @@ Decision decide(const Assessment& assessment, const DecisionTable& table, const 
     if (!decision.fill) {
         decision.filler.reset();
         decision.sheet = nullptr;
+        decision.bridge = nullptr;
         decision.reasons.clear();
         decision.rejected.clear();
     }

@@ -67,6 +67,7 @@ struct Decision {
     std::vector<Stop> stops; ///< every one that holds, not only the first; empty when fill
     std::optional<FillerClass> filler;
     const ProductSheet* sheet = nullptr;  ///< of the chosen class; null on a stop
+    const ProductSheet* bridge = nullptr; ///< of a filler that only bridges here, for the first lift over a backing
     Reasons reasons;                      ///< for filling: why this filler, and cautions
     std::vector<RejectedFiller> rejected; ///< every other class, with why not
 };

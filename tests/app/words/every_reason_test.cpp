@@ -185,8 +185,8 @@ TEST(EveryReason, OfManyPlansIsReadableAndEveryStopIsAmongThem)
     read(unsolved(CureEngine()), seen);
     for (const QString& code : knownStopCodes())
         EXPECT_TRUE(seen.contains(code)) << code.toStdString() << " never came up: the sweep is too narrow";
-    for (const QString& code : {u"weigh_small"_s, u"backing_first"_s, u"edges_square"_s, u"dent_deep"_s,
-                                u"panel_cool"_s, u"another_is_better"_s, u"demo_sheet"_s})
+    for (const QString& code : {u"weigh_small"_s, u"backing_first"_s, u"bridged_first"_s, u"edges_square"_s,
+                                u"dent_deep"_s, u"panel_cool"_s, u"another_is_better"_s, u"demo_sheet"_s})
         EXPECT_TRUE(seen.contains(code)) << code.toStdString();
     // Told only of a class without a sheet beside one that has its own, which the demo sheets never are.
     for (const QString& code : {u"no_sheet"_s, u"no_cell"_s})

@@ -75,6 +75,11 @@ RepairPlan Bench::plan(const Assessment& assessment) const
     return planRepair(assessment, {builtInTable(), m_catalogue, builtInSteps(), assumptions, m_engine});
 }
 
+RepairPlan Bench::replan(const Assessment& assessment, const RepairPlan& before, const PlanProgress& done) const
+{
+    return replanRepair(assessment, {builtInTable(), m_catalogue, builtInSteps(), assumptions, m_engine}, before, done);
+}
+
 Assessment repairOf(Substrate substrate, DamageKind kind, double length, double width, double depth)
 {
     Assessment a;
@@ -145,6 +150,12 @@ std::vector<Lift> liftsOf(const RepairPlan& plan, Face face)
         if (each.face == face)
             lifts.push_back(each);
     return lifts;
+}
+
+bool isBridged(const RepairPlan& plan)
+{
+    return std::any_of(plan.lifts.begin(), plan.lifts.end(),
+                       [&](const Lift& each) { return each.filler != *plan.filler; });
 }
 
 bool lastOfFace(const RepairPlan& plan, std::size_t lift)

@@ -16,6 +16,8 @@ public:
     Bench();
     explicit Bench(std::vector<ProductSheet> sheets);
     [[nodiscard]] RepairPlan plan(const Assessment& assessment) const;
+    [[nodiscard]] RepairPlan replan(const Assessment& assessment, const RepairPlan& before,
+                                    const PlanProgress& done) const;
     [[nodiscard]] const Catalogue& catalogue() const { return m_catalogue; }
     [[nodiscard]] const ProductSheet& sheetOf(const RepairPlan& plan) const { return *m_catalogue.byId(plan.sheetId); }
     [[nodiscard]] const ProductSheet& finishOf(const RepairPlan& plan) const
@@ -43,6 +45,8 @@ void forManyPlans(const std::function<void(const Assessment&, const RepairPlan&,
 
 /// The lifts of a face.
 [[nodiscard]] std::vector<Lift> liftsOf(const RepairPlan& plan, Face face);
+/// True when a lift is of another filler than the rest.
+[[nodiscard]] bool isBridged(const RepairPlan& plan);
 /// True for the last lift of its face, which is built proud.
 [[nodiscard]] bool lastOfFace(const RepairPlan& plan, std::size_t lift);
 
