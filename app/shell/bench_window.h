@@ -36,6 +36,11 @@ public:
     [[nodiscard]] const Settings& settings() const { return m_parts.settings; }
     /// True from a tap until its act is on the disk, or was refused.
     [[nodiscard]] bool writing() const { return m_writing; }
+    /// The repair whose present step is shown; empty elsewhere, and where an earlier step is only looked at.
+    [[nodiscard]] std::optional<QUuid> presentRepair() const
+    {
+        return m_place == Place::Repair && !m_look ? m_repair : std::nullopt;
+    }
     void showHome();
     void showRepair(const QUuid& id);
     /// Brings every clock up to date; also called by the window's own timer on each second.

@@ -53,8 +53,8 @@ protected:
         const PlanDifference difference = planDifference(before, now, planProgressOf(repair()));
         EXPECT_FALSE(difference.figures.empty());
         for (const PlanChange& each : difference.figures)
-            EXPECT_EQ(text(u"change_"_s + each.code), words::planFigure(*each.before, words) + u" → "_s +
-                                                          words::planFigure(*each.now, words))
+            EXPECT_EQ(text(u"change_"_s + each.code),
+                      words::planFigure(*each.before, words) + u" → "_s + words::planFigure(*each.now, words))
                 << each.code.toStdString();
     }
 };
