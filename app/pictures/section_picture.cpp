@@ -4,6 +4,10 @@
 #include "pictures/picture_access.h"
 #include "pictures/section_layout.h"
 
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
 namespace strandbench {
 namespace {
 
@@ -78,6 +82,12 @@ SectionDrawing SectionDrawing::of(const Assessment& assessment, const RepairPlan
     drawing.finish = plan.finish.thickness;
     drawing.leftLow = plan.lifts.empty() ? Length() : assumptions.leftLow;
     drawing.skimBeyond = assumptions.skimBeyond;
+    const bool backed = std::any_of(plan.prep.begin(), plan.prep.end(),
+                                    [](const Step& step) { return step.code.startsWith(u"backing_"_s); });
+    if (backed) {
+        drawing.backing = assumptions.backing;
+        drawing.backingLap = assumptions.backingLap;
+    }
     return drawing;
 }
 

@@ -122,8 +122,6 @@ void markBevels(const StepStage& s, const QTransform& toStage, bool turned)
     const double up = turned ? panel : 0.0; // the face that is being cut
     const double down = turned ? panel - height : height;
     for (const double side : {-1.0, 1.0}) {
-        if (side < 0 && drawing.damage.kind == DamageKind::BondSeam)
-            continue; // the upper panel alone is bevelled
         const QPointF edge = toStage.map(QPointF(side * half, up));
         const QPointF root = toStage.map(QPointF(side * floor, down));
         s.line(edge, root, Role::Action, 1.2);
@@ -156,6 +154,48 @@ void bevelWith(const StepStage& s, bool bothFaces)
 
 void bevel(const StepStage& s) { bevelWith(s, false); }
 void bevelBoth(const StepStage& s) { bevelWith(s, true); }
+
+/// The groove is opened: its two flanks, with a scraper drawn along them, and what comes off.
+void openGouge(const StepStage& s)
+{
+    const StagedSection section = s.staged({10, 50, 180, 44}, s.prepared());
+    const double half = inMillimetres(s.drawing().drawnOpening()) / 2;
+    const QPointF root = section.toStage.map(QPointF(0, inMillimetres(s.drawing().damage.depth)));
+    for (const double side : {-1.0, 1.0})
+        s.line(section.toStage.map(QPointF(side * half, 0)), root, Role::Action, 1.2);
+    const QPointF tip(root.x(), root.y() - 1);
+    QPainterPath blade;
+    blade.addPolygon(QPolygonF{tip, tip + QPointF(-13, -22), tip + QPointF(13, -22)});
+    blade.closeSubpath();
+    s.fill(blade, Role::Card);
+    s.outline(blade, Role::Ink, 0.7);
+    QPainterPath shaft;
+    shaft.addRoundedRect(QRectF(tip.x() - 5, 4, 10, tip.y() - 26), 4, 4);
+    s.fill(shaft, Role::Ink);
+    s.dots({{64, section.surface - 8},
+            {72, section.surface - 16},
+            {130, section.surface - 10},
+            {140, section.surface - 18}},
+           1.7, Role::FillerFleck);
+    s.bothWays({114, 14}, {150, 14});
+}
+
+/// The upper panel alone takes a slight bevel; the measure beside it ends at half of its thickness.
+void bevelUpperPanel(const StepStage& s)
+{
+    const StagedSection section = s.staged({10, 44, 180, 50}, s.prepared());
+    const SectionDrawing& drawing = s.drawing();
+    const double panel = inMillimetres(drawing.damage.panelThickness);
+    const double half = inMillimetres(drawing.drawnOpening()) / 2;
+    const QPointF edge = section.toStage.map(QPointF(half, 0));
+    const QPointF root = section.toStage.map(QPointF(0, inMillimetres(drawing.damage.depth)));
+    s.line(edge, root, Role::Action, 1.4);
+    const QPointF middle = section.toStage.map(QPointF(half, panel / 2)); // never below this
+    s.line({root.x(), middle.y()}, {186, middle.y()}, Role::Stop, 0.8, true);
+    s.arrow({172, section.surface - 16}, {172, section.surface}, Role::Stop, 0.7);
+    s.arrow({172, middle.y() + 16}, {172, middle.y()}, Role::Stop, 0.7);
+    s.discSander({edge.x() - 22, section.surface - 20}, 13);
+}
 
 void abradeBack(const StepStage& s)
 {
@@ -238,6 +278,8 @@ const std::map<QString, Scene>& scenes()
         {u"stop_drill"_s, stopDrill},
         {u"bevel"_s, bevel},
         {u"bevel_both"_s, bevelBoth},
+        {u"open_gouge"_s, openGouge},
+        {u"bevel_upper_panel"_s, bevelUpperPanel},
         {u"abrade_back"_s, abradeBack},
         {u"backing_behind"_s, bondedBacking},
         {u"dam"_s, dam},
