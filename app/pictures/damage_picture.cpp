@@ -200,9 +200,9 @@ void paintDamage(QPainter& painter, const QRectF& rect, DamageKind damage, std::
     found.substrate = usualSubstrate(damage);
     found.damage = Damage{};
     found.damage->kind = damage;
-    // The room's height sets how deep it is drawn; a dent is wide and shallow.
-    const double share = damage == DamageKind::Dent ? 0.45 : 1.0;
-    paintSection(painter, slab(rect, 1, share * rect.height()), SectionDrawing::of(found), theme);
+    // The room's height sets how deep it is drawn: a panel is wide and thin, a dent shallow.
+    const double share = damage == DamageKind::Dent ? 0.3 : 0.5;
+    paintSection(painter, slab(rect, 1, share * rect.width()), SectionDrawing::of(found), theme);
 }
 
 } // namespace strandbench

@@ -193,7 +193,7 @@ void bevelUpperPanel(const StepStage& s)
     const QPointF middle = section.toStage.map(QPointF(half, panel / 2)); // never below this
     s.line({root.x(), middle.y()}, {186, middle.y()}, Role::Stop, 0.8, true);
     s.arrow({172, section.surface - 16}, {172, section.surface}, Role::Stop, 0.7);
-    s.arrow({172, middle.y() + 16}, {172, middle.y()}, Role::Stop, 0.7);
+    s.arrow({172, std::min(middle.y() + 16, 98.0)}, {172, middle.y()}, Role::Stop, 0.7);
     s.discSander({edge.x() - 22, section.surface - 20}, 13);
 }
 
@@ -230,18 +230,38 @@ void backingThrough(const StepStage& s)
 /// What stands proud is taken down level with the sheets.
 void dressWeld(const StepStage& s)
 {
-    const double surface = s.section({10, 56, 180, 38}, s.prepared());
-    s.discSander({100, surface - 22}, 15);
-    s.bothWays({124, surface - 20}, {160, surface - 20});
+    const StagedSection section = s.staged({10, 56, 180, 38}, s.prepared());
+    const QPointF root = section.toStage.map(QPointF(0, inMillimetres(s.drawing().damage.depth)));
+    QPainterPath proud(root - QPointF(14, 0)); // the bead as it was welded
+    proud.quadTo(root - QPointF(0, 22), root + QPointF(14, 0));
+    proud.closeSubpath();
+    s.piece(proud, Material::Weld);
+    s.line(root - QPointF(26, 1), root + QPointF(26, -1), Role::Stop, 0.9, true);
+    s.discSander({root.x() + 2, root.y() - 26}, 14);
+    s.bothWays({132, section.surface - 20}, {172, section.surface - 20});
 }
 
 /// Adhesive that was squeezed out is cut away along the seam.
 void squeezeOutOff(const StepStage& s)
 {
-    const double surface = s.section({10, 56, 180, 38}, s.prepared());
-    s.piece(QRectF(88, surface - 6, 24, 6), Material::Adhesive);
-    s.arrow({30, surface - 4}, {84, surface - 4}, Role::Action, 1.4);
-    s.line({18, surface - 22}, {84, surface - 1}, Role::Ink, 2.0);
+    const StagedSection section = s.staged({10, 52, 180, 42}, s.prepared());
+    const double half = inMillimetres(s.drawing().drawnOpening()) / 4;
+    const QPointF left = section.toStage.map(QPointF(-half, 0));
+    const QPointF right = section.toStage.map(QPointF(half, 0));
+    const QPointF root = section.toStage.map(QPointF(0, inMillimetres(s.drawing().damage.depth)));
+    QPainterPath bead(left); // out of the joint, over both edges
+    bead.cubicTo(left + QPointF(2, -22), right + QPointF(-2, -22), right);
+    bead.lineTo(root);
+    bead.closeSubpath();
+    s.piece(bead, Material::Adhesive);
+    const double surface = section.surface; // a scraper, flat on the panel
+    const double at = std::max(left.x(), 78.0);
+    QPainterPath blade;
+    blade.addPolygon(QPolygonF{{at - 4, surface - 1}, {at - 44, surface - 13}, {at - 47, surface - 7}});
+    blade.closeSubpath();
+    s.fill(blade, Role::Ink);
+    s.line({at - 45, surface - 10}, {at - 70, surface - 20}, Role::Ink, 2.4);
+    s.arrow({at - 50, surface - 30}, {at - 8, surface - 30}, Role::Action, 1.4);
 }
 
 void dam(const StepStage& s)

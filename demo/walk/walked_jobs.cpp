@@ -95,6 +95,8 @@ const std::vector<WalkedJob>& everyWalk()
         walked(u"bond_seam_smc"_s, anyJob(u"4440"_s, u"Luggage door, right"_s), damage(u"smc"_s, u"bond_seam"_s),
                size(u"240"_s, u"20"_s, u"1.5"_s, u"3"_s)),
         {u"hole_smc"_s, skirtPanel()},
+        walked(u"hole_smc_with_dam"_s, anyJob(u"4441"_s, u"Bumper corner, right"_s), damage(u"smc"_s, u"hole"_s),
+               size(u"40"_s, u"30"_s, {}, u"4"_s)),
     };
     return all;
 }

@@ -13,6 +13,10 @@
 
 using namespace Qt::StringLiterals;
 
+namespace strandbench {
+inline void PrintTo(const RefusedJob& job, std::ostream* out) { *out << job.stop.toStdString(); }
+} // namespace strandbench
+
 namespace strandbench::test {
 namespace {
 
@@ -163,8 +167,6 @@ TEST(EveryRefusalHasAJob, ButForStopsThatASheetCauses)
     for (const QString& code : knownStopCodes())
         EXPECT_NE(walked.contains(code), notByAnswers.contains(code)) << code.toStdString();
 }
-
-void PrintTo(const RefusedJob& job, std::ostream* out) { *out << job.stop.toStdString(); }
 
 } // namespace
 } // namespace strandbench::test

@@ -8,6 +8,10 @@
 
 using namespace Qt::StringLiterals;
 
+namespace strandbench {
+inline void PrintTo(const WalkedJob& job, std::ostream* out) { *out << job.name.toStdString(); }
+} // namespace strandbench
+
 namespace strandbench::test {
 namespace {
 
@@ -102,8 +106,7 @@ void EveryWalk::expectTheOrder() const
                    metal ? u"wipe_metal"_s : u"dust_off"_s, metal ? u"read_panel_metal"_s : u"read_panel"_s});
     for (const QString& abrasive :
          {u"strip_paint"_s, u"cut_to_sound"_s, u"bevel"_s, u"dress_weld"_s, u"squeeze_out_off"_s, u"open_gouge"_s})
-        if (at(abrasive) >= 0)
-            EXPECT_LT(at(u"flash_off"_s), at(abrasive)) << "solvent before any abrasive, and gone";
+        EXPECT_TRUE(at(abrasive) < 0 || at(u"flash_off"_s) < at(abrasive)) << "solvent before any abrasive, and gone";
     EXPECT_EQ(at(metal ? u"read_panel_metal"_s : u"read_panel"_s), plan().prep.size() - 1);
     EXPECT_EQ(checker->timesOf(u"screen_mix"_s),
               static_cast<int>(plan().batches.size() + plan().finish.batches.size()));
@@ -115,7 +118,10 @@ void EveryWalk::expectTheFinish() const
     EXPECT_LE(inMillimetres(plan().finish.thickness), 6.0 + 1e-9);
     EXPECT_LE(inMillimetres(plan().finish.limitInAll), 6.0 + 1e-9);
     EXPECT_LE(inMillimetres(plan().finish.thickness) / plan().finish.coats, 3.0 + 1e-9);
-    EXPECT_GE(inMillimetres(plan().finish.thickness), 0.5 - 1e-9) << "fibre filler is left low for it";
+    const DemoJob& job = GetParam().job; // 0.5 mm left low; of a shallow damage half of its depth at most
+    const auto depth = job.figures.find(u"depth_mm"_s);
+    const double deep = depth == job.figures.end() || depth->second.isEmpty() ? 1.0 : depth->second.toDouble();
+    EXPECT_GE(inMillimetres(plan().finish.thickness), std::min(0.5, deep / 2) - 1e-9);
     Mass fibre = grams(0);
     for (const Batch& each : plan().batches)
         fibre += each.mix.filler;
@@ -145,8 +151,8 @@ TEST_P(EveryWalk, ShowsThePlanAndKeepsTheTrade)
     expectTheFinish();
     const bool composite = name.contains(u"_frp"_s) || name.contains(u"_smc"_s);
     composite ? expectOfComposite() : expectOfMetal();
-    if (name != u"hole_smc"_s)
-        EXPECT_EQ(checker->timesOf(u"screen_turn"_s), 0) << "one face alone: nothing is turned";
+    EXPECT_EQ(checker->timesOf(u"screen_turn"_s), name.startsWith(u"hole_smc"_s) ? 1 : 0)
+        << "one face alone: nothing is turned";
     EXPECT_EQ(at(u"own_tools"_s) >= 0, name == u"dent_aluminium"_s);
     EXPECT_EQ(at(u"strip_paint"_s) < 0, name == u"gouge_galvanised_epoxy"_s) << "cured epoxy stays on";
     EXPECT_EQ(advised(u"dent_deep"_s), name == u"dent_steel"_s) << "3.5 mm is cautioned, 2.5 mm is not";
@@ -154,8 +160,8 @@ TEST_P(EveryWalk, ShowsThePlanAndKeepsTheTrade)
     if (name == u"crack_frp"_s) {
         expectInOrder({u"cut_to_sound"_s, u"find_cracks"_s, u"stop_drill"_s, u"bevel"_s});
         const std::vector<Argument>& drill = step(u"stop_drill"_s).arguments; // 3/32 to 1/8 in: AC 43.13-1B
-        EXPECT_NEAR(inInches(std::get<Length>(drill.at(0))), 3.0 / 32, 1e-9);
-        EXPECT_NEAR(inInches(std::get<Length>(drill.at(1))), 1.0 / 8, 1e-9);
+        EXPECT_NEAR(inInches(std::get<Length>(drill.at(0))), 3.0 / 32, 1e-4);
+        EXPECT_NEAR(inInches(std::get<Length>(drill.at(1))), 1.0 / 8, 1e-4);
     } else if (name == u"hole_frp_one_face"_s) {
         expectInOrder({u"bevel"_s, u"backing_through"_s, u"abrade_80"_s});
         expectNone({u"backing_behind"_s, u"abrade_back"_s, u"dam"_s, u"bevel_both"_s});
@@ -175,17 +181,16 @@ TEST_P(EveryWalk, ShowsThePlanAndKeepsTheTrade)
         EXPECT_TRUE(plan().filler == FillerClass::ShortStrand || plan().filler == FillerClass::MixedStrand)
             << "the demo sheets that name zinc";
         EXPECT_TRUE(why.contains(u"zinc"_s)) << why.toStdString();
-    } else if (name == u"hole_smc"_s) {
-        EXPECT_EQ(checker->timesOf(u"screen_turn"_s), 1);
-        expectInOrder({u"find_cracks"_s, u"stop_drill"_s, u"bevel_both"_s, u"abrade_back"_s, u"dam"_s});
+    } else if (name.startsWith(u"hole_smc"_s)) {
+        const bool large = name == u"hole_smc"_s; // over 50 mm a backing takes the dam's place
+        expectInOrder({u"find_cracks"_s, u"stop_drill"_s, u"bevel_both"_s, u"abrade_back"_s,
+                       large ? u"backing_behind"_s : u"dam"_s});
         EXPECT_EQ(plan().filler, FillerClass::MixedStrand);
     }
 }
 
 INSTANTIATE_TEST_SUITE_P(ThroughTheDoor, EveryWalk, ::testing::ValuesIn(everyWalk()),
                          [](const auto& each) { return each.param.name.toStdString(); });
-
-void PrintTo(const WalkedJob& job, std::ostream* out) { *out << job.name.toStdString(); }
 
 } // namespace
 } // namespace strandbench::test
