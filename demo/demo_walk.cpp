@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Walks one whole repair and one refusal off-screen and leaves every screen as a picture in a folder.
+// Walks one whole repair and one refusal off-screen and leaves every screen as a picture in a folder; with --all
+// every walk and every refusal, and on request one page of all of them reduced.
+#include "every_album.h"
 #include "walk/demo_jobs.h"
 #include "walk/pictures.h"
 
@@ -20,6 +22,9 @@ struct Wanted {
     Settings settings = demoSettings();
     QSize glass{1280, 800};
     double pixelsPerMillimetre = 5.87;
+    bool everything = false;
+    QString only;
+    QString sheet;
 };
 
 /// Stops the clock in the middle of each phase of a mix, and keeps what the glass shows.
@@ -131,6 +136,29 @@ bool walkAll(const Wanted& wanted)
     return pictures.keep(scripted.window(), u"home_after"_s) && keepAside(scripted, pictures, u"set_up"_s);
 }
 
+/// What the page of a run is called: "en, metric, day, 1280 x 800".
+QString titleOf(const Wanted& wanted)
+{
+    return u"%1, %2, %3, %4 x %5"_s.arg(wanted.settings.language,
+                                        wanted.settings.units == UnitSystem::Metric ? u"metric"_s : u"US customary"_s,
+                                        wanted.settings.dayNight == DayNight::Night ? u"night"_s : u"day"_s,
+                                        QString::number(wanted.glass.width()), QString::number(wanted.glass.height()));
+}
+
+bool walkEverything(const Wanted& wanted)
+{
+    ContactSheet sheet;
+    const bool all =
+        keepEveryScreen(wanted.folder, {wanted.settings, wanted.glass, wanted.pixelsPerMillimetre, wanted.only}, sheet);
+    if (wanted.sheet.isEmpty())
+        return all;
+    if (!sheet.write(wanted.sheet, titleOf(wanted))) {
+        std::cerr << "the page cannot be written: " << wanted.sheet.toStdString() << '\n';
+        return false;
+    }
+    return all;
+}
+
 Wanted readWanted(const QCoreApplication& application)
 {
     QCommandLineParser parser;
@@ -140,7 +168,10 @@ Wanted readWanted(const QCoreApplication& application)
                        {u"width-mm"_s, u"Width of the glass."_s, u"mm"_s, u"217"_s},
                        {u"night"_s, u"The night colours."_s},
                        {u"us"_s, u"US customary units."_s},
-                       {u"left"_s, u"For the left hand."_s}});
+                       {u"left"_s, u"For the left hand."_s},
+                       {u"all"_s, u"Every walk and every refusal, a folder each."_s},
+                       {u"only"_s, u"Of all, this walk or this stop alone."_s, u"name"_s},
+                       {u"sheet"_s, u"With --all: one page of all screens reduced."_s, u"file"_s}});
     parser.addHelpOption();
     parser.process(application);
     Wanted wanted;
@@ -155,6 +186,9 @@ Wanted readWanted(const QCoreApplication& application)
         wanted.settings.units = UnitSystem::UsCustomary;
     if (parser.isSet(u"left"_s))
         wanted.settings.hand = Hand::Left;
+    wanted.everything = parser.isSet(u"all"_s);
+    wanted.only = parser.value(u"only"_s);
+    wanted.sheet = parser.value(u"sheet"_s);
     return wanted;
 }
 
@@ -169,5 +203,5 @@ int main(int argc, char** argv)
         std::cerr << "Usage: strandbench_demo_walk FOLDER, a folder that is there\n";
         return 2;
     }
-    return walkAll(wanted) ? 0 : 1;
+    return (wanted.everything ? walkEverything(wanted) : walkAll(wanted)) ? 0 : 1;
 }

@@ -200,7 +200,9 @@ void paintDamage(QPainter& painter, const QRectF& rect, DamageKind damage, std::
     found.substrate = usualSubstrate(damage);
     found.damage = Damage{};
     found.damage->kind = damage;
-    paintSection(painter, rect, SectionDrawing::of(found), theme);
+    // The room's height sets how deep it is drawn: a panel is wide and thin, a dent shallow.
+    const double share = damage == DamageKind::Dent ? 0.3 : 0.5;
+    paintSection(painter, slab(rect, 1, share * rect.width()), SectionDrawing::of(found), theme);
 }
 
 } // namespace strandbench

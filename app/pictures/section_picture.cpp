@@ -4,6 +4,10 @@
 #include "pictures/picture_access.h"
 #include "pictures/section_layout.h"
 
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
 namespace strandbench {
 namespace {
 
@@ -76,8 +80,15 @@ SectionDrawing SectionDrawing::of(const Assessment& assessment, const RepairPlan
     SectionDrawing drawing = of(assessment);
     drawing.lifts = plan.lifts;
     drawing.finish = plan.finish.thickness;
-    drawing.leftLow = plan.lifts.empty() ? Length() : assumptions.leftLow;
+    // A shallow damage is left less low than usual: as much as its finish is thick.
+    drawing.leftLow = plan.lifts.empty() ? Length() : std::min(assumptions.leftLow, plan.finish.thickness);
     drawing.skimBeyond = assumptions.skimBeyond;
+    const bool backed = std::any_of(plan.prep.begin(), plan.prep.end(),
+                                    [](const Step& step) { return step.code.startsWith(u"backing_"_s); });
+    if (backed && drawing.faces == 1) { // a face that is filled from behind shows no backing
+        drawing.backing = assumptions.backing;
+        drawing.backingLap = assumptions.backingLap;
+    }
     return drawing;
 }
 

@@ -37,6 +37,8 @@ struct SectionDrawing {
     Length finish;
     Length leftLow;
     Length skimBeyond;
+    Length backing;    ///< thickness of a backing bonded behind a hole, 0 without one
+    Length backingLap; ///< beyond the hole's edge, all round
     SectionProgress progress;
     bool panelOnly = false; ///< the damage is not known yet
     bool substrateKnown = true;

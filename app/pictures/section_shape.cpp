@@ -75,6 +75,19 @@ QPainterPath bevelled(double opening, double floor, double from, double to)
     return closed({{-opening / 2, from}, {opening / 2, from}, {floor / 2, to}, {-floor / 2, to}});
 }
 
+/// A backing bonded behind a hole. Where it laps further than the picture reaches, it runs out of it as the panel does.
+void bondBacking(SectionShape& shape, const SectionDrawing& drawing, const Measures& m)
+{
+    const double thick = inMillimetres(drawing.backing);
+    if (thick <= 0)
+        return;
+    const double half = std::min(shape.reach, m.floor / 2 + inMillimetres(drawing.backingLap));
+    QPainterPath backing;
+    backing.addRect(QRectF(-half, m.thickness, 2 * half, thick));
+    shape.pieces.push_back({backing, Material::Laminate});
+    shape.bottom = m.thickness + thick;
+}
+
 void hole(SectionShape& shape, const SectionDrawing& drawing, const Measures& m)
 {
     const bool prepared = drawing.progress.prepared;
@@ -90,6 +103,8 @@ void hole(SectionShape& shape, const SectionDrawing& drawing, const Measures& m)
     strip(shape, m.thickness, m.material);
     if (drawing.faces == 2 && prepared)
         shape.openingAt = m.thickness;
+    if (prepared)
+        bondBacking(shape, drawing, m);
 }
 
 /// A parabola of depth d over the opening, as geometry counts a dent and a seam.

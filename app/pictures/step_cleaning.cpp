@@ -56,30 +56,40 @@ void wash(const StepStage& s)
     s.arrow({140, 84}, {180, 84});
 }
 
-void degreaseWith(const StepStage& s, bool fast)
+/// Two cloths: one wipes it on, the other takes it off.
+void degrease(const StepStage& s)
 {
     s.panelFromAbove();
     s.drawDamage();
     s.cloth({34, 50}, 20, true);
-    s.drops({{34, 10}}, 14);
+    s.drops({{22, 8}, {34, 12}, {46, 8}}, 14);
     s.cloth({168, 50}, 20, false);
     s.arrow({58, 82}, {142, 82});
-    if (fast) // once across and dry at once: a second head
-        s.arrow({58, 82}, {132, 82});
-    else
-        s.arrow({58, 20}, {142, 20});
+    s.arrow({58, 20}, {142, 20});
 }
 
-void degrease(const StepStage& s) { degreaseWith(s, false); }
-void degreaseFast(const StepStage& s) { degreaseWith(s, true); }
-
-void solventWipeMetal(const StepStage& s)
+/// Open fibre stays dry: around it, and a single drop.
+void degreaseLittle(const StepStage& s)
 {
     s.panelFromAbove();
     s.drawDamage();
-    s.cloth({38, 50}, 22, true);
-    s.arrow({64, 24}, {172, 24}, Role::Action, 1.4);
-    s.arrow({64, 76}, {172, 76}, Role::Action, 1.4);
+    QPainterPath keepOff;
+    keepOff.addEllipse(QPointF(100, 50), 42, 30);
+    s.outline(keepOff, Role::Stop, 0.7, true);
+    s.cloth({30, 52}, 18, true);
+    s.drops({{30, 16}}, 10);
+    s.cloth({170, 52}, 18, false);
+    s.arrow({56, 88}, {144, 88});
+}
+
+/// Once across, the dry cloth right behind the wet one.
+void wipeMetal(const StepStage& s)
+{
+    s.panelFromAbove();
+    s.drawDamage();
+    s.cloth({92, 50}, 20, true);
+    s.cloth({42, 50}, 20, false);
+    s.arrow({118, 50}, {188, 50}, Role::Action, 1.6);
 }
 
 void heatAbove(const StepStage& s) { s.sign(Pictogram::Lamp, {78, 2, 44, 44}); }
@@ -134,14 +144,10 @@ void readPanel(const StepStage& s)
 const std::map<QString, Scene>& scenes()
 {
     static const std::map<QString, Scene> all{
-        {u"gear_on"_s, gearOn},
-        {u"wash"_s, wash},
-        {u"degrease"_s, degrease},
-        {u"degrease_little"_s, degreaseFast},
-        {u"wipe_metal"_s, solventWipeMetal},
-        {u"dry"_s, dry},
-        {u"dust_off"_s, dustOff},
-        {u"flash_off"_s, flashOff},
+        {u"gear_on"_s, gearOn},       {u"wash"_s, wash},
+        {u"degrease"_s, degrease},    {u"degrease_little"_s, degreaseLittle},
+        {u"wipe_metal"_s, wipeMetal}, {u"dry"_s, dry},
+        {u"dust_off"_s, dustOff},     {u"flash_off"_s, flashOff},
         {u"read_panel"_s, readPanel},
     };
     return all;

@@ -16,9 +16,7 @@ const QString& sceneCode(const QString& step)
 {
     static const std::map<QString, QString> same{{u"flash_off_metal"_s, u"flash_off"_s},
                                                  {u"read_panel_metal"_s, u"read_panel"_s},
-                                                 {u"abrade_80_metal"_s, u"abrade_80"_s},
-                                                 {u"open_gouge"_s, u"bevel"_s},
-                                                 {u"bevel_upper_panel"_s, u"bevel"_s}};
+                                                 {u"abrade_80_metal"_s, u"abrade_80"_s}};
     const auto found = same.find(step);
     return found == same.end() ? step : found->second;
 }

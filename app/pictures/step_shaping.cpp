@@ -122,8 +122,6 @@ void markBevels(const StepStage& s, const QTransform& toStage, bool turned)
     const double up = turned ? panel : 0.0; // the face that is being cut
     const double down = turned ? panel - height : height;
     for (const double side : {-1.0, 1.0}) {
-        if (side < 0 && drawing.damage.kind == DamageKind::BondSeam)
-            continue; // the upper panel alone is bevelled
         const QPointF edge = toStage.map(QPointF(side * half, up));
         const QPointF root = toStage.map(QPointF(side * floor, down));
         s.line(edge, root, Role::Action, 1.2);
@@ -156,6 +154,48 @@ void bevelWith(const StepStage& s, bool bothFaces)
 
 void bevel(const StepStage& s) { bevelWith(s, false); }
 void bevelBoth(const StepStage& s) { bevelWith(s, true); }
+
+/// The groove is opened: its two flanks, with a scraper drawn along them, and what comes off.
+void openGouge(const StepStage& s)
+{
+    const StagedSection section = s.staged({10, 50, 180, 44}, s.prepared());
+    const double half = inMillimetres(s.drawing().drawnOpening()) / 2;
+    const QPointF root = section.toStage.map(QPointF(0, inMillimetres(s.drawing().damage.depth)));
+    for (const double side : {-1.0, 1.0})
+        s.line(section.toStage.map(QPointF(side * half, 0)), root, Role::Action, 1.2);
+    const QPointF tip(root.x(), root.y() - 1);
+    QPainterPath blade;
+    blade.addPolygon(QPolygonF{tip, tip + QPointF(-13, -22), tip + QPointF(13, -22)});
+    blade.closeSubpath();
+    s.fill(blade, Role::Card);
+    s.outline(blade, Role::Ink, 0.7);
+    QPainterPath shaft;
+    shaft.addRoundedRect(QRectF(tip.x() - 5, 4, 10, tip.y() - 26), 4, 4);
+    s.fill(shaft, Role::Ink);
+    s.dots({{64, section.surface - 8},
+            {72, section.surface - 16},
+            {130, section.surface - 10},
+            {140, section.surface - 18}},
+           1.7, Role::FillerFleck);
+    s.bothWays({114, 14}, {150, 14});
+}
+
+/// The upper panel alone takes a slight bevel; the measure beside it ends at half of its thickness.
+void bevelUpperPanel(const StepStage& s)
+{
+    const StagedSection section = s.staged({10, 44, 180, 50}, s.prepared());
+    const SectionDrawing& drawing = s.drawing();
+    const double panel = inMillimetres(drawing.damage.panelThickness);
+    const double half = inMillimetres(drawing.drawnOpening()) / 2;
+    const QPointF edge = section.toStage.map(QPointF(half, 0));
+    const QPointF root = section.toStage.map(QPointF(0, inMillimetres(drawing.damage.depth)));
+    s.line(edge, root, Role::Action, 1.4);
+    const QPointF middle = section.toStage.map(QPointF(half, panel / 2)); // never below this
+    s.line({root.x(), middle.y()}, {186, middle.y()}, Role::Stop, 0.8, true);
+    s.arrow({172, section.surface - 16}, {172, section.surface}, Role::Stop, 0.7);
+    s.arrow({172, std::min(middle.y() + 16, 98.0)}, {172, middle.y()}, Role::Stop, 0.7);
+    s.discSander({edge.x() - 22, section.surface - 20}, 13);
+}
 
 void abradeBack(const StepStage& s)
 {
@@ -190,18 +230,38 @@ void backingThrough(const StepStage& s)
 /// What stands proud is taken down level with the sheets.
 void dressWeld(const StepStage& s)
 {
-    const double surface = s.section({10, 56, 180, 38}, s.prepared());
-    s.discSander({100, surface - 22}, 15);
-    s.bothWays({124, surface - 20}, {160, surface - 20});
+    const StagedSection section = s.staged({10, 56, 180, 38}, s.prepared());
+    const QPointF root = section.toStage.map(QPointF(0, inMillimetres(s.drawing().damage.depth)));
+    QPainterPath proud(root - QPointF(14, 0)); // the bead as it was welded
+    proud.quadTo(root - QPointF(0, 22), root + QPointF(14, 0));
+    proud.closeSubpath();
+    s.piece(proud, Material::Weld);
+    s.line(root - QPointF(26, 1), root + QPointF(26, -1), Role::Stop, 0.9, true);
+    s.discSander({root.x() + 2, root.y() - 26}, 14);
+    s.bothWays({132, section.surface - 20}, {172, section.surface - 20});
 }
 
 /// Adhesive that was squeezed out is cut away along the seam.
 void squeezeOutOff(const StepStage& s)
 {
-    const double surface = s.section({10, 56, 180, 38}, s.prepared());
-    s.piece(QRectF(88, surface - 6, 24, 6), Material::Adhesive);
-    s.arrow({30, surface - 4}, {84, surface - 4}, Role::Action, 1.4);
-    s.line({18, surface - 22}, {84, surface - 1}, Role::Ink, 2.0);
+    const StagedSection section = s.staged({10, 52, 180, 42}, s.prepared());
+    const double half = inMillimetres(s.drawing().drawnOpening()) / 4;
+    const QPointF left = section.toStage.map(QPointF(-half, 0));
+    const QPointF right = section.toStage.map(QPointF(half, 0));
+    const QPointF root = section.toStage.map(QPointF(0, inMillimetres(s.drawing().damage.depth)));
+    QPainterPath bead(left); // out of the joint, over both edges
+    bead.cubicTo(left + QPointF(2, -22), right + QPointF(-2, -22), right);
+    bead.lineTo(root);
+    bead.closeSubpath();
+    s.piece(bead, Material::Adhesive);
+    const double surface = section.surface; // a scraper, flat on the panel
+    const double at = std::max(left.x(), 78.0);
+    QPainterPath blade;
+    blade.addPolygon(QPolygonF{{at - 4, surface - 1}, {at - 44, surface - 13}, {at - 47, surface - 7}});
+    blade.closeSubpath();
+    s.fill(blade, Role::Ink);
+    s.line({at - 45, surface - 10}, {at - 70, surface - 20}, Role::Ink, 2.4);
+    s.arrow({at - 50, surface - 30}, {at - 8, surface - 30}, Role::Action, 1.4);
 }
 
 void dam(const StepStage& s)
@@ -238,6 +298,8 @@ const std::map<QString, Scene>& scenes()
         {u"stop_drill"_s, stopDrill},
         {u"bevel"_s, bevel},
         {u"bevel_both"_s, bevelBoth},
+        {u"open_gouge"_s, openGouge},
+        {u"bevel_upper_panel"_s, bevelUpperPanel},
         {u"abrade_back"_s, abradeBack},
         {u"backing_behind"_s, bondedBacking},
         {u"dam"_s, dam},

@@ -191,6 +191,7 @@ StagedSection StepStage::staged(const QRectF& box, const SectionProgress& progre
     if (progress.liftsLaid == 0 && !progress.finished) { // nothing of what comes later, not even dashed
         drawing.lifts.clear();
         drawing.finish = Length();
+        drawing.backing = Length();
     }
     if (progress.finished && drawing.lifts.empty()) { // without a plan: each face filled in one
         for (int face = 0; face < drawing.faces; ++face)

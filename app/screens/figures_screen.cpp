@@ -65,7 +65,8 @@ void FiguresScreen::buildSteppers(QWidget* page)
         beside->addWidget(m_outlook, 1);
     }
     if (!m_spec.cautions.empty())
-        beside->addWidget(cautionList(m_spec.cautions, theme(), page));
+        beside->addWidget(m_spec.cautions.size() > 1 ? cautionStrip(m_spec.cautions, theme(), page, 2)
+                                                     : cautionList(m_spec.cautions, theme(), page)); // room for one
     grid->addLayout(beside, next / columns, next % columns);
 }
 

@@ -25,6 +25,7 @@ public:
     };
     JobCard(const Theme& theme, const QString& name, QWidget* parent = nullptr);
     void setShown(const Shown& shown);
+    [[nodiscard]] const Shown& onCard() const { return m_shown; }
 
     [[nodiscard]] std::vector<ShownText> shownTexts() const override;
     [[nodiscard]] QSize sizeHint() const override;

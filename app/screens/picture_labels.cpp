@@ -15,12 +15,11 @@ struct Says {
     Q_DECLARE_TR_FUNCTIONS(PictureLabels)
 };
 
-/// "74 mm over the bevel, 4 : 1", or the opening alone where nothing is bevelled.
+/// "74 mm over the bevel, 4 : 1", or the opening alone where nothing is bevelled: the one that the section shows.
 QString openingLabel(const Assessment& assessment, const Words& words)
 {
     const Damage& damage = *assessment.damage;
-    const Cavity cavity(damage, assessment.rearAccess.value_or(false));
-    const QString opening = words.length(cavity.openingLength());
+    const QString opening = words.length(SectionDrawing::of(assessment).drawnOpening());
     const bool bevelled =
         (damage.kind == DamageKind::Hole || damage.kind == DamageKind::Crack) && damage.bevelRatio > 0;
     if (!bevelled)

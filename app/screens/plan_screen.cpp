@@ -72,8 +72,9 @@ void PlanScreen::buildSection(const Repair& repair, const RepairPlan& plan)
     const int margin = px(2);
     inside->setContentsMargins(margin, margin, margin, margin);
     auto* picture = new SectionPicture(theme(), u"section"_s, box);
-    picture->setDrawing(SectionDrawing::of(repair.assessment, plan, around().bench.assumptions()),
-                        sectionLabels(repair.assessment, plan, words()));
+    SectionDrawing drawing = SectionDrawing::of(repair.assessment, plan, around().bench.assumptions());
+    drawing.progress = {true, static_cast<int>(plan.lifts.size()), false, true}; // as it will be, not as found
+    picture->setDrawing(drawing, sectionLabels(repair.assessment, plan, words()));
     picture->setAccessibleName(tr("Section of this repair, to scale"));
     inside->addWidget(picture);
     content()->addWidget(box, 2);

@@ -13,6 +13,7 @@ class SignWidget final : public QWidget {
     Q_OBJECT
 public:
     SignWidget(const Theme& theme, Pictogram sign, const QString& accessibleName, QWidget* parent = nullptr);
+    [[nodiscard]] Pictogram sign() const { return m_sign; }
 
 protected:
     void paintEvent(QPaintEvent* event) override;

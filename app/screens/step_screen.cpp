@@ -19,7 +19,9 @@ StepScreen::StepScreen(const Surroundings& around, const Repair& repair, Spec sp
     auto* inside = new QVBoxLayout(box);
     inside->setContentsMargins(px(3), px(2), px(3), px(2));
     auto* picture = new StepPicture(theme(), u"step_picture"_s, box);
-    picture->setStep(spec.stepCode, SectionDrawing::of(repair.assessment));
+    picture->setStep(spec.stepCode,
+                     repair.plan ? SectionDrawing::of(repair.assessment, *repair.plan, around.bench.assumptions())
+                                 : SectionDrawing::of(repair.assessment));
     picture->setAccessibleName(spec.text.sentence);
     inside->addWidget(picture, 1);
     if (!spec.text.detail.isEmpty())

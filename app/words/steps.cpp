@@ -83,7 +83,9 @@ constexpr StepLine lines[] = {
      QT_TRANSLATE_NOOP("Steps", "Cloth and resin, or an offcut, lapping %1 all round. Let it cure."),
      QT_TRANSLATE_NOOP("Steps", "Backing is on and cured")},
     {"backing_through", QT_TRANSLATE_NOOP("Steps", "Pull a backing in through the hole and bond it"),
-     QT_TRANSLATE_NOOP("Steps", "Wet cloth on a card, pulled up with wire, lapping %1. Hold it until it cures."),
+     QT_TRANSLATE_NOOP(
+         "Steps",
+         "Abrade the inside first. Wet cloth on a card, pulled up with wire, lapping %1, held until it cures."),
      QT_TRANSLATE_NOOP("Steps", "Backing is on and cured")},
     {"dam", QT_TRANSLATE_NOOP("Steps", "Close the hole with a dam of tape or card"),
      QT_TRANSLATE_NOOP("Steps", "Behind the missing area; tape on clean surface only."),

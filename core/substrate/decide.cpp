@@ -87,7 +87,8 @@ void judgeDamage(Decision& decision, const Assessment& assessment, const Decisio
     case DamageKind::RustHole:
         if (assessment.substrate && !metal)
             stop(decision, u"rust_hole_not_on_metal"_s, {codeOf(*assessment.substrate)});
-        stop(decision, u"rust_hole"_s);
+        else
+            stop(decision, u"rust_hole"_s);
         break;
     case DamageKind::BondSeam:
         if (!damage.adhesiveCured)

@@ -13,7 +13,10 @@ bool Pictures::keep(BenchWindow& window, const QString& name)
         return true;
     m_kept.insert(name);
     const QString file = u"%1_%2.png"_s.arg(m_kept.size(), 2, 10, QChar(u'0')).arg(name);
-    return window.grab().save(m_folder.filePath(file));
+    const QImage picture = window.grab().toImage();
+    if (kept)
+        kept(name, picture);
+    return picture.save(m_folder.filePath(file));
 }
 
 bool Pictures::keepScreen(BenchWindow& window)

@@ -16,9 +16,10 @@ public:
 
     /// Keeps the window as it stands as "NN_name.png", once a name. False when it cannot be written.
     [[nodiscard]] bool keep(BenchWindow& window, const QString& name);
+    /// Called with the name and the picture of each screen that is kept.
+    std::function<void(const QString&, const QImage&)> kept;
     /// Keeps the present screen under its own name, the key pad of a screen apart.
     [[nodiscard]] bool keepScreen(BenchWindow& window);
-    [[nodiscard]] int kept() const { return static_cast<int>(m_kept.size()); }
 
 private:
     QDir m_folder;

@@ -95,6 +95,38 @@ TEST(SectionScale, theSectionStaysInItsRoom)
     }
 }
 
+TEST(SectionScale, aBackingIsDrawnBehindTheHoleOnceItIsPrepared)
+{
+    SectionDrawing hole = samples::everyKind()[1]; // 20 mm across, 8 mm thick, reached from the front alone
+    const double plain = shapeOf(hole).bottom;
+    EXPECT_NEAR(plain, 8, 1e-9);
+    hole.backing = millimetres(2);
+    hole.backingLap = millimetres(10);
+    const SectionShape shape = shapeOf(hole);
+    EXPECT_NEAR(shape.bottom, 10, 1e-9);
+    const QRectF backing = shape.pieces.back().area.boundingRect();
+    EXPECT_NEAR(backing.top(), 8, 1e-9) << "against the back of the panel";
+    EXPECT_NEAR(backing.width(), 20 + 2 * 10, 1e-9) << "lapping the hole's edge";
+    hole.backingLap = millimetres(500); // further than the picture reaches: it ends where the panel does
+    EXPECT_NEAR(shapeOf(hole).pieces.back().area.boundingRect().right(), shape.reach, 1e-9);
+    hole.progress.prepared = false;
+    EXPECT_NEAR(shapeOf(hole).bottom, plain, 1e-9);
+}
+
+TEST(SectionScale, aPlanWithABackingStepIsDrawnWithOne)
+{
+    Assessment found;
+    found.substrate = Substrate::Laminate;
+    found.damage = samples::everyKind()[1].damage;
+    found.rearAccess = false;
+    RepairPlan plan;
+    EXPECT_EQ(SectionDrawing::of(found, plan, Assumptions{}).backing.value(), 0.0);
+    plan.prep.push_back({QStringLiteral("backing_through"), seconds(0), seconds(0), {}, {}});
+    const SectionDrawing drawing = SectionDrawing::of(found, plan, Assumptions{});
+    EXPECT_GT(drawing.backing.value(), 0.0);
+    EXPECT_NEAR(inMillimetres(drawing.backingLap), 50, 1e-9) << "common practice: 50 mm all round";
+}
+
 TEST(SectionScale, liftsFillTheCavityButForTheFinish)
 {
     const SectionShape shape = shapeOf(samples::smcHole());

@@ -3,11 +3,11 @@
 
 namespace strandbench::test {
 
-ScriptedBench& BenchTest::open(const Settings& settings)
+ScriptedBench& BenchTest::open(const Settings& settings, const std::optional<PlanningSet>& planning)
 {
     close();
-    m_bench =
-        std::make_unique<ScriptedBench>(ScriptedBench::Spec{log(), m_now, settings, {1280, 800}, 1280.0 / 217, {}});
+    m_bench = std::make_unique<ScriptedBench>(
+        ScriptedBench::Spec{log(), m_now, settings, {1280, 800}, 1280.0 / 217, planning});
     return *m_bench;
 }
 

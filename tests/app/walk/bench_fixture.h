@@ -15,7 +15,8 @@ protected:
     [[nodiscard]] QString log() const { return m_folder.filePath(QStringLiteral("bench.sqlite")); }
     [[nodiscard]] QString folder() const { return m_folder.path(); }
     /// Closes the bench that is open and opens the log again, at the time where the clock stood.
-    ScriptedBench& open(const Settings& settings = demoSettings());
+    /// planning: the program's own when empty.
+    ScriptedBench& open(const Settings& settings = demoSettings(), const std::optional<PlanningSet>& planning = {});
     void close();
     [[nodiscard]] ScriptedBench& bench() { return *m_bench; }
     [[nodiscard]] BenchWindow& window() { return m_bench->window(); }

@@ -1,164 +1,82 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Every screen of the walk keeps the rules of look and touch, on every glass, in every language and in both
-// themes.
-#include "walk/demo_jobs.h"
+// themes; of the other walks and the refusals each on one of them, by turns.
+#include "rules_walk.h"
 
-#include "languages.h"
-#include "shell/trouble_window.h"
-#include "touch_rules/glass.h"
-#include "touch_rules/rule_check.h"
-
-#include <QSet>
-#include <QTemporaryDir>
+#include "exchange/rules.h"
+#include "walk/every_job.h"
 
 #include <gtest/gtest.h>
-
-#include <sstream>
 
 using namespace Qt::StringLiterals;
 
 namespace strandbench::test {
 namespace {
 
-struct Look {
-    rules::Glass glass;
-    QString language;
-    DayNight dayNight;
-    Hand hand;
-    UnitSystem units;
-};
-
-std::vector<Look> everyLook()
-{
-    std::vector<Look> looks;
-    int turn = 0;
-    for (const rules::Glass& glass : rules::glasses())
-        for (const QString& language : carriedLanguages())
-            for (const DayNight dayNight : {DayNight::Day, DayNight::Night}) {
-                looks.push_back({glass, language, dayNight, turn % 3 == 0 ? Hand::Left : Hand::Right,
-                                 turn % 2 == 0 ? UnitSystem::Metric : UnitSystem::UsCustomary});
-                ++turn;
-            }
-    return looks;
-}
-
-std::string nameOf(const Look& look)
-{
-    return (u"%1x%2_%3_%4"_s.arg(look.glass.pixels.width())
-                .arg(look.glass.pixels.height())
-                .arg(look.language, look.dayNight == DayNight::Day ? u"day"_s : u"night"_s))
-        .toStdString();
-}
-
-void PrintTo(const Look& look, std::ostream* out) { *out << nameOf(look); }
-
-class ScreensRules : public ::testing::TestWithParam<Look> {
-protected:
-    /// Checks the present screen, once a name and station unless told.
-    void check(ScriptedBench& bench, const QString& job, bool again = false)
-    {
-        const Repair* repair = bench.repair(job);
-        QString name = bench.window().screen()->objectName();
-        if (repair)
-            name += u' ' + codeOf(nextStep(*repair).station);
-        if (const QAbstractButton* keys = bench.thumb().find(u"key_1"_s))
-            name += u" keys "_s + keys->objectName();
-        if (!bench.window().screen()->troubleShown().isEmpty())
-            name += u" trouble"_s;
-        if (m_seen.contains(name) && !again)
-            return;
-        m_seen.insert(name);
-        const bool dense = bench.window().screen()->objectName() == u"screen_set_up"_s ||
-                           bench.window().screen()->objectName() == u"screen_calibrate"_s;
-        for (const rules::Breach& breach : rules::checkScreen(&bench.window(), bench.window().theme(),
-                                                              dense ? rules::RuleSet::Dense : rules::RuleSet::Bench)) {
-            std::ostringstream said;
-            said << breach;
-            ADD_FAILURE() << name.toStdString() << ": " << said.str();
-        }
-    }
-    /// A hop to the side and back.
-    void checkAside(ScriptedBench& bench, const QString& job, const QString& control)
-    {
-        ASSERT_TRUE(bench.thumb().tap(control)) << control.toStdString();
-        check(bench, job);
-        ASSERT_TRUE(bench.thumb().tap(u"answer_back"_s));
-    }
-    void checkAsides(ScriptedBench& bench, const QString& job, const QString& screen)
-    {
-        if (screen == u"screen_plan"_s)
-            checkAside(bench, job, u"why"_s);
-        if (screen == u"screen_mix"_s)
-            checkAside(bench, job, u"bead_as_laid"_s);
-        if (screen == u"screen_spread"_s || screen == u"screen_wait"_s)
-            checkAside(bench, job, u"curve_key"_s);
-        if (screen == u"screen_prepare_wash"_s || screen == u"screen_spread"_s)
-            checkAside(bench, job, u"answer_stop"_s);
-        if (screen.startsWith(u"screen_assess"_s) && screen != u"screen_assess_size"_s &&
-            screen != u"screen_assess_reading"_s)
-            checkAside(bench, job, u"answer_way_on"_s); // how to tell
-        if (screen == u"screen_assess_size"_s || screen == u"screen_job_number"_s) {
-            EXPECT_TRUE(bench.thumb().tap(u"answer_way_on"_s)); // nothing measured, nothing keyed: says so
-            check(bench, job);
-        }
-    }
-    void walk(ScriptedBench& bench, const DemoJob& job)
-    {
-        Walk walk(bench, job);
-        QSet<QString> asides;
-        for (int i = 0; i < 400; ++i) {
-            check(bench, job.job);
-            const QString screen = bench.window().screen()->objectName();
-            const auto next = walk.next();
-            if (!next)
-                return;
-            if (!asides.contains(screen)) {
-                asides.insert(screen);
-                checkAsides(bench, job.job, screen);
-            }
-            ASSERT_TRUE(walk.step()) << walk.why().toStdString();
-        }
-    }
-
-private:
-    QSet<QString> m_seen;
-};
+class ScreensRules : public ::testing::TestWithParam<Look> {};
 
 TEST_P(ScreensRules, Hold)
 {
-    const Look& look = GetParam();
-    const QTemporaryDir folder;
-    Settings settings = demoSettings();
-    settings.language = look.language;
-    settings.units = look.units;
-    settings.dayNight = look.dayNight;
-    settings.hand = look.hand;
-    ScriptedBench bench({folder.filePath(u"bench.sqlite"_s),
-                         workingMorning(),
-                         settings,
-                         look.glass.pixels,
-                         look.glass.pixelsPerMillimetre(),
-                         {}});
-    ASSERT_FALSE(bench.trouble().has_value());
-    ASSERT_NO_FATAL_FAILURE(walk(bench, wheelArch()));
-    bench.window().showHome();
-    bench.thumb().settle();
-    Walk other(bench, roofCap());
+    RulesWalk rules(GetParam());
+    ASSERT_NO_FATAL_FAILURE(rules.walk(wheelArch()));
+    rules.toHome();
+    Walk other(rules.bench(), roofCap());
     ASSERT_TRUE(other.walkTo(Station::Spread)) << other.why().toStdString();
-    bench.window().showHome();
-    bench.thumb().settle();
-    ASSERT_NO_FATAL_FAILURE(walk(bench, skirtPanel()));
-    bench.window().showHome();
-    bench.thumb().settle();
-    check(bench, u"4417"_s, true); // the cards have changed since
-    ASSERT_TRUE(bench.thumb().tap(u"set_up"_s));
-    check(bench, u"set_up"_s);
-    ASSERT_TRUE(bench.thumb().tap(u"answer_way_on"_s));
-    check(bench, u"calibrate"_s);
+    rules.toHome();
+    ASSERT_NO_FATAL_FAILURE(rules.walk(skirtPanel()));
+    rules.toHome();
+    rules.check(u"4417"_s, true); // the cards have changed since
+    ASSERT_TRUE(rules.bench().thumb().tap(u"set_up"_s));
+    rules.check(u"set_up"_s);
+    ASSERT_TRUE(rules.bench().thumb().tap(u"answer_way_on"_s));
+    rules.check(u"calibrate"_s);
 }
 
 INSTANTIATE_TEST_SUITE_P(OnEveryGlass, ScreensRules, ::testing::ValuesIn(everyLook()),
                          [](const auto& each) { return nameOf(each.param); });
+
+/// A look by turns, so that neighbours differ in glass, language and theme.
+Look lookInTurn(std::size_t index)
+{
+    const std::vector<Look> looks = everyLook();
+    return looks[index * 11 % looks.size()];
+}
+
+class EveryWalkRules : public ::testing::TestWithParam<std::size_t> {};
+
+TEST_P(EveryWalkRules, HoldOnOneGlass)
+{
+    RulesWalk rules(lookInTurn(GetParam()));
+    SCOPED_TRACE(nameOf(lookInTurn(GetParam())));
+    ASSERT_NO_FATAL_FAILURE(rules.walk(everyWalk()[GetParam()].job));
+}
+
+INSTANTIATE_TEST_SUITE_P(ByTurns, EveryWalkRules, ::testing::Range(std::size_t{0}, everyWalk().size()),
+                         [](const auto& each) { return everyWalk()[each.param].name.toStdString(); });
+
+class EveryRefusalRules : public ::testing::TestWithParam<std::size_t> {};
+
+TEST_P(EveryRefusalRules, HoldOnOneGlass)
+{
+    const RefusedJob& refused = everyRefusal()[GetParam()];
+    const Catalogue withoutZinc = catalogueWithoutZinc();
+    const CureEngine engine;
+    std::optional<PlanningSet> planning;
+    if (!refused.zincNamed)
+        planning.emplace(PlanningSet{builtInTable(), withoutZinc, builtInSteps(), Assumptions{}, engine});
+    RulesWalk rules(lookInTurn(GetParam()), planning);
+    SCOPED_TRACE(nameOf(lookInTurn(GetParam())));
+    Walk walk(rules.bench(), refused.found);
+    ASSERT_TRUE(walk.walkTo(Station::Decide)) << walk.why().toStdString();
+    rules.check(refused.found.job);
+    ASSERT_TRUE(walk.step()) << walk.why().toStdString();
+    rules.check(refused.found.job);
+    rules.toHome();
+    rules.check(refused.found.job);
+}
+
+INSTANTIATE_TEST_SUITE_P(ByTurns, EveryRefusalRules, ::testing::Range(std::size_t{0}, everyRefusal().size()),
+                         [](const auto& each) { return everyRefusal()[each.param].stop.toStdString(); });
 
 } // namespace
 } // namespace strandbench::test

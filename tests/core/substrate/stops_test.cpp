@@ -123,11 +123,11 @@ TEST(Refused, EachAloneWithItsCode)
     }
 }
 
-/// A rust hole in a laminate is a slip of the assessment as well.
-TEST(Refused, RustHoleOutsideMetalTwice)
+/// A rust hole in a laminate is a slip of the assessment: that rust ate it cannot be said beside it.
+TEST(Refused, RustHoleOutsideMetalIsASlipAlone)
 {
     const Decision decision = decideHere(soundPanel(Substrate::Laminate, DamageKind::RustHole));
-    EXPECT_THAT(stopCodes(decision), ElementsAre(u"rust_hole"_s, u"rust_hole_not_on_metal"_s));
+    EXPECT_THAT(stopCodes(decision), ElementsAre(u"rust_hole_not_on_metal"_s));
 }
 
 /// Between them the refusals above use every stop that there is, but for those listed here.

@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "rules_walk.h"
+
+#include "languages.h"
+#include "touch_rules/rule_check.h"
+
+#include <gtest/gtest.h>
+
+#include <ostream>
+#include <sstream>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench::test {
+
+std::vector<Look> everyLook()
+{
+    std::vector<Look> looks;
+    int turn = 0;
+    for (const rules::Glass& glass : rules::glasses())
+        for (const QString& language : carriedLanguages())
+            for (const DayNight dayNight : {DayNight::Day, DayNight::Night}) {
+                looks.push_back({glass, language, dayNight, turn % 3 == 0 ? Hand::Left : Hand::Right,
+                                 turn % 2 == 0 ? UnitSystem::Metric : UnitSystem::UsCustomary});
+                ++turn;
+            }
+    return looks;
+}
+
+std::string nameOf(const Look& look)
+{
+    return (u"%1x%2_%3_%4"_s.arg(look.glass.pixels.width())
+                .arg(look.glass.pixels.height())
+                .arg(look.language, look.dayNight == DayNight::Day ? u"day"_s : u"night"_s))
+        .toStdString();
+}
+
+void PrintTo(const Look& look, std::ostream* out) { *out << nameOf(look); }
+
+RulesWalk::RulesWalk(const Look& look, const std::optional<PlanningSet>& planning)
+{
+    Settings settings = demoSettings();
+    settings.language = look.language;
+    settings.units = look.units;
+    settings.dayNight = look.dayNight;
+    settings.hand = look.hand;
+    m_bench = std::make_unique<ScriptedBench>(ScriptedBench::Spec{m_folder.filePath(u"bench.sqlite"_s),
+                                                                  workingMorning(), settings, look.glass.pixels,
+                                                                  look.glass.pixelsPerMillimetre(), planning});
+    EXPECT_FALSE(m_bench->trouble().has_value());
+}
+
+void RulesWalk::toHome()
+{
+    bench().window().showHome();
+    bench().thumb().settle();
+}
+
+void RulesWalk::check(const QString& job, bool again)
+{
+    const Repair* repair = bench().repair(job);
+    QString name = bench().window().screen()->objectName();
+    if (repair)
+        name += u' ' + codeOf(nextStep(*repair).station);
+    if (const QAbstractButton* keys = bench().thumb().find(u"key_1"_s))
+        name += u" keys "_s + keys->objectName();
+    if (!bench().window().screen()->troubleShown().isEmpty())
+        name += u" trouble"_s;
+    if (m_seen.contains(name) && !again)
+        return;
+    m_seen.insert(name);
+    const bool dense = bench().window().screen()->objectName() == u"screen_set_up"_s ||
+                       bench().window().screen()->objectName() == u"screen_calibrate"_s;
+    for (const rules::Breach& breach : rules::checkScreen(&bench().window(), bench().window().theme(),
+                                                          dense ? rules::RuleSet::Dense : rules::RuleSet::Bench)) {
+        std::ostringstream said;
+        said << breach;
+        ADD_FAILURE() << name.toStdString() << ": " << said.str();
+    }
+}
+
+/// A hop to the side and back.
+void RulesWalk::checkAside(const QString& job, const QString& control)
+{
+    ASSERT_TRUE(bench().thumb().tap(control)) << control.toStdString();
+    check(job);
+    ASSERT_TRUE(bench().thumb().tap(u"answer_back"_s));
+}
+
+void RulesWalk::checkAsides(const QString& job, const QString& screen)
+{
+    if (screen == u"screen_plan"_s)
+        checkAside(job, u"why"_s);
+    if (screen == u"screen_mix"_s)
+        checkAside(job, u"bead_as_laid"_s);
+    if (screen == u"screen_spread"_s || screen == u"screen_wait"_s)
+        checkAside(job, u"curve_key"_s);
+    if (screen == u"screen_prepare_wash"_s || screen == u"screen_spread"_s)
+        checkAside(job, u"answer_stop"_s);
+    if (screen.startsWith(u"screen_assess"_s) && screen != u"screen_assess_size"_s &&
+        screen != u"screen_assess_reading"_s)
+        checkAside(job, u"answer_way_on"_s); // how to tell
+    if (screen == u"screen_assess_size"_s || screen == u"screen_job_number"_s) {
+        EXPECT_TRUE(bench().thumb().tap(u"answer_way_on"_s)); // nothing measured, nothing keyed: says so
+        check(job);
+    }
+}
+
+void RulesWalk::walk(const DemoJob& job)
+{
+    Walk walk(bench(), job);
+    QSet<QString> asides;
+    for (int i = 0; i < 400; ++i) {
+        check(job.job);
+        const QString screen = bench().window().screen()->objectName();
+        const auto next = walk.next();
+        if (!next)
+            return;
+        if (!asides.contains(screen)) {
+            asides.insert(screen);
+            checkAsides(job.job, screen);
+        }
+        ASSERT_TRUE(walk.step()) << walk.why().toStdString();
+    }
+}
+
+} // namespace strandbench::test
