@@ -20,13 +20,15 @@ ChoiceScreen::ChoiceScreen(const Surroundings& around, Spec spec, QWidget* paren
     showPage(0);
 }
 
+void ChoiceScreen::addBeside(QWidget* beside, int share) { content()->addWidget(beside, share); }
+
 std::size_t ChoiceScreen::perPage() const { return 6; }
 
 void ChoiceScreen::showPage(std::size_t first)
 {
     delete m_page;
     m_page = new QWidget(this);
-    content()->addWidget(m_page, 1);
+    content()->insertWidget(0, m_page, 2);
     const std::size_t all = m_spec.tiles.size();
     const bool paged = all > perPage();
     const std::size_t room = paged ? perPage() - 1 : perPage();

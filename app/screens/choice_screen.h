@@ -28,7 +28,14 @@ public:
     };
     ChoiceScreen(const Surroundings& around, Spec spec, QWidget* parent = nullptr);
 
+    /// Puts something beside the tiles, below them on an upright glass. share: of the room, the tiles' being 2; 0: as
+    /// little as it needs.
+    void addBeside(QWidget* beside, int share = 0);
+    /// What a scanner read is handed over; false: not wanted.
+    void onScan(std::function<bool(const QString&)> scan) { m_scan = std::move(scan); }
+
     void setWriting(bool writing) override;
+    bool scanned(const QString& text) override { return m_scan && m_scan(text); }
 
 Q_SIGNALS:
     void wayOnTapped();
@@ -41,6 +48,7 @@ private:
     [[nodiscard]] std::size_t perPage() const;
 
     Spec m_spec;
+    std::function<bool(const QString&)> m_scan;
     QWidget* m_page = nullptr;
 };
 

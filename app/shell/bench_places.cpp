@@ -34,16 +34,16 @@ Screen* BenchWindow::makeScreen()
                              this);
     case Place::HowToTell:
         return new HowToTellScreen(*m_around, *repair, m_toldQuestion, this);
-    case Place::Ask:
-        return askScreenOf(*m_around, *repair, ways(), this);
     case Place::Bead:
         return makeBeadScreen(*m_around, *repair, *nextStep(*repair).batch, this, [this] { changeUnits(); });
     case Place::Curve:
         return new CurveScreen(*m_around, *repair, *repair->run(m_curveOf), this);
     case Place::Repair:
+        return makeRepairScreen(*repair);
+    default:
         break;
     }
-    return makeRepairScreen(*repair);
+    return makeBeside(*repair);
 }
 
 Screen* BenchWindow::makeHome()
@@ -121,6 +121,9 @@ Ways BenchWindow::ways()
         m_curveOf = batch;
         place(Place::Curve);
     };
+    ways.photos = [this] { place(Place::Photos); };
+    ways.photo = [this](PhotoMoment moment) { choosePhoto(moment, Place::Repair); };
+    ways.notes = [this] { place(Place::Notes); };
     return ways;
 }
 
