@@ -17,7 +17,7 @@ namespace {
 constexpr std::size_t perPage = 6;
 constexpr int settleMs = 300;
 constexpr double captionHeight = 5.5; // mm
-constexpr double keyWidth = 44;       // mm, of the column of keys
+constexpr double keyWidth = 46;       // mm, of the column of keys
 
 } // namespace
 
@@ -69,13 +69,16 @@ void PhotoPickScreen::buildTiles(QBoxLayout* into)
 
 void PhotoPickScreen::buildKeys(QBoxLayout* into)
 {
-    auto* keys = new QGridLayout;
+    auto* room = new QWidget(this);
+    auto* keys = new QGridLayout(room);
+    keys->setContentsMargins(0, 0, 0, 0);
     keys->setSpacing(px(sizes::gap));
     const auto add = [&](const QString& name, const QString& title) {
         auto* made = new TapButton(theme(), name, TapButton::Kind::Plain, this);
         made->setTitle(title);
         made->setLeastSize(sizes::target, sizes::target);
         made->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+        made->setMinimumWidth(px(sizes::target));
         return made;
     };
     //: short: keys of 20 mm, to the pictures taken later and earlier
@@ -87,7 +90,9 @@ void PhotoPickScreen::buildKeys(QBoxLayout* into)
         keys->addWidget(m_older, 0, 1);
         keys->addWidget(folder, 0, 2);
     } else {
-        folder->setMinimumWidth(px(keyWidth));
+        room->setFixedWidth(px(keyWidth));
+        keys->setColumnStretch(0, 1);
+        keys->setColumnStretch(1, 1);
         keys->addWidget(folder, 0, 0, 1, 2);
         keys->addWidget(m_newer, 1, 0);
         keys->addWidget(m_older, 1, 1);
@@ -97,7 +102,7 @@ void PhotoPickScreen::buildKeys(QBoxLayout* into)
     connect(m_newer, &TapButton::clicked, this, [this] { turn(-1); });
     connect(m_older, &TapButton::clicked, this, [this] { turn(1); });
     connect(folder, &TapButton::clicked, this, &PhotoPickScreen::folderWanted);
-    into->addLayout(keys);
+    into->addWidget(room);
 }
 
 void PhotoPickScreen::reload()
@@ -190,7 +195,7 @@ QString PhotoPickScreen::whenOf(const FolderPicture& picture) const
 {
     const Instant now = around().bench.clock().now();
     const QDateTime local = picture.changed.toUTC().addSecs(now.utcOffsetSeconds);
-    const QString time = words().locale().toString(local.time(), QLocale::ShortFormat);
+    const QString time = local.time().toString(u"HH:mm"_s);
     if (local.date() == QDateTime::fromMSecsSinceEpoch(now.utcMs, Qt::UTC).addSecs(now.utcOffsetSeconds).date())
         return time;
     return words().locale().toString(local.date(), QLocale::ShortFormat) + u' ' + time;

@@ -11,8 +11,7 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 namespace {
 
-constexpr double keyWidth = 34;  // mm
-constexpr double keyHeight = 28; // mm, beside tiles
+constexpr double keyWidth = 34; // mm
 
 /// The context of this file's words.
 struct Says {
@@ -30,22 +29,6 @@ TapButton* makeSideKey(const Theme& theme, const SideKey& key, QWidget* parent)
     made->setLeastSize(keyWidth, sizes::target);
     QObject::connect(made, &TapButton::clicked, made, key.tapped);
     return made;
-}
-
-QWidget* makeBesideKey(const Surroundings& around, const SideKey& key, QWidget* parent)
-{
-    auto* room = new QWidget(parent);
-    auto* column = new QVBoxLayout(room);
-    column->setContentsMargins(0, 0, 0, 0);
-    TapButton* made = makeSideKey(around.theme, key, room);
-    if (around.upright) {
-        made->setFixedHeight(around.theme.px(sizes::target));
-    } else {
-        made->setFixedSize(around.theme.px(keyWidth), around.theme.px(keyHeight));
-        column->addStretch(1);
-    }
-    column->addWidget(made);
-    return room;
 }
 
 const Kept<PhotoTaken>* newestPhoto(const Repair& repair, PhotoMoment moment)

@@ -18,8 +18,6 @@ struct SideKey {
 
 /// At least 34 x 20 mm.
 [[nodiscard]] TapButton* makeSideKey(const Theme& theme, const SideKey& key, QWidget* parent);
-/// A key for the room beside the tiles of a choice: low at the side, or a row on an upright glass.
-[[nodiscard]] QWidget* makeBesideKey(const Surroundings& around, const SideKey& key, QWidget* parent);
 
 /// 'Photo: as found', with a tick when there is one. Empty when photos are not asked for here.
 [[nodiscard]] std::optional<SideKey> photoKey(const Surroundings& around, const Repair& repair, PhotoMoment moment,

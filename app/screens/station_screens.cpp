@@ -102,7 +102,7 @@ Screen* questionScreen(const Surroundings& around, const Repair& repair, Questio
     auto* choice = qobject_cast<ChoiceScreen*>(screen);
     const auto key = photoKey(around, repair, PhotoMoment::AsFound, ways);
     if (question == Question::Substrate && choice && key)
-        choice->addBeside(makeBesideKey(around, *key, choice));
+        choice->setSideKey(*key);
     return screen;
 }
 
