@@ -98,9 +98,16 @@ std::vector<QByteArray> Bench::blobsFor(const Payload& payload) const
     return blobs;
 }
 
-void Bench::submit(const QUuid& repair, const QString& person, const Payload& payload, Done done)
+void Bench::blob(const QByteArray& hash, std::function<void(const Logged<QByteArray>&)> then) const
 {
-    const EventDraft draft{repair, person, payload, m_parts.clock.now(), blobsFor(payload)};
+    m_parts.recorder.blob(hash, std::move(then));
+}
+
+void Bench::submit(const QUuid& repair, const QString& person, const Payload& payload, Done done,
+                   const std::vector<QByteArray>& kept)
+{
+    EventDraft draft{repair, person, payload, m_parts.clock.now(), blobsFor(payload)};
+    draft.blobs.insert(draft.blobs.end(), kept.begin(), kept.end());
     // While acts wait for the disk, their order must stay: what is not against the clock waits with them.
     if (!m_unsaved.empty()) {
         if (!isAgainstTheClock(payload))

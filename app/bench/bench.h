@@ -66,7 +66,11 @@ public:
     using Done = std::function<void(const std::optional<LogFailure>&)>;
     /// Writes one act, then folds it and says so. Acts against the clock go ahead when the disk refuses: they
     /// count at once, stay in unsaved() and are written when the disk is back.
-    void submit(const QUuid& repair, const QString& person, const Payload& payload, Done done);
+    /// kept: bytes that the act names by their SHA-256, written with it.
+    void submit(const QUuid& repair, const QString& person, const Payload& payload, Done done,
+                const std::vector<QByteArray>& kept = {});
+    /// Fetches bytes that the log keeps, by their SHA-256; answers later.
+    void blob(const QByteArray& hash, std::function<void(const Logged<QByteArray>&)> then) const;
 
     /// How many acts against the clock wait for the disk.
     [[nodiscard]] std::size_t unsaved() const { return m_unsaved.size(); }

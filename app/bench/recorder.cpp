@@ -66,4 +66,15 @@ void Recorder::append(const EventDraft& draft, std::function<void(const Logged<E
     QMetaObject::invokeMethod(m_writer, work, Qt::QueuedConnection);
 }
 
+void Recorder::blob(const QByteArray& hash, std::function<void(const Logged<QByteArray>&)> then)
+{
+    const auto work = [this, hash, then = std::move(then)] {
+        const Logged<QByteArray> read =
+            m_log ? m_log->blob(hash) : Logged<QByteArray>(tl::unexpected(LogFailure{LogTrouble::CannotOpen, m_path}));
+        QMetaObject::invokeMethod(
+            this, [then, read] { then(read); }, Qt::QueuedConnection);
+    };
+    QMetaObject::invokeMethod(m_writer, work, Qt::QueuedConnection);
+}
+
 } // namespace strandbench

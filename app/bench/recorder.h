@@ -24,6 +24,9 @@ public:
     /// Writes one event; `then` is called in this object's thread with what became of it.
     void append(const EventDraft& draft, std::function<void(const Logged<Event>&)> then);
 
+    /// Fetches the bytes of a SHA-256 that the log keeps; `then` is called in this object's thread.
+    void blob(const QByteArray& hash, std::function<void(const Logged<QByteArray>&)> then);
+
     [[nodiscard]] const QString& path() const { return m_path; }
 
 private:

@@ -10,6 +10,11 @@
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
+namespace {
+
+constexpr TextSize halfTitle{5.0, 3.4}; // mm: two keys share the place of one
+
+} // namespace
 
 ChoiceScreen::ChoiceScreen(const Surroundings& around, Spec spec, QWidget* parent)
     : Screen(around, spec.name, parent), m_spec(std::move(spec))
@@ -20,26 +25,53 @@ ChoiceScreen::ChoiceScreen(const Surroundings& around, Spec spec, QWidget* paren
     showPage(0);
 }
 
+void ChoiceScreen::addBeside(QWidget* beside, int share) { content()->addWidget(beside, share); }
+
+void ChoiceScreen::setSideKey(const SideKey& key)
+{
+    m_side = key;
+    showPage(0);
+}
+
+QWidget* ChoiceScreen::withSideKey(TapButton* more)
+{
+    if (!m_side)
+        return more;
+    auto* place = new QWidget(m_page);
+    auto* row = new QHBoxLayout(place);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(px(sizes::gap));
+    for (TapButton* each : {more, makeSideKey(theme(), *m_side, place)}) {
+        each->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+        each->setMinimumWidth(px(sizes::target));
+        each->setTitleSize(halfTitle);
+        row->addWidget(each, 1);
+    }
+    return place;
+}
+
 std::size_t ChoiceScreen::perPage() const { return 6; }
 
 void ChoiceScreen::showPage(std::size_t first)
 {
     delete m_page;
     m_page = new QWidget(this);
-    content()->addWidget(m_page, 1);
+    content()->insertWidget(0, m_page, 2);
     const std::size_t all = m_spec.tiles.size();
     const bool paged = all > perPage();
     const std::size_t room = paged ? perPage() - 1 : perPage();
     const std::size_t last = std::min(all, first + room);
-    std::vector<TapButton*> tiles;
+    std::vector<QWidget*> tiles;
     for (std::size_t i = first; i < last; ++i)
         tiles.push_back(makeTile(m_spec.tiles[i]));
     if (paged)
-        tiles.push_back(makeMoreTile(last < all ? last : 0));
+        tiles.push_back(withSideKey(makeMoreTile(last < all ? last : 0)));
+    else if (m_side)
+        tiles.push_back(makeSideKey(theme(), *m_side, m_page));
     lay(tiles);
 }
 
-void ChoiceScreen::lay(const std::vector<TapButton*>& tiles)
+void ChoiceScreen::lay(const std::vector<QWidget*>& tiles)
 {
     auto* grid = new QGridLayout(m_page);
     grid->setContentsMargins(0, 0, 0, 0);

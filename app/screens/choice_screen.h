@@ -2,7 +2,7 @@
 // A question with tiles for answers, two rows, paged when there are more; a tap on a tile is the answer.
 #pragma once
 
-#include "screens/screen.h"
+#include "screens/side_key.h"
 
 namespace strandbench {
 
@@ -28,7 +28,16 @@ public:
     };
     ChoiceScreen(const Surroundings& around, Spec spec, QWidget* parent = nullptr);
 
+    /// Puts something beside the tiles, below them on an upright glass. share: of the room, the tiles' being 2; 0: as
+    /// little as it needs.
+    void addBeside(QWidget* beside, int share = 0);
+    /// A key among the tiles that is no answer: it shares the last place with 'more', so that no tile is narrower.
+    void setSideKey(const SideKey& key);
+    /// What a scanner read is handed over; false: not wanted.
+    void onScan(std::function<bool(const QString&)> scan) { m_scan = std::move(scan); }
+
     void setWriting(bool writing) override;
+    bool scanned(const QString& text) override { return m_scan && m_scan(text); }
 
 Q_SIGNALS:
     void wayOnTapped();
@@ -37,10 +46,13 @@ private:
     void showPage(std::size_t first);
     [[nodiscard]] TapButton* makeTile(const Tile& tile);
     [[nodiscard]] TapButton* makeMoreTile(std::size_t next);
-    void lay(const std::vector<TapButton*>& tiles);
+    [[nodiscard]] QWidget* withSideKey(TapButton* more);
+    void lay(const std::vector<QWidget*>& tiles);
     [[nodiscard]] std::size_t perPage() const;
 
     Spec m_spec;
+    std::optional<SideKey> m_side;
+    std::function<bool(const QString&)> m_scan;
     QWidget* m_page = nullptr;
 };
 

@@ -3,9 +3,11 @@
 
 #include "screens/sign_widget.h"
 #include "screens/caution_list.h"
+#include "theme/sizes.h"
 #include "touch/hold_button.h"
 
 #include <QCoreApplication>
+#include <QGridLayout>
 
 using namespace Qt::StringLiterals;
 
@@ -25,7 +27,12 @@ MessageScreen::MessageScreen(const Surroundings& around, Spec spec, QWidget* par
     row->setSpacing(px(4));
     buildSide(box, row);
     buildWords(box, row);
-    content()->addWidget(box, 1);
+    auto* column = new QVBoxLayout;
+    column->setSpacing(px(sizes::gap));
+    column->addWidget(box, 1);
+    if (keysInRow())
+        buildKeys(column);
+    content()->addLayout(column, 1);
     answers()->setWayOn(m_spec.wayOn, m_spec.wayOnKind);
     answers()->setWayOnEnabled(static_cast<bool>(m_spec.go));
     connect(answers(), &AnswerBar::wayOnTapped, this, [this] { m_spec.go(); });
@@ -35,15 +42,44 @@ void MessageScreen::buildSide(QWidget* box, QBoxLayout* row)
 {
     auto* side = new QVBoxLayout;
     side->addWidget(new SignWidget(theme(), m_spec.sign, m_spec.signName, box), 1);
-    if (!m_spec.holdName.isEmpty()) {
-        auto* hold = new HoldButton(theme(), m_spec.holdName, TapButton::Kind::Plain, box);
-        hold->setTitle(m_spec.holdTitle);
-        hold->setSecondLine(QCoreApplication::translate("MessageScreen", "hold 1 s"));
-        hold->setLeastSize(34, 20);
-        connect(hold, &HoldButton::held, this, [this] { m_spec.held(); });
-        side->addWidget(hold);
+    if (!keysInRow()) {
+        if (!m_spec.holdName.isEmpty())
+            side->addWidget(makeHold(box));
+        for (const SideKey& each : m_spec.keys)
+            side->addWidget(makeSideKey(theme(), each, box));
     }
     row->addLayout(side, 1);
+}
+
+bool MessageScreen::keysInRow() const { return m_spec.keys.size() + (m_spec.holdName.isEmpty() ? 0 : 1) > 1; }
+
+HoldButton* MessageScreen::makeHold(QWidget* parent)
+{
+    auto* hold = new HoldButton(theme(), m_spec.holdName, TapButton::Kind::Plain, parent);
+    hold->setTitle(m_spec.holdTitle);
+    hold->setSecondLine(QCoreApplication::translate("MessageScreen", "hold 1 s"));
+    hold->setLeastSize(34, 20);
+    connect(hold, &HoldButton::held, this, [this] { m_spec.held(); });
+    return hold;
+}
+
+void MessageScreen::buildKeys(QBoxLayout* column)
+{
+    auto* grid = new QGridLayout;
+    grid->setSpacing(px(sizes::gap));
+    std::vector<TapButton*> all;
+    for (const SideKey& each : m_spec.keys)
+        all.push_back(makeSideKey(theme(), each, this));
+    if (!m_spec.holdName.isEmpty())
+        all.push_back(makeHold(this));
+    const int columns = around().upright ? 2 : static_cast<int>(all.size());
+    for (int i = 0; i < static_cast<int>(all.size()); ++i) {
+        TapButton* key = all[static_cast<std::size_t>(i)];
+        key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+        grid->addWidget(key, i / columns, i % columns);
+        grid->setColumnStretch(i % columns, 1);
+    }
+    column->addLayout(grid);
 }
 
 void MessageScreen::buildWords(QWidget* box, QBoxLayout* row)

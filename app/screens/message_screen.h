@@ -3,9 +3,11 @@
 #pragma once
 
 #include "pictures/pictogram.h"
-#include "screens/screen.h"
+#include "screens/side_key.h"
 
 namespace strandbench {
+
+class HoldButton;
 
 class MessageScreen final : public Screen {
     Q_OBJECT
@@ -26,13 +28,17 @@ public:
         QString holdName; ///< object name of the held key; empty for none
         QString holdTitle;
         std::function<void()> held;
-        bool refuses = false; ///< red edge and red sentence
+        std::vector<SideKey> keys; ///< one stands below the sign; more of them, or one and a held key, in a row
+        bool refuses = false;      ///< red edge and red sentence
     };
     MessageScreen(const Surroundings& around, Spec spec, QWidget* parent = nullptr);
 
 private:
     void buildSide(QWidget* box, QBoxLayout* row);
     void buildWords(QWidget* box, QBoxLayout* row);
+    void buildKeys(QBoxLayout* column);
+    [[nodiscard]] HoldButton* makeHold(QWidget* parent);
+    [[nodiscard]] bool keysInRow() const;
 
     Spec m_spec;
 };

@@ -81,7 +81,7 @@ void Screen::setContext(const QString& context) { m_context->setText(context); }
 
 void Screen::showTrouble(const QString& headline, const QString& whatToDo)
 {
-    m_troubleText->setText(headline.isEmpty() ? QString() : headline + u" "_s + whatToDo);
+    m_troubleText->setText(headline.isEmpty() ? QString() : (headline + u" "_s + whatToDo).trimmed());
     // It stands where the sentence stood, so that nothing below moves.
     m_trouble->setVisible(!headline.isEmpty());
     if (m_sentence)

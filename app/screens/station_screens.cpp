@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/station_screens.h"
 
+#include "screens/ask_screen.h"
 #include "screens/assess.h"
+#include "screens/choice_screen.h"
 #include "screens/clock_screen.h"
 #include "screens/measure_screens.h"
 #include "screens/message_screen.h"
@@ -10,7 +12,9 @@
 #include "screens/plan_screen.h"
 #include "screens/refusal_screen.h"
 #include "screens/replan_screen.h"
+#include "screens/side_key.h"
 #include "screens/step_screen.h"
+#include "words/notes.h"
 
 #include <QCoreApplication>
 
@@ -27,6 +31,16 @@ struct Says {
 const std::vector<Step>& stepsOf(const Repair& repair, Stage stage)
 {
     return stage == Stage::Finish ? repair.plan->finishing : repair.plan->prep;
+}
+
+/// The photo that belongs to a step: bare at the last cleaning before filling, and the guide coat.
+std::optional<PhotoMoment> photoOfStep(const QString& code)
+{
+    if (code == u"dust_off"_s || code == u"wipe_metal"_s)
+        return PhotoMoment::Bare;
+    if (code == u"guide_coat"_s)
+        return PhotoMoment::GuideCoat;
+    return std::nullopt;
 }
 
 bool isReadingStep(const Step& step) { return step.code.startsWith(u"read_panel"_s); }
@@ -53,6 +67,8 @@ Screen* stepScreen(const Surroundings& around, const Repair& repair, Stage stage
     spec.context = contextOf(repair, around.words) + u" · "_s + phrases::stepOf(index + 1, static_cast<int>(all));
     spec.stepCode = code;
     spec.looking = looking;
+    if (const auto moment = photoOfStep(code))
+        spec.side = photoKey(around, repair, *moment, ways);
     auto screen = std::make_shared<StepScreen*>(nullptr);
     spec.done = [screen, stage, index, code] { Q_EMIT(*screen)->acts({StepDone{stage, index, code}}); };
     *screen = new StepScreen(around, repair, std::move(spec), parent);
@@ -83,9 +99,15 @@ Screen* decideScreen(const Surroundings& around, const Repair& repair, const Way
 Screen* questionScreen(const Surroundings& around, const Repair& repair, Question question, const Ways& ways,
                        QWidget* parent)
 {
-    return AssessScreens(around, repair)
-        .make(
-            question, parent, [ways, question] { ways.howToTell(question); }, ways.present, ways.changeUnits);
+    Screen* screen =
+        AssessScreens(around, repair)
+            .make(
+                question, parent, [ways, question] { ways.howToTell(question); }, ways.present, ways.changeUnits);
+    auto* choice = qobject_cast<ChoiceScreen*>(screen);
+    const auto key = photoKey(around, repair, PhotoMoment::AsFound, ways);
+    if (question == Question::Substrate && choice && key)
+        choice->setSideKey(*key);
+    return screen;
 }
 
 /// A message with an act behind its way on.
@@ -97,7 +119,7 @@ Screen* actScreen(const Surroundings& around, MessageScreen::Spec spec, const Pa
     return *screen;
 }
 
-Screen* sandScreen(const Surroundings& around, const Repair& repair, BatchRef batch, QWidget* parent)
+Screen* sandScreen(const Surroundings& around, const Repair& repair, BatchRef batch, const Ways& ways, QWidget* parent)
 {
     MessageScreen::Spec spec;
     spec.name = u"screen_sand"_s;
@@ -110,6 +132,9 @@ Screen* sandScreen(const Surroundings& around, const Repair& repair, BatchRef ba
                                     : Says::tr("Coarser paper only inside the filled area. Then dust off.");
     spec.cautions = around.words.cautionsAt(Station::Sand);
     spec.wayOn = Says::tr("Sanded and dusted off");
+    const bool lastFill = !batch.finishing && batch.index + 1 == static_cast<int>(repair.plan->batches.size());
+    if (const auto key = photoKey(around, repair, PhotoMoment::Filled, ways); key && lastFill)
+        spec.keys.push_back(*key);
     return actScreen(around, std::move(spec), Sanded{batch}, parent);
 }
 
@@ -128,7 +153,17 @@ Screen* turnScreen(const Surroundings& around, const Repair& repair, QWidget* pa
     return actScreen(around, std::move(spec), Turned{}, parent);
 }
 
-Screen* handOverScreen(const Surroundings& around, const Repair& repair, QWidget* parent)
+/// "No photo yet: bare, filled."; empty when there is one of each.
+QString photosMissing(const Repair& repair)
+{
+    QStringList missing;
+    for (const PhotoMoment each : missingPhotos(repair))
+        missing << photoMomentInList(each);
+    //: %1 is a list of photos: "as found, bare"
+    return missing.isEmpty() ? QString() : Says::tr("No photo yet: %1.").arg(missing.join(u", "_s));
+}
+
+Screen* handOverScreen(const Surroundings& around, const Repair& repair, const Ways& ways, QWidget* parent)
 {
     MessageScreen::Spec spec;
     spec.name = u"screen_hand_over"_s;
@@ -144,6 +179,10 @@ Screen* handOverScreen(const Surroundings& around, const Repair& repair, QWidget
     spec.text = Says::tr("Mixed: %1 of fibre filler, %2 of finishing filler, in %3.")
                     .arg(around.words.mass(fibre), around.words.mass(finishing),
                          around.words.batches(static_cast<int>(repair.runs.size())));
+    if (const QString missing = photosMissing(repair); !missing.isEmpty())
+        spec.text += u'\n' + missing;
+    if (ways.photos)
+        spec.keys.push_back({u"photos"_s, Says::tr("Photos"), {}, Pictogram::None, ways.photos});
     spec.small = Says::tr("The paint system’s data sheet says when it may be primed.");
     spec.wayOn = Says::tr("Handed over");
     spec.wayOnKind = TapButton::Kind::Go;
@@ -163,37 +202,6 @@ Screen* doneScreen(const Surroundings& around, const Repair& repair, const Ways&
     spec.wayOn = Says::tr("To the rail");
     spec.go = ways.home;
     return new MessageScreen(around, std::move(spec), parent);
-}
-
-Screen* parkedScreen(const Surroundings& around, const Repair& repair, const Ways& ways, QWidget* parent)
-{
-    Q_UNUSED(ways);
-    const Parked& parked = *repair.parked;
-    MessageScreen::Spec spec;
-    spec.name = u"screen_parked"_s;
-    spec.context = contextOf(repair, around.words);
-    spec.sign = Pictogram::Parked;
-    spec.signName = Says::tr("Parked");
-    const QString place = parked.to.isEmpty() ? QString() : around.words.place(parked.to);
-    spec.sentence = place.isEmpty() ? Says::tr("Parked") : Says::tr("Parked: %1").arg(place);
-    auto screen = std::make_shared<MessageScreen*>(nullptr);
-    if (parked.because.empty()) {
-        spec.headline = Says::tr("It was parked to ask.");
-        spec.text = Says::tr("Go on only when the answer is there.");
-        spec.wayOn = Says::tr("Take it up again");
-        spec.go = [screen] { Q_EMIT(*screen)->acts({TakenUpAgain{}}); };
-    } else {
-        spec.refuses = true;
-        spec.headline = around.words.stopHeadline(parked.because.front());
-        spec.text = Says::tr("When what was wrong has been put right, assess it again from the first question.");
-        spec.wayOn = Says::tr("Leave it parked");
-        spec.go = ways.home;
-        spec.holdName = u"assess_again"_s;
-        spec.holdTitle = Says::tr("Assess again");
-        spec.held = [screen] { Q_EMIT(*screen)->acts({AssessAgain{}}); };
-    }
-    *screen = new MessageScreen(around, std::move(spec), parent);
-    return *screen;
 }
 
 } // namespace
@@ -217,15 +225,15 @@ Screen* screenOf(const Surroundings& around, const Repair& repair, const Ways& w
     case Station::Wait:
         return new ClockScreen(around, repair, *repair.run(*next.batch), ClockScreen::Part::Wait, ways, parent);
     case Station::Sand:
-        return sandScreen(around, repair, *next.batch, parent);
+        return sandScreen(around, repair, *next.batch, ways, parent);
     case Station::Turn:
         return turnScreen(around, repair, parent);
     case Station::HandOver:
         if (next.index < static_cast<int>(handOverTests().size()))
             return stepScreen(around, repair, Stage::HandOver, next.index, false, ways, parent);
-        return handOverScreen(around, repair, parent);
+        return handOverScreen(around, repair, ways, parent);
     case Station::Parked:
-        return parkedScreen(around, repair, ways, parent);
+        return parkedScreenOf(around, repair, ways, parent);
     case Station::Done:
         break;
     }
@@ -244,33 +252,6 @@ Screen* lookScreenOf(const Surroundings& around, const Repair& repair, const Loo
         break;
     }
     return stepScreen(around, repair, look.stage, look.index, true, ways, parent);
-}
-
-Screen* askScreenOf(const Surroundings& around, const Repair& repair, const Ways& ways, QWidget* parent)
-{
-    MessageScreen::Spec spec;
-    spec.name = u"screen_ask"_s;
-    spec.context = contextOf(repair, around.words);
-    spec.sign = Pictogram::StopHand;
-    spec.signName = Says::tr("Stop");
-    spec.sentence = Says::tr("Stop here and ask");
-    spec.headline = Says::tr("Ask the supervisor before you go on.");
-    const bool running =
-        std::any_of(repair.runs.begin(), repair.runs.end(), [](const BatchRun& r) { return r.running(); });
-    spec.text = running ? Says::tr("The mix on this panel goes on curing and its clock runs on.")
-                        : Says::tr("Nothing is lost: parked, it waits on the rail at this very step.");
-    spec.small = Says::tr("The safety data sheet and the maker’s repair manual come first.");
-    spec.refuses = true;
-    spec.wayOn = Says::tr("Answered: go on");
-    spec.go = ways.present;
-    auto screen = std::make_shared<MessageScreen*>(nullptr);
-    if (!running) {
-        spec.holdName = u"park_it"_s;
-        spec.holdTitle = Says::tr("Park it");
-        spec.held = [screen] { Q_EMIT(*screen)->acts({Parked{u"supervisor"_s, {}}}); };
-    }
-    *screen = new MessageScreen(around, std::move(spec), parent);
-    return *screen;
 }
 
 std::optional<Look> lookBefore(const Repair& repair, const std::optional<Look>& from)

@@ -14,13 +14,14 @@ struct Ways {
     std::function<void()> why;
     std::function<void()> changeUnits;
     std::function<void()> home;
-    std::function<void()> beadAsLaid;    ///< of the batch that is mixed next
-    std::function<void(BatchRef)> curve; ///< of a running batch
-    std::function<void()> answers;       ///< everything answered so far, to change one of them
-    std::function<void(BatchRef)> lots;  ///< product and lots of the batch that is mixed next
-    std::function<void()> photos;        ///< pictures of this repair
-    std::function<void()> notes;         ///< remarks of this repair
-    std::function<void()> record;        ///< what happened to this repair, and its job sheet
+    std::function<void()> beadAsLaid;       ///< of the batch that is mixed next
+    std::function<void(BatchRef)> curve;    ///< of a running batch
+    std::function<void()> answers;          ///< everything answered so far, to change one of them
+    std::function<void(BatchRef)> lots;     ///< product and lots of the batch that is mixed next
+    std::function<void()> photos;           ///< pictures of this repair
+    std::function<void(PhotoMoment)> photo; ///< choose one for a moment, and come back
+    std::function<void()> notes;            ///< remarks of this repair
+    std::function<void()> record;           ///< what happened to this repair, and its job sheet
 };
 
 /// The screen of the repair's next step.
@@ -28,8 +29,6 @@ struct Ways {
 /// The screen of a step that is only looked at.
 [[nodiscard]] Screen* lookScreenOf(const Surroundings& around, const Repair& repair, const Look& look, const Ways& ways,
                                    QWidget* parent);
-/// 'Stop and ask': whole screen, from any step.
-[[nodiscard]] Screen* askScreenOf(const Surroundings& around, const Repair& repair, const Ways& ways, QWidget* parent);
 
 /// Where 'back' leads from the present step, or from a look: the step before it; empty for home.
 [[nodiscard]] std::optional<Look> lookBefore(const Repair& repair, const std::optional<Look>& from);

@@ -2,6 +2,7 @@
 #include "screens/station_words.h"
 
 #include "screens/phrases.h"
+#include "words/notes.h"
 
 #include <QCoreApplication>
 
@@ -29,6 +30,18 @@ NextWords ofSteps(const NextStep& next, std::size_t all, const Words& words)
             signOf(next.station)};
 }
 
+/// Why and where: a refusal tells both.
+QString whyParked(const Parked& parked, const Words& words)
+{
+    if (!parked.because.empty())
+        return words.stopHeadline(parked.because.front());
+    if (parked.reason.isEmpty() && parked.to.isEmpty())
+        return Says::tr("by choice");
+    QStringList parts{parkReason(parked.reason), parkedWhere(parked.to)};
+    parts.removeAll(QString());
+    return parts.join(u" · "_s);
+}
+
 } // namespace
 
 NextWords nextWords(const Repair& repair, const std::optional<RunningMix>& running, const Words& words)
@@ -38,9 +51,7 @@ NextWords nextWords(const Repair& repair, const std::optional<RunningMix>& runni
         return ofClock(*running, words);
     switch (next.station) {
     case Station::Parked: {
-        const std::vector<QString>& because = repair.parked->because;
-        return {Words::title(words.station(next.station)),
-                because.empty() ? Says::tr("by choice") : words.stopHeadline(because.front()), Pictogram::Parked};
+        return {Words::title(words.station(next.station)), whyParked(*repair.parked, words), Pictogram::Parked};
     }
     case Station::Assess:
         return {Words::title(words.station(next.station)), words.questionName(*next.question), signOf(next.station)};

@@ -28,13 +28,23 @@ StepScreen::StepScreen(const Surroundings& around, const Repair& repair, Spec sp
         inside->addWidget(label(u"detail"_s, TextRole::Body, spec.text.detail));
     content()->addWidget(box, 2);
 
+    auto* aside = new QVBoxLayout;
+    aside->setSpacing(px(sizes::gap));
     if (!spec.text.cautions.empty()) {
         auto* side = card(u"caution_card"_s);
         auto* column = new QVBoxLayout(side);
         column->setContentsMargins(px(3), px(1.5), px(3), px(1.5));
         column->addWidget(cautionList(spec.text.cautions, theme(), side), 1);
-        content()->addWidget(side, 1);
+        aside->addWidget(side, 1);
+    } else if (spec.side) {
+        aside->addStretch(1);
     }
+    if (spec.side)
+        aside->addWidget(makeSideKey(theme(), *spec.side, this));
+    if (aside->isEmpty())
+        delete aside;
+    else
+        content()->addLayout(aside, 1);
     answers()->setWayOn(spec.looking ? QCoreApplication::translate("StepScreen", "To the present step")
                                      : spec.text.wayOn);
     connect(answers(), &AnswerBar::wayOnTapped, this, [this, looking = spec.looking, done = spec.done] {

@@ -3,7 +3,7 @@
 // one way on named by what it records.
 #pragma once
 
-#include "screens/screen.h"
+#include "screens/side_key.h"
 
 namespace strandbench {
 
@@ -17,6 +17,7 @@ public:
         QString stepCode;     ///< picks the picture
         bool looking = false; ///< done before, only looked at
         std::function<void()> done;
+        std::optional<SideKey> side = std::nullopt; ///< a photo that belongs to this step
     };
     StepScreen(const Surroundings& around, const Repair& repair, Spec spec, QWidget* parent = nullptr);
 

@@ -7,6 +7,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
@@ -19,9 +21,23 @@ struct Says {
     Q_DECLARE_TR_FUNCTIONS(TakeInScreen)
 };
 
+/// What keeps a scanned text from being a name or a number; empty when nothing does.
+std::optional<QString> scanTrouble(const QString& text)
+{
+    if (text.isEmpty())
+        return Says::tr("The code is empty.");
+    if (!std::all_of(text.begin(), text.end(), [](QChar c) { return c.isPrint(); }))
+        return Says::tr("The code holds a control character.");
+    if (text.size() > longestScan)
+        return Says::tr("The code has %1 characters.").arg(text.size());
+    return std::nullopt;
+}
+
+QString scanAllowed() { return Says::tr("Scan 1 to %1 letters and figures.").arg(longestScan); }
+
 /// A screen of plain names as tiles; a tap hands the name over.
-Screen* makeNames(const Surroundings& around, ChoiceScreen::Spec spec, const QStringList& names, const QString& chosen,
-                  const std::function<void(const QString&)>& tapped, QWidget* parent)
+ChoiceScreen* makeNames(const Surroundings& around, ChoiceScreen::Spec spec, const QStringList& names,
+                        const QString& chosen, const std::function<void(const QString&)>& tapped, QWidget* parent)
 {
     int number = 0;
     for (const QString& each : names)
@@ -45,12 +61,16 @@ JobNumberScreen::JobNumberScreen(const Surroundings& around, const QString& numb
     m_keys = new KeyPad(theme(), around.upright ? 4 : 6, this);
     m_keys->setPointAllowed(false);
     m_keys->setLongest(longestJobNumber);
-    m_keys->setText(number);
+    if (!m_keys->setText(number))
+        m_scanned = number;
     row->addWidget(m_number, 1);
     row->addWidget(m_keys, 3);
     content()->addLayout(row, 1);
     answers()->setWayOn(Says::tr("That is the job"));
-    connect(m_keys, &KeyPad::textChanged, this, &JobNumberScreen::showNumber);
+    connect(m_keys, &KeyPad::textChanged, this, [this](const QString& keyed) {
+        m_scanned.clear();
+        showNumber(keyed);
+    });
     connect(answers(), &AnswerBar::wayOnTapped, this, &JobNumberScreen::give);
     showNumber(number);
 }
@@ -61,8 +81,22 @@ void JobNumberScreen::showNumber(const QString& number)
     showTrouble({}, {});
 }
 
+bool JobNumberScreen::scanned(const QString& text)
+{
+    const QString number = text.trimmed();
+    if (const auto trouble = scanTrouble(number))
+        showTrouble(*trouble, scanAllowed());
+    else
+        Q_EMIT numberGiven(number);
+    return true;
+}
+
 void JobNumberScreen::give()
 {
+    if (!m_scanned.isEmpty()) {
+        Q_EMIT numberGiven(m_scanned);
+        return;
+    }
     if (m_keys->text().isEmpty())
         return showTrouble(Says::tr("The job number is empty."),
                            Says::tr("Key in 1 to %1 digits.").arg(longestJobNumber));
@@ -100,7 +134,20 @@ Screen* makePanelScreen(const Surroundings& around, const QString& job, std::fun
     spec.name = u"screen_panel"_s;
     spec.context = around.words.jobLabel(job) + u" · "_s + around.settings.person;
     spec.sentence = Says::tr("Which panel is it?");
-    return makeNames(around, std::move(spec), panelNames(), {}, taken, parent);
+    QStringList names = around.settings.panels.mid(0, mostRecentPanels);
+    for (const QString& each : panelNames())
+        if (!names.contains(each))
+            names << each;
+    ChoiceScreen* screen = makeNames(around, std::move(spec), names, {}, taken, parent);
+    screen->onScan([screen, taken](const QString& text) {
+        const QString panel = text.trimmed();
+        if (const auto trouble = scanTrouble(panel))
+            screen->showTrouble(*trouble, scanAllowed());
+        else
+            taken(panel);
+        return true;
+    });
+    return screen;
 }
 
 Screen* makePersonScreen(const Surroundings& around, std::function<void(const QString&)> chosen, QWidget* parent)

@@ -12,6 +12,9 @@ class JobNumberScreen final : public Screen {
 public:
     JobNumberScreen(const Surroundings& around, const QString& number, QWidget* parent = nullptr);
 
+    /// A scanned number may have letters, as the job card's bar code has them.
+    bool scanned(const QString& text) override;
+
 Q_SIGNALS:
     void numberGiven(const QString& number);
 
@@ -19,6 +22,7 @@ private:
     void showNumber(const QString& number);
     void give();
 
+    QString m_scanned; ///< a number that the keys cannot write
     KeyPad* m_keys = nullptr;
     FitLabel* m_number = nullptr;
 };
@@ -26,7 +30,12 @@ private:
 /// The panels of a bus as the workshop calls them, in the person's language: one tile each.
 [[nodiscard]] QStringList panelNames();
 
-/// The screen of panels: a tap takes the panel in. Given the person's name for the context.
+/// The greatest number of characters of a scanned job number or panel.
+inline constexpr int longestScan = 24;
+/// How many panels taken in lately stand in front of the rest.
+inline constexpr int mostRecentPanels = 6;
+
+/// The screen of panels, those taken in lately first: a tap takes the panel in, and so does a scan of its name.
 [[nodiscard]] Screen* makePanelScreen(const Surroundings& around, const QString& job,
                                       std::function<void(const QString&)> taken, QWidget* parent);
 

@@ -44,7 +44,8 @@ bool hasOwnMeaning(const QKeyEvent& press)
 bool AnyKey::meansWayOn(const QKeyEvent& press, const Instant& now)
 {
     constexpr Qt::KeyboardModifiers commands = Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier;
-    if (press.isAutoRepeat() || (press.modifiers() & commands) || hasOwnMeaning(press))
+    const bool meant = m_footSwitch != 0 ? press.key() == m_footSwitch : !hasOwnMeaning(press);
+    if (press.isAutoRepeat() || (press.modifiers() & commands) || !meant)
         return false;
     const bool bounced = m_last && elapsed(*m_last, now) < rest;
     m_last = now;

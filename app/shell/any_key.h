@@ -15,9 +15,13 @@ namespace strandbench {
 /// confirms one step and not two.
 class AnyKey {
 public:
+    /// The Qt::Key of the foot switch, which then means the way on whatever else it would mean, and no other key
+    /// does; 0: any key.
+    void setFootSwitch(int key) { m_footSwitch = key; }
     [[nodiscard]] bool meansWayOn(const QKeyEvent& press, const Instant& now);
 
 private:
+    int m_footSwitch = 0;
     std::optional<Instant> m_last;
 };
 

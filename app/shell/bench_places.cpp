@@ -35,8 +35,6 @@ Screen* BenchWindow::makeScreen()
                              repair->plan && !repair->replanDue() ? *repair->plan : m_parts.bench.plan(*repair), this);
     case Place::HowToTell:
         return new HowToTellScreen(*m_around, *repair, m_toldQuestion, this);
-    case Place::Ask:
-        return askScreenOf(*m_around, *repair, ways(), this);
     case Place::Bead:
         return makeBeadScreen(*m_around, *repair, *nextStep(*repair).batch, this, [this] { changeUnits(); });
     case Place::Curve:
@@ -44,9 +42,11 @@ Screen* BenchWindow::makeScreen()
     case Place::Answers:
         return makeAnswersScreen(*m_around, *repair, ways(), this);
     case Place::Repair:
+        return makeRepairScreen(*repair);
+    default:
         break;
     }
-    return makeRepairScreen(*repair);
+    return makeBeside(*repair);
 }
 
 Screen* BenchWindow::makeHome()
@@ -125,6 +125,9 @@ Ways BenchWindow::ways()
         m_curveOf = batch;
         place(Place::Curve);
     };
+    ways.photos = [this] { place(Place::Photos); };
+    ways.photo = [this](PhotoMoment moment) { choosePhoto(moment, Place::Repair); };
+    ways.notes = [this] { place(Place::Notes); };
     return ways;
 }
 

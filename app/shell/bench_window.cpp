@@ -13,7 +13,8 @@ using namespace Qt::StringLiterals;
 
 namespace strandbench {
 
-BenchWindow::BenchWindow(Parts parts) : m_parts(std::move(parts)), m_column(new QVBoxLayout(this))
+BenchWindow::BenchWindow(Parts parts)
+    : m_parts(std::move(parts)), m_column(new QVBoxLayout(this)), m_scanGate(*this, m_parts.bench.clock())
 {
     setObjectName(u"bench_window"_s);
     m_column->setContentsMargins(0, 0, 0, 0);
@@ -25,6 +26,9 @@ BenchWindow::BenchWindow(Parts parts) : m_parts(std::move(parts)), m_column(new 
         scheduleTick();
     });
     connect(&m_parts.bench, &Bench::unsavedChanged, this, &BenchWindow::showUnsaved);
+    connect(&m_scanGate, &ScanGate::scanned, this, &BenchWindow::takeScan);
+    connect(&m_scanGate, &ScanGate::cutShort, this,
+            [this] { tellScan(tr("A scan came without its Enter. Set the scanner to end with Enter.")); });
     apply(m_parts.settings);
     scheduleTick();
 }
@@ -40,6 +44,7 @@ BenchWindow::~BenchWindow()
 void BenchWindow::apply(const Settings& settings)
 {
     m_parts.settings = settings;
+    m_anyKey.setFootSwitch(settings.footSwitchKey);
     m_parts.speak(settings.language);
     rebuild();
 }
@@ -157,10 +162,22 @@ void BenchWindow::back()
     case Place::Why:
     case Place::HowToTell:
     case Place::Ask:
+    case Place::Photos:
+    case Place::Notes:
     case Place::Bead:
     case Place::Curve:
     case Place::Answers:
         return place(Place::Repair);
+    case Place::ParkWhy:
+        return place(Place::Ask);
+    case Place::ParkTo:
+        return place(Place::ParkWhy);
+    case Place::PhotoPick:
+        return place(m_afterPhoto);
+    case Place::PhotoFolder:
+        return place(Place::PhotoPick);
+    case Place::NoteText:
+        return place(Place::Notes);
     case Place::Home:
     case Place::JobNumber:
     case Place::Person:
@@ -212,12 +229,13 @@ void BenchWindow::takeIn(const QString& panel)
     m_screen->showTrouble({}, {});
     const QUuid id = QUuid::createUuid();
     m_parts.bench.submit(id, m_parts.settings.person, TakenIn{m_job, panel},
-                         [this, id](const std::optional<LogFailure>& failure) {
+                         [this, id, panel](const std::optional<LogFailure>& failure) {
                              m_writing = false;
                              m_screen->setWriting(false);
                              if (failure)
                                  return tellTrouble(*failure);
                              showRepair(id);
+                             keepPanel(panel);
                          });
 }
 
@@ -245,6 +263,7 @@ void BenchWindow::showUnsaved()
 void BenchWindow::tick()
 {
     m_ribbon->tick();
+    forgetScan();
     if (m_screen)
         m_screen->tick();
 }

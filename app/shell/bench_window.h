@@ -8,6 +8,7 @@
 #include "screens/station_screens.h"
 #include "shell/any_key.h"
 #include "shell/ribbon.h"
+#include "shell/scan_reader.h"
 
 #include <QTimer>
 
@@ -34,13 +35,13 @@ public:
     [[nodiscard]] Screen* screen() const { return m_screen; }
     [[nodiscard]] const Theme& theme() const { return *m_theme; }
     [[nodiscard]] const Settings& settings() const { return m_parts.settings; }
-    /// True from a tap until its act is on the disk, or was refused.
-    [[nodiscard]] bool writing() const { return m_writing; }
     /// The repair whose present step is shown; empty elsewhere, and where an earlier step is only looked at.
     [[nodiscard]] std::optional<QUuid> presentRepair() const
     {
         return m_place == Place::Repair && !m_look ? m_repair : std::nullopt;
     }
+    /// True from a tap until its act is on the disk, or was refused; also while a key may be the first of a scan.
+    [[nodiscard]] bool writing() const { return m_writing || m_scanGate.holding(); }
     void showHome();
     void showRepair(const QUuid& id);
     /// Brings every clock up to date; also called by the window's own timer on each second.
@@ -63,10 +64,18 @@ private:
         Repair,
         Why,
         HowToTell,
-        Ask,
         Bead,
         Curve,
-        Answers
+        Answers,
+        // Beside the steps: makeBeside().
+        Ask,
+        ParkWhy,
+        ParkTo,
+        Photos,
+        PhotoPick,
+        PhotoFolder,
+        Notes,
+        NoteText,
     };
 
     void rebuild();
@@ -78,6 +87,16 @@ private:
     [[nodiscard]] Screen* makeCalibrate();
     [[nodiscard]] Screen* makeRepairScreen(const Repair& repair);
     [[nodiscard]] Ways ways();
+    [[nodiscard]] Screen* makeBeside(const Repair& repair);
+    [[nodiscard]] Screen* makePhotoPick(const Repair& repair);
+    [[nodiscard]] Screen* makePhotoFolder();
+    void choosePhoto(PhotoMoment moment, Place after);
+    /// Writes an act that moves no step, with bytes that it names; then shows a place.
+    void keep(const Payload& payload, const std::vector<QByteArray>& bytes, Place after);
+    void keepPanel(const QString& panel); ///< among those taken in lately
+    void takeScan(const QString& text);
+    void tellScan(const QString& text);
+    void forgetScan(); ///< once it has been told for long enough
     void setScreen(Screen* screen);
     void back();
     void act(std::vector<Payload> payloads);
@@ -110,6 +129,12 @@ private:
     BatchRef m_curveOf; ///< the batch whose curve is shown
     Question m_toldQuestion = Question::Substrate;
     bool m_writing = false;
+    PhotoMoment m_photoMoment = PhotoMoment::AsFound;
+    Place m_afterPhoto = Place::Photos;
+    QString m_folderLookedAt;
+    QString m_parkReason;
+    std::optional<std::pair<QString, Instant>> m_scanTold; ///< what was told of a scan, and when
+    ScanGate m_scanGate;
     AnyKey m_anyKey;
     QTimer m_tick;
 };

@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screens/side_key.h"
+
+#include "theme/sizes.h"
+#include "words/notes.h"
+
+#include <QCoreApplication>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+namespace {
+
+constexpr double keyWidth = 34; // mm
+
+/// The context of this file's words.
+struct Says {
+    Q_DECLARE_TR_FUNCTIONS(SideKey)
+};
+
+} // namespace
+
+TapButton* makeSideKey(const Theme& theme, const SideKey& key, QWidget* parent)
+{
+    auto* made = new TapButton(theme, key.name, TapButton::Kind::Plain, parent);
+    made->setTitle(key.title);
+    made->setSecondLine(key.second);
+    made->setSign(key.sign);
+    made->setLeastSize(keyWidth, sizes::target);
+    QObject::connect(made, &TapButton::clicked, made, key.tapped);
+    return made;
+}
+
+const Kept<PhotoTaken>* newestPhoto(const Repair& repair, PhotoMoment moment)
+{
+    const Kept<PhotoTaken>* newest = nullptr;
+    for (const Kept<PhotoTaken>& each : repair.photos)
+        if (each.what.moment == moment)
+            newest = &each;
+    return newest;
+}
+
+std::vector<PhotoMoment> missingPhotos(const Repair& repair)
+{
+    std::vector<PhotoMoment> missing;
+    for (const auto& [moment, code] : Codes<PhotoMoment>::table)
+        if (!newestPhoto(repair, moment))
+            missing.push_back(moment);
+    return missing;
+}
+
+std::optional<SideKey> photoKey(const Surroundings& around, const Repair& repair, PhotoMoment moment, const Ways& ways)
+{
+    if (!ways.photo || !repair.open())
+        return std::nullopt;
+    SideKey key;
+    key.name = u"photo_"_s + codeOf(moment);
+    //: %1 is when: "as found", "bare", "filled", "guide coat"
+    key.title = Says::tr("Photo: %1").arg(photoMomentInList(moment));
+    const Kept<PhotoTaken>* newest = newestPhoto(repair, moment);
+    key.second = newest ? Says::tr("taken %1").arg(around.words.clockTime(newest->at)) : Says::tr("none yet");
+    key.sign = newest ? Pictogram::Tick : Pictogram::None;
+    key.tapped = [ways, moment] { ways.photo(moment); };
+    return key;
+}
+
+} // namespace strandbench

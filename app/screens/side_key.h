@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A key beside the main thing of a screen: never in the place of the three answers.
+#pragma once
+
+#include "screens/station_screens.h"
+
+#include <optional>
+
+namespace strandbench {
+
+struct SideKey {
+    QString name; ///< object name
+    QString title;
+    QString second;
+    Pictogram sign = Pictogram::None;
+    std::function<void()> tapped;
+};
+
+/// At least 34 x 20 mm.
+[[nodiscard]] TapButton* makeSideKey(const Theme& theme, const SideKey& key, QWidget* parent);
+
+/// 'Photo: as found', with a tick when there is one. Empty when photos are not asked for here.
+[[nodiscard]] std::optional<SideKey> photoKey(const Surroundings& around, const Repair& repair, PhotoMoment moment,
+                                              const Ways& ways);
+
+/// The newest photo of a moment; null when there is none.
+[[nodiscard]] const Kept<PhotoTaken>* newestPhoto(const Repair& repair, PhotoMoment moment);
+/// The moments of which there is no photo yet, in order.
+[[nodiscard]] std::vector<PhotoMoment> missingPhotos(const Repair& repair);
+
+} // namespace strandbench
