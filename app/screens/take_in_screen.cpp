@@ -61,6 +61,17 @@ void JobNumberScreen::showNumber(const QString& number)
     showTrouble({}, {});
 }
 
+QVariantMap JobNumberScreen::draft() const
+{
+    return m_keys->text().isEmpty() ? QVariantMap() : QVariantMap{{u"number"_s, m_keys->text()}};
+}
+
+void JobNumberScreen::setDraft(const QVariantMap& draft)
+{
+    m_keys->setText(draft.value(u"number"_s).toString());
+    showNumber(m_keys->text());
+}
+
 void JobNumberScreen::give()
 {
     if (m_keys->text().isEmpty())

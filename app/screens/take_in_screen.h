@@ -12,6 +12,9 @@ class JobNumberScreen final : public Screen {
 public:
     JobNumberScreen(const Surroundings& around, const QString& number, QWidget* parent = nullptr);
 
+    [[nodiscard]] QVariantMap draft() const override;
+    void setDraft(const QVariantMap& draft) override;
+
 Q_SIGNALS:
     void numberGiven(const QString& number);
 
