@@ -11,6 +11,7 @@
 #include "theme/sizes.h"
 
 #include <QCoreApplication>
+#include <QStackedLayout>
 
 using namespace Qt::StringLiterals;
 
@@ -55,6 +56,8 @@ MixScreen::MixScreen(const Surroundings& around, const Repair& repair, BatchRef 
                                 : tr("Knead both, then lay this puddle and bead"));
     buildNotice();
     buildCards();
+    disconnect(answers(), &AnswerBar::backTapped, this, &Screen::backTapped);
+    connect(answers(), &AnswerBar::backTapped, this, &MixScreen::back);
     connect(answers(), &AnswerBar::wayOnTapped, this, &MixScreen::act);
     tick();
 }
@@ -62,17 +65,8 @@ MixScreen::MixScreen(const Surroundings& around, const Repair& repair, BatchRef 
 void MixScreen::forecast()
 {
     const PlanningSet& planning = around().bench.planning();
-    const Fraction share = m_batch.batch.mix.hardenerShare;
-    const auto at = [&](double part) {
-        return forecastOf(m_repair, m_batch, Fraction::ofOne(share.value() * part), planning);
-    };
-    m_forecast = at(1.0);
+    m_forecast = forecastOf(m_repair, m_batch, m_batch.batch.mix.hardenerShare, planning);
     m_hold = holdOf(m_repair, m_batch, m_forecast, planning);
-    const auto less = at(0.75);
-    const auto more = at(1.25);
-    if (less && more)
-        m_quarterOff = tr("a quarter less gels in %1, a quarter more in %2")
-                           .arg(words().duration(less->times.gel), words().duration(more->times.gel));
 }
 
 void MixScreen::act()
@@ -101,35 +95,57 @@ void MixScreen::buildNotice()
 void MixScreen::buildCards()
 {
     const bool upright = around().upright;
-    auto* side = new QVBoxLayout;
-    side->setSpacing(px(sizes::gap));
-    if (upright) {
-        auto* row = new QHBoxLayout;
-        row->setSpacing(px(sizes::gap));
-        row->addWidget(figuresCard(), 1);
-        row->addLayout(ownKeys(), 1);
-        side->addLayout(row, 3);
-    } else {
-        side->addLayout(ownKeys());
-    }
-    side->addWidget(besideKeys(), upright ? 2 : 1);
+    auto* holder = new QWidget(this);
+    content()->addWidget(holder, 1);
+    m_pages = new QStackedLayout(holder);
+    auto* mix = new QWidget(holder);
+    auto* column = new QVBoxLayout(mix);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(px(2));
+    const std::vector<CautionText> cautions = words().cautionsAt(Station::Mix);
+    column->addWidget(cautionStrip(cautions, theme(), mix, upright ? 2 : static_cast<int>(cautions.size())));
     auto* cards = new QBoxLayout(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     cards->setSpacing(px(sizes::gap));
-    cards->addWidget(puddleCard(), upright ? 3 : 6);
-    if (!upright)
-        cards->addWidget(figuresCard(), 5);
-    cards->addLayout(side, upright ? 5 : 8);
-    content()->addLayout(cards, 1);
+    cards->addWidget(puddleCard(), 5);
+    auto* row = upright ? new QHBoxLayout : nullptr;
+    if (row)
+        row->setSpacing(px(sizes::gap));
+    (row ? row : cards)->addWidget(figuresCard(), 5);
+    (row ? row : cards)->addLayout(keys(), upright ? 5 : 7);
+    if (row)
+        cards->addLayout(row, 5);
+    column->addLayout(cards, 1);
+    m_pages->addWidget(mix);
+    m_pages->addWidget(cautionList(cautions, theme(), holder));
 }
 
-QLayout* MixScreen::ownKeys()
+QLayout* MixScreen::keys()
 {
-    auto* keys = new QBoxLayout(around().upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    auto* keys = new QVBoxLayout;
     keys->setSpacing(px(sizes::gap));
-    keys->addWidget(productKey(), 3);
+    auto* first = new QHBoxLayout;
+    first->setSpacing(px(sizes::gap));
+    first->addWidget(productKey(), 3);
     if (m_forecast && m_batch.sheet)
-        keys->addWidget(beadKey(), 2);
+        first->addWidget(beadKey(), 2);
+    keys->addLayout(first, 1);
+    m_waysOut = waysOut();
+    m_inFull = new TapButton(theme(), u"cautions_in_full"_s, TapButton::Kind::Quiet, this);
+    m_inFull->setTitle(tr("Why these cautions?"));
+    m_inFull->setTitleSize({4.6, 4});
+    m_inFull->setSign(Pictogram::Caution);
+    connect(m_inFull, &TapButton::clicked, this, [this] { m_pages->setCurrentIndex(1); });
+    keys->addWidget(m_waysOut, 1);
+    keys->addWidget(m_inFull, 1);
     return keys;
+}
+
+void MixScreen::back()
+{
+    if (m_pages->currentIndex() == 0)
+        Q_EMIT backTapped();
+    else
+        m_pages->setCurrentIndex(0);
 }
 
 TapButton* MixScreen::productKey()
@@ -160,28 +176,10 @@ TapButton* MixScreen::beadKey()
     return key;
 }
 
-QWidget* MixScreen::besideKeys()
-{
-    auto* box = new QWidget(this);
-    auto* row = new QHBoxLayout(box);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(px(sizes::gap));
-    std::vector<CautionText> cautions = words().cautionsAt(Station::Mix);
-    m_cautions = cautionList(cautions, theme(), box);
-    for (CautionText& each : cautions)
-        each.rest.clear();
-    m_leads = cautionList(cautions, theme(), box);
-    m_waysOut = waysOut();
-    row->addWidget(m_waysOut, around().upright ? 1 : 4);
-    row->addWidget(m_leads, around().upright ? 1 : 5);
-    row->addWidget(m_cautions, 9);
-    return box;
-}
-
 QWidget* MixScreen::waysOut()
 {
     auto* box = new QWidget(this);
-    auto* keys = new QVBoxLayout(box);
+    auto* keys = new QHBoxLayout(box);
     keys->setContentsMargins(0, 0, 0, 0);
     keys->setSpacing(px(sizes::gap));
     const auto key = [&](const QString& name, const QString& title, auto tapped) {
@@ -215,8 +213,7 @@ void MixScreen::showNotice(const QString& text, bool offers)
     m_notice->setVisible(told && troubleShown().isEmpty());
     sentence()->setVisible(!told && troubleShown().isEmpty());
     m_waysOut->setVisible(offers);
-    m_leads->setVisible(offers);
-    m_cautions->setVisible(!offers);
+    m_inFull->setVisible(!offers);
 }
 
 void MixScreen::tick()
@@ -307,10 +304,8 @@ QWidget* MixScreen::figuresCard()
         figure(u"mix_weigh"_s, tr("or weigh"), phrases::massPair(mix, words()), Role::Ink);
     }
     const Duration board = m_forecast ? m_forecast->times.boardGel : m_batch.batch.times.boardGel;
-    QString times = tr("sets on the board in about %1").arg(words().longDuration(board));
-    if (!m_quarterOff.isEmpty())
-        times += u"; "_s + m_quarterOff;
-    lines->addWidget(label(u"mix_gel"_s, TextRole::Small, times, Role::MutedInk));
+    lines->addWidget(label(u"mix_gel"_s, TextRole::Small,
+                           tr("sets on the board in about %1").arg(words().longDuration(board)), Role::MutedInk));
     return box;
 }
 

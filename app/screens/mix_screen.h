@@ -7,6 +7,8 @@
 #include "screens/screen.h"
 #include "screens/station_screens.h"
 
+class QStackedLayout;
+
 namespace strandbench {
 
 class MixScreen final : public Screen {
@@ -25,27 +27,26 @@ private:
     void buildCards();
     [[nodiscard]] QWidget* puddleCard();
     [[nodiscard]] QWidget* figuresCard();
-    [[nodiscard]] QLayout* ownKeys();
+    [[nodiscard]] QLayout* keys();
     [[nodiscard]] TapButton* productKey();
     [[nodiscard]] TapButton* beadKey();
-    [[nodiscard]] QWidget* besideKeys();
     [[nodiscard]] QWidget* waysOut();
     void showHands();
     void showNotice(const QString& text, bool offers);
     void act();
+    void back(); ///< from the cautions in full to the mix
 
     Repair m_repair;
     Ways m_ways; ///< copied: the window makes them anew for every screen
     BatchInHand m_batch;
     std::optional<BatchForecast> m_forecast; ///< as planned, with the newest reading
     std::optional<Reason> m_hold;            ///< why the hardener stays out
-    QString m_quarterOff;                    ///< what a quarter too little or too much does
     QUuid m_other;                           ///< the repair that wants the hands
     QWidget* m_notice = nullptr;             ///< in the place of the sentence
     FitLabel* m_noticeText = nullptr;
-    QWidget* m_waysOut = nullptr; ///< what is offered with the notice
-    QWidget* m_cautions = nullptr;
-    QWidget* m_leads = nullptr; ///< the cautions in short, beside the ways out
+    QWidget* m_waysOut = nullptr;  ///< what is offered with the notice
+    TapButton* m_inFull = nullptr; ///< the cautions with their why, on a page of their own
+    QStackedLayout* m_pages = nullptr;
     TapButton* m_holdBack = nullptr;
 };
 
