@@ -84,6 +84,10 @@ RepairPlan Bench::plan(const Repair& repair) const
 
 std::vector<QByteArray> Bench::blobsFor(const Payload& payload) const
 {
+    if (const auto* mixed = std::get_if<HardenerIn>(&payload)) {
+        const ProductSheet* sheet = m_parts.planning.catalogue.byId(mixed->sheetId); // it may not be the plan's
+        return sheet ? std::vector<QByteArray>{sheet->source} : std::vector<QByteArray>{};
+    }
     const auto* accepted = std::get_if<PlanAccepted>(&payload);
     if (!accepted)
         return {};

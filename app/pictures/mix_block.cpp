@@ -41,7 +41,8 @@ BlockLayout layOut(const QRectF& room, const MixBlockText& text, const Theme& th
                           TextRole::BigFigure, true, Qt::AlignRight | Qt::AlignVCenter);
     const QRectF words(textLeft, inner.top(), rest - timeWidth - theme.px(2), inner.height());
     const double half = words.height() / 2;
-    layout.job = fitLine(theme, text.job, QRectF(words.topLeft(), QSizeF(words.width(), half)), TextRole::Small, false,
+    const QString job = text.turn > 0 ? QString::number(text.turn) + u" · "_s + text.job : text.job;
+    layout.job = fitLine(theme, job, QRectF(words.topLeft(), QSizeF(words.width(), half)), TextRole::Small, false,
                          Qt::AlignLeft | Qt::AlignVCenter);
     layout.phase = fitLine(theme, text.phase, QRectF(words.left(), words.top() + half, words.width(), half),
                            TextRole::Body, true, Qt::AlignLeft | Qt::AlignVCenter);
@@ -51,9 +52,9 @@ BlockLayout layOut(const QRectF& room, const MixBlockText& text, const Theme& th
     return layout;
 }
 
-void paintWords(QPainter& painter, const BlockLayout& layout, Phase phase, const Theme& theme, const QColor& ink)
+void paintWords(QPainter& painter, const BlockLayout& layout, Pictogram sign, const Theme& theme, const QColor& ink)
 {
-    paintPictogram(painter, layout.sign, signOf(phase), theme, ink);
+    paintPictogram(painter, layout.sign, sign, theme, ink);
     drawText(painter, layout.job, ink);
     drawText(painter, layout.phase, ink);
     drawText(painter, layout.time, ink);
@@ -72,7 +73,9 @@ void MixBlock::setShown(const ClockFace& face, const MixBlockText& text)
     m_face = face;
     m_text = text;
     // The name changes with job and phase only: a reader is not to be told every second.
-    const QString spoken = text.job + u", "_s + text.phase;
+    QString spoken = text.job + u", "_s + text.phase;
+    if (text.turn > 0)
+        spoken += u", "_s + text.spokenTurn;
     if (accessibleName() != spoken)
         setAccessibleName(spoken);
     setToolTip(text.job);
@@ -98,6 +101,8 @@ void MixBlock::paintEvent(QPaintEvent*)
     QPainterPath block;
     block.addRoundedRect(room, radius, radius);
 
+    const Pictogram sign = m_text.turn > 0 ? Pictogram::Caution : signOf(m_face.phase);
+
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setClipPath(block);
@@ -105,10 +110,10 @@ void MixBlock::paintEvent(QPaintEvent*)
     painter.fillRect(filled, look.ground);
     // Two inks, each where its ground is: the words read whole while the fill runs through them.
     painter.setClipRect(QRectF(filled.topRight(), room.bottomRight()), Qt::IntersectClip);
-    paintWords(painter, layout, m_face.phase, m_theme, m_theme.color(Role::OnRibbon));
+    paintWords(painter, layout, sign, m_theme, m_theme.color(Role::OnRibbon));
     painter.setClipPath(block);
     painter.setClipRect(filled, Qt::IntersectClip);
-    paintWords(painter, layout, m_face.phase, m_theme, look.ink);
+    paintWords(painter, layout, sign, m_theme, look.ink);
     painter.setClipPath(block);
     if (isDown())
         painter.fillRect(room, m_theme.color(Role::Pressed));

@@ -14,6 +14,8 @@ struct MixBlockText {
     QString job;   ///< "4421"
     QString phase; ///< "Spread"
     QString time;  ///< "02:05"
+    int turn = 0;  ///< of two that need hands at once: 1 goes first; 0: hands are free for it
+    QString spokenTurn = {};
 };
 
 class MixBlock final : public QAbstractButton {

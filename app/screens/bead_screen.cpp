@@ -2,6 +2,8 @@
 #include "screens/bead_screen.h"
 
 #include "screens/figures_screen.h"
+#include "screens/hands_words.h"
+#include "screens/in_hand.h"
 #include "screens/mix_screen.h"
 #include "screens/outlooks.h"
 
@@ -25,17 +27,31 @@ constexpr double mostShare = 4.0;
 /// What one screen works with, copied: the worker's thread reads it too.
 struct Laid {
     Repair repair;
-    BatchRef ref;
+    BatchInHand batch;
     const ProductSheet& sheet;
     const PlanningSet& planning;
     bool byWeight;
 
-    [[nodiscard]] const Mix& mix() const { return batchOf(*repair.plan, ref).mix; }
+    [[nodiscard]] const Mix& mix() const { return batch.batch.mix; }
     [[nodiscard]] Mass hardener(double value) const
     {
         return byWeight ? Mass::from_value(value) : metres(value) * sheet.beadMass;
     }
     [[nodiscard]] Fraction share(double value) const { return Fraction::ofOne(hardener(value) / mix().filler); }
+    [[nodiscard]] std::optional<BatchForecast> forecast(double value) const
+    {
+        return forecastOf(repair, batch, share(value), planning);
+    }
+    /// What the hardener laid leads to, and whether it may go in.
+    [[nodiscard]] FiguresScreen::Spec::Verdict outlook(double value, const Words& words) const
+    {
+        const auto found = forecast(value);
+        const auto hold = holdOf(repair, batch, found, planning);
+        QString text = outlooks::ofForecast(found, words);
+        if (hold)
+            text += u' ' + hands::mixHold(*hold, words);
+        return {text, !hold};
+    }
 };
 
 /// What the figure's reading and writing have in common for a length and a mass.
@@ -105,9 +121,10 @@ Screen* makeBeadScreen(const Surroundings& around, const Repair& repair, BatchRe
                        std::function<void()> changeUnits)
 {
     const PlanningSet& planning = around.bench.planning();
-    const ProductSheet& sheet = *planning.catalogue.byId(sheetIdOf(*repair.plan, batch));
-    const bool byWeight = batchOf(*repair.plan, batch).mix.filler < smallestBeadMix(sheet);
-    const Laid laid{repair, batch, sheet, planning, byWeight};
+    const BatchInHand inHand = inhand::batchInUse(repair, batch, around);
+    const ProductSheet& sheet = *inHand.sheet;
+    const bool byWeight = inHand.batch.mix.filler < smallestBeadMix(sheet);
+    const Laid laid{repair, inHand, sheet, planning, byWeight};
     const Words& words = around.words;
     FiguresScreen::Spec spec;
     spec.name = u"screen_bead"_s;
@@ -117,15 +134,16 @@ Screen* makeBeadScreen(const Surroundings& around, const Repair& repair, BatchRe
     spec.changeUnits = std::move(changeUnits);
     spec.figures = {figureOf(laid, words)};
     spec.verdict = [laid, words](const auto& values) { return judge(laid, *values[0], words); };
-    spec.outlook = [laid, words](const auto& values) -> std::function<QString()> {
-        return [laid, words, value = *values[0]] {
-            return outlooks::ofForecast(forecastOf(laid.repair, laid.ref, laid.share(value), laid.planning), words);
-        };
+    spec.outlook = [laid, words](const auto& values) -> std::function<FiguresScreen::Spec::Verdict()> {
+        return [laid, words, value = *values[0]] { return laid.outlook(value, words); };
     };
     auto screen = std::make_shared<FiguresScreen*>(nullptr);
-    spec.done = [screen, laid](const std::vector<double>& values) {
-        const auto forecast = forecastOf(laid.repair, laid.ref, laid.share(values[0]), laid.planning);
-        Q_EMIT(*screen)->acts({hardenerIn(laid.repair, laid.ref, laid.hardener(values[0]), forecast)});
+    spec.done = [screen, laid, words, &settings = around.settings](const std::vector<double>& values) {
+        const auto verdict = laid.outlook(values[0], words);
+        if (!verdict.allowed) // the worker may not have told yet
+            return (*screen)->showTrouble(verdict.text, {});
+        Q_EMIT(*screen)->acts(
+            {hardenerIn(laid.repair, laid.batch, laid.hardener(values[0]), laid.forecast(values[0]), settings)});
     };
     *screen = new FiguresScreen(around, std::move(spec), parent);
     return *screen;

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/clock_screen.h"
 
+#include "screens/hands_words.h"
 #include "screens/mix_screen.h"
 #include "screens/phrases.h"
+#include "screens/sign_widget.h"
 #include "theme/sizes.h"
 #include "touch/fit_column.h"
 
@@ -13,6 +15,7 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 namespace {
 
+constexpr double handsHeight = 9;  // mm: two lines
 constexpr double figureWidth = 62; // mm: four digits and the colon at 18 mm
 
 } // namespace
@@ -66,6 +69,17 @@ void ClockScreen::buildFigure(QBoxLayout* row)
     across->addLayout(beside, 1);
     lines->addLayout(across, 1);
     lines->addWidget(m_source);
+    m_hands = new QWidget(box);
+    auto* told = new QHBoxLayout(m_hands);
+    told->setContentsMargins(0, 0, 0, 0);
+    told->setSpacing(px(2));
+    auto* sign = new SignWidget(theme(), Pictogram::Caution, tr("Caution"), m_hands);
+    sign->setFixedSize(px(handsHeight), px(handsHeight));
+    m_handsText = label(u"clock_hands"_s, TextRole::Body, {}, Role::Ink, true);
+    told->addWidget(sign);
+    told->addWidget(m_handsText, 1);
+    m_hands->hide();
+    lines->addWidget(m_hands);
     row->addWidget(box, 4);
 }
 
@@ -150,10 +164,20 @@ void ClockScreen::tick()
 {
     const ClockFace face = around().bench.runningMix(m_repair, m_run).face;
     m_ribbon->setNow(face.sinceHardener);
+    showHands();
     if (m_part == Part::Spread)
         showSpreading(face);
     else
         showWaiting(face);
+}
+
+void ClockScreen::showHands()
+{
+    const auto collision = nextCollision(hands::onBench(around().bench));
+    m_hands->setVisible(collision.has_value());
+    m_source->setVisible(!collision);
+    if (collision)
+        m_handsText->setText(hands::collision(*collision, around()));
 }
 
 void ClockScreen::showSpreading(const ClockFace& face)

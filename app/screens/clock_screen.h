@@ -27,6 +27,7 @@ private:
     void askWhere(bool ask);
     void showSpreading(const ClockFace& face);
     void showWaiting(const ClockFace& face);
+    void showHands(); ///< when two mixes want the hands at once
     TapButton* gelKey(const QString& name, const QString& title, GelPlace place, bool told);
 
     Repair m_repair;
@@ -37,6 +38,8 @@ private:
     FitLabel* m_until = nullptr;
     FitLabel* m_board = nullptr;
     FitLabel* m_source = nullptr;
+    QWidget* m_hands = nullptr;
+    FitLabel* m_handsText = nullptr;
     PhaseRibbon* m_ribbon = nullptr;
     TapButton* m_gelled = nullptr;
     HoldButton* m_early = nullptr;

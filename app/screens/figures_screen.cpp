@@ -18,6 +18,7 @@ namespace strandbench {
 FiguresScreen::FiguresScreen(const Surroundings& around, Spec spec, QWidget* parent)
     : Screen(around, spec.name, parent), m_spec(std::move(spec)), m_worker(around.bench.computing())
 {
+    m_atFirst = values();
     buildFrame(m_spec.context, m_spec.sentence);
     auto* holder = new QWidget(this);
     content()->addWidget(holder, 1);
@@ -181,20 +182,64 @@ void FiguresScreen::refresh()
     const Spec::Verdict verdict = m_spec.verdict(values());
     m_verdict->setText(verdict.text);
     m_verdict->setRole(verdict.allowed ? Role::Ink : Role::Stop);
-    answers()->setWayOnEnabled(verdict.allowed);
+    m_allowed = verdict.allowed;
+    shutOrOpen();
+}
+
+void FiguresScreen::shutOrOpen()
+{
+    if (!m_typing)
+        answers()->setWayOnEnabled(m_allowed && m_outlookAllows);
 }
 
 void FiguresScreen::askOutlook()
 {
     if (!m_spec.outlook)
         return;
-    const std::function<QString()> work = m_spec.outlook(values());
+    const std::function<Spec::Verdict()> work = m_spec.outlook(values());
+    const auto tell = [this](const Spec::Verdict& verdict) {
+        m_outlook->setText(verdict.text);
+        m_outlook->setRole(verdict.allowed ? Role::Ink : Role::Stop);
+        m_outlookAllows = verdict.allowed;
+        shutOrOpen();
+    };
     if (!work)
-        return m_outlook->setText({});
-    m_worker.ask([this, work] {
-        const QString text = work();
-        return [this, text] { m_outlook->setText(text); };
+        return tell({});
+    m_worker.ask([tell, work] {
+        const Spec::Verdict verdict = work();
+        return [tell, verdict] { tell(verdict); };
     });
+}
+
+QVariantMap FiguresScreen::draft() const
+{
+    QVariantMap draft;
+    for (std::size_t i = 0; i < m_spec.figures.size(); ++i)
+        if (const FigureSpec& each = m_spec.figures[i]; each.value && each.value != m_atFirst[i])
+            draft[each.name] = *each.value;
+    if (m_typing && !m_keys->text().isEmpty()) {
+        const FigureSpec& figure = m_spec.figures[*m_typing];
+        // Digits mean nothing without their unit.
+        draft[u"typing"_s] = QStringList{figure.name, m_keys->text(), figure.unit()};
+    }
+    return draft;
+}
+
+void FiguresScreen::setDraft(const QVariantMap& draft)
+{
+    for (FigureSpec& each : m_spec.figures)
+        if (draft.contains(each.name))
+            each.value = std::clamp(draft.value(each.name).toDouble(), each.lowest, each.highest);
+    refresh();
+    const QStringList typing = draft.value(u"typing"_s).toStringList();
+    for (std::size_t i = 0; i < m_spec.figures.size() && typing.size() == 3; ++i) {
+        const FigureSpec& figure = m_spec.figures[i];
+        if (figure.name != typing[0] || figure.unit() != typing[2])
+            continue;
+        openKeyPad(i);
+        m_keys->setText(typing[1]);
+        showTyped(typing[1]);
+    }
 }
 
 void FiguresScreen::setWriting(bool writing)

@@ -45,14 +45,16 @@ public:
             bool allowed = true;
         };
         std::function<Verdict(const std::vector<std::optional<double>>&)> verdict;
-        /// What the figures lead to, when it takes computing: work for the bench's worker, whose result is a text to
-        /// show below the verdict. Asked for at every step, also while the finger is down; empty work clears it.
-        std::function<std::function<QString()>(const std::vector<std::optional<double>>&)> outlook;
+        /// What the figures lead to, when it takes computing: work for the bench's worker, whose result is shown below
+        /// the verdict. Asked for at every step, also while the finger is down; empty work clears it.
+        std::function<std::function<Verdict()>(const std::vector<std::optional<double>>&)> outlook;
         std::function<void(const std::vector<double>&)> done;
         std::function<void()> changeUnits;
     };
     FiguresScreen(const Surroundings& around, Spec spec, QWidget* parent = nullptr);
 
+    [[nodiscard]] QVariantMap draft() const override; ///< figures that are not as they were, and what is being keyed in
+    void setDraft(const QVariantMap& draft) override;
     void setWriting(bool writing) override;
 
 private:
@@ -67,6 +69,7 @@ private:
     void askOutlook();
     void wayOn();
     void back();
+    void shutOrOpen();
     [[nodiscard]] std::vector<std::optional<double>> values() const;
 
     Spec m_spec;
@@ -76,6 +79,9 @@ private:
     FitLabel* m_typed = nullptr;
     FitLabel* m_verdict = nullptr;
     FitLabel* m_outlook = nullptr;
+    std::vector<std::optional<double>> m_atFirst;
+    bool m_allowed = true;       ///< by the verdict
+    bool m_outlookAllows = true; ///< by what the figures lead to
     Worker m_worker;
     std::optional<std::size_t> m_typing;
 };

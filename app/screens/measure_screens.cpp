@@ -285,4 +285,22 @@ Screen* makeReadAgainScreen(const Surroundings& around, const Repair& repair, in
     return *screen;
 }
 
+Screen* makeReadBeforeMixScreen(const Surroundings& around, const Repair& repair, BatchRef batch, QWidget* parent,
+                                std::function<void()> changeUnits)
+{
+    FiguresScreen::Spec spec = readingSpec(around, repair, std::move(changeUnits));
+    spec.name = u"screen_read_again"_s;
+    spec.sentence = Says::tr("Read air and panel again");
+    spec.wayOn = Says::tr("Read: go on");
+    spec.figures = readingFigures(std::nullopt, around.words);
+    spec.verdict = [around](const auto& values) { return judgeReading(values, around, true); };
+    spec.outlook = outlooks::ofReadingForBatch(around, repair, batch);
+    auto screen = std::make_shared<FiguresScreen*>(nullptr);
+    spec.done = [screen](const std::vector<double>& values) {
+        Q_EMIT(*screen)->acts({ReadingTaken{readingOf(values)}});
+    };
+    *screen = new FiguresScreen(around, std::move(spec), parent);
+    return *screen;
+}
+
 } // namespace strandbench

@@ -17,4 +17,8 @@ namespace strandbench {
 [[nodiscard]] Screen* makeReadAgainScreen(const Surroundings& around, const Repair& repair, int step, QWidget* parent,
                                           std::function<void()> changeUnits);
 
+/// Reading air and panel again before a batch is mixed: confirming records the reading.
+[[nodiscard]] Screen* makeReadBeforeMixScreen(const Surroundings& around, const Repair& repair, BatchRef batch,
+                                              QWidget* parent, std::function<void()> changeUnits);
+
 } // namespace strandbench

@@ -2,32 +2,27 @@
 #include "screens/mix_screen.h"
 
 #include "pictures/puddle_picture.h"
+#include "screens/caution_list.h"
+#include "screens/hands_words.h"
+#include "screens/in_hand.h"
 #include "screens/phrases.h"
 #include "screens/picture_labels.h"
-#include "screens/caution_list.h"
+#include "screens/sign_widget.h"
 #include "theme/sizes.h"
 
 #include <QCoreApplication>
+#include <QStackedLayout>
 
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
 namespace {
 
-bool weighed(const Mix& mix, const ProductSheet* sheet) { return sheet && mix.filler < smallestBeadMix(*sheet); }
+constexpr double noticeHeight = 10; // mm: two lines
+
+bool weighed(const BatchInHand& batch) { return batch.sheet && batch.batch.mix.filler < smallestBeadMix(*batch.sheet); }
 
 } // namespace
-
-const QString& sheetIdOf(const RepairPlan& plan, BatchRef ref)
-{
-    return ref.finishing ? plan.finishSheetId : plan.sheetId;
-}
-
-const Batch& batchOf(const RepairPlan& plan, BatchRef ref)
-{
-    const std::vector<Batch>& batches = ref.finishing ? plan.finish.batches : plan.batches;
-    return batches.at(static_cast<std::size_t>(ref.index));
-}
 
 QString batchContext(const Repair& repair, BatchRef ref, const Words& words)
 {
@@ -40,121 +35,275 @@ QString batchContext(const Repair& repair, BatchRef ref, const Words& words)
     return which + u" · "_s + words.face(lift.face) + u" · "_s + words.filler(lift.filler);
 }
 
-std::optional<BatchForecast> forecastOf(const Repair& repair, BatchRef ref, Fraction hardener,
-                                        const PlanningSet& planning)
+HardenerIn hardenerIn(const Repair& repair, const BatchInHand& batch, Mass hardener,
+                      const std::optional<BatchForecast>& forecast, const Settings& settings)
 {
-    const RepairPlan& plan = *repair.plan;
-    const Batch& batch = batchOf(plan, ref);
-    const std::optional<CureCase>& layer =
-        ref.finishing ? plan.finish.cureCase : plan.lifts.at(static_cast<std::size_t>(batch.lift)).cureCase;
-    const ProductSheet* sheet = planning.catalogue.byId(sheetIdOf(plan, ref));
-    if (!layer || !sheet || !repair.lastReading)
-        return std::nullopt;
-    const CureAnswer<BatchForecast> forecast =
-        forecastBatch({batch, *layer, *sheet}, *repair.lastReading, hardener, planning.engine);
-    return forecast ? std::optional(*forecast) : std::nullopt;
-}
-
-HardenerIn hardenerIn(const Repair& repair, BatchRef ref, Mass hardener, const std::optional<BatchForecast>& forecast)
-{
-    const Batch& batch = batchOf(*repair.plan, ref);
-    HardenerIn act{ref, batch.mix.filler, hardener, sheetIdOf(*repair.plan, ref), {}, batch.times, std::nullopt};
-    if (forecast) {
-        act.times = forecast->times;
-        act.cureCase = forecast->cureCase;
-    }
+    HardenerIn act = hardenerIn(batch, sheetIdOf(*repair.plan, batch.ref), hardener, forecast);
+    act.lot = inhand::lotInUse(settings, act.sheetId);
+    act.hardenerLot = inhand::lotInUse(settings, hardenerKey);
     return act;
 }
 
 MixScreen::MixScreen(const Surroundings& around, const Repair& repair, BatchRef ref, const Ways& ways, QWidget* parent)
-    : Screen(around, u"screen_mix"_s, parent), m_ways(ways)
+    : Screen(around, u"screen_mix"_s, parent),
+      m_repair(repair),
+      m_ways(ways),
+      m_batch(inhand::batchInUse(repair, ref, around))
 {
-    const Batch& batch = batchOf(*repair.plan, ref);
-    const PlanningSet& planning = around.bench.planning();
-    const ProductSheet* sheet = planning.catalogue.byId(sheetIdOf(*repair.plan, ref));
-    const Fraction share = batch.mix.hardenerShare;
-    m_forecast = forecastOf(repair, ref, share, planning);
-    const auto less = forecastOf(repair, ref, Fraction::ofOne(share.value() * 0.75), planning);
-    const auto more = forecastOf(repair, ref, Fraction::ofOne(share.value() * 1.25), planning);
-    if (less && more)
-        m_quarterOff = tr("a quarter less gels in %1, a quarter more in %2")
-                           .arg(words().duration(less->times.gel), words().duration(more->times.gel));
+    forecast();
     buildFrame(contextOf(repair, words()) + u" · "_s + batchContext(repair, ref, words()),
-               weighed(batch.mix, sheet) ? tr("Knead both, then weigh these two")
-                                         : tr("Knead both, then lay this puddle and bead"));
-    buildCards(batch, sheet);
-    answers()->setWayOn(tr("Hardener in: start"), TapButton::Kind::Way);
-    connect(answers(), &AnswerBar::wayOnTapped, this, [this, repair, ref, hardener = batch.mix.hardener] {
-        Q_EMIT acts({hardenerIn(repair, ref, hardener, m_forecast)});
-    });
+               weighed(m_batch) ? tr("Knead both, then weigh these two")
+                                : tr("Knead both, then lay this puddle and bead"));
+    buildNotice();
+    buildCards();
+    disconnect(answers(), &AnswerBar::backTapped, this, &Screen::backTapped);
+    connect(answers(), &AnswerBar::backTapped, this, &MixScreen::back);
+    connect(answers(), &AnswerBar::wayOnTapped, this, &MixScreen::act);
+    tick();
 }
 
-void MixScreen::buildCards(const Batch& batch, const ProductSheet* sheet)
+void MixScreen::forecast()
 {
-    auto* column = new QVBoxLayout;
+    const PlanningSet& planning = around().bench.planning();
+    m_forecast = forecastOf(m_repair, m_batch, m_batch.batch.mix.hardenerShare, planning);
+    m_hold = holdOf(m_repair, m_batch, m_forecast, planning);
+}
+
+void MixScreen::act()
+{
+    Q_EMIT acts({hardenerIn(m_repair, m_batch, m_batch.batch.mix.hardener, m_forecast, around().settings)});
+}
+
+void MixScreen::buildNotice()
+{
+    m_notice = new QWidget(this);
+    m_notice->setMinimumHeight(px(noticeHeight));
+    auto* row = new QHBoxLayout(m_notice);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(px(2));
+    auto* sign = new SignWidget(theme(), m_hold ? Pictogram::StopHand : Pictogram::Caution,
+                                m_hold ? tr("Stop") : tr("Caution"), m_notice);
+    sign->setFixedSize(px(noticeHeight), px(noticeHeight));
+    m_noticeText = label(u"mix_notice"_s, TextRole::Body, {}, m_hold ? Role::Stop : Role::Ink, true);
+    row->addWidget(sign);
+    row->addWidget(m_noticeText, 1);
+    auto* frame = static_cast<QVBoxLayout*>(layout());
+    frame->insertWidget(frame->indexOf(sentence()), m_notice);
+    m_notice->hide();
+}
+
+void MixScreen::buildCards()
+{
+    const bool upright = around().upright;
+    auto* holder = new QWidget(this);
+    content()->addWidget(holder, 1);
+    m_pages = new QStackedLayout(holder);
+    auto* mix = new QWidget(holder);
+    auto* column = new QVBoxLayout(mix);
+    column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(px(2));
     const std::vector<CautionText> cautions = words().cautionsAt(Station::Mix);
-    column->addWidget(cautionStrip(cautions, theme(), this, around().upright ? 2 : static_cast<int>(cautions.size())));
-    auto* row = new QBoxLayout(around().upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
-    row->setSpacing(px(sizes::gap));
-    row->addWidget(puddleCard(batch), 5);
-    row->addWidget(figuresCard(batch, sheet), 5);
-    if (m_forecast && sheet)
-        row->addWidget(beadKey(), 3);
-    column->addLayout(row, 1);
-    content()->addLayout(column, 1);
+    column->addWidget(cautionStrip(cautions, theme(), mix, upright ? 2 : static_cast<int>(cautions.size())));
+    auto* cards = new QBoxLayout(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    cards->setSpacing(px(sizes::gap));
+    cards->addWidget(puddleCard(), 5);
+    auto* row = upright ? new QHBoxLayout : nullptr;
+    if (row)
+        row->setSpacing(px(sizes::gap));
+    (row ? row : cards)->addWidget(figuresCard(), 5);
+    (row ? row : cards)->addLayout(keys(), upright ? 5 : 7);
+    if (row)
+        cards->addLayout(row, 5);
+    column->addLayout(cards, 1);
+    m_pages->addWidget(mix);
+    m_pages->addWidget(cautionList(cautions, theme(), holder));
 }
 
-QWidget* MixScreen::beadKey()
+QLayout* MixScreen::keys()
+{
+    auto* keys = new QVBoxLayout;
+    keys->setSpacing(px(sizes::gap));
+    auto* first = new QHBoxLayout;
+    first->setSpacing(px(sizes::gap));
+    first->addWidget(productKey(), 3);
+    if (m_forecast && m_batch.sheet)
+        first->addWidget(beadKey(), 2);
+    keys->addLayout(first, 1);
+    m_waysOut = waysOut();
+    m_inFull = new TapButton(theme(), u"cautions_in_full"_s, TapButton::Kind::Quiet, this);
+    m_inFull->setTitle(tr("Why these cautions?"));
+    m_inFull->setTitleSize({4.6, 4});
+    m_inFull->setSign(Pictogram::Caution);
+    connect(m_inFull, &TapButton::clicked, this, [this] { m_pages->setCurrentIndex(1); });
+    keys->addWidget(m_waysOut, 1);
+    keys->addWidget(m_inFull, 1);
+    return keys;
+}
+
+void MixScreen::back()
+{
+    if (m_pages->currentIndex() == 0)
+        Q_EMIT backTapped();
+    else
+        m_pages->setCurrentIndex(0);
+}
+
+TapButton* MixScreen::productKey()
+{
+    auto* key = new TapButton(theme(), u"in_hand"_s, TapButton::Kind::Plain, this);
+    const QString lot = m_batch.sheet ? inhand::lotInUse(around().settings, m_batch.sheet->id) : QString();
+    const QString hardener = inhand::lotInUse(around().settings, hardenerKey);
+    const QString product = inhand::productName(m_batch, m_repair, around());
+    if (lot.isEmpty() && hardener.isEmpty())
+        key->setTitle(tr("%1 · lot not told: tap").arg(product));
+    else
+        key->setTitle(tr("%1 · lot %2 · hardener %3")
+                          .arg(product, lot.isEmpty() ? tr("not told") : inhand::shownLot(lot),
+                               hardener.isEmpty() ? tr("not told") : inhand::shownLot(hardener)));
+    if (!m_batch.planned)
+        key->setSecondLine(tr("not the product planned with"));
+    key->setTitleSize({4.6, 3.4});
+    connect(key, &TapButton::clicked, this, [this] { m_ways.lots(m_batch.ref); });
+    return key;
+}
+
+TapButton* MixScreen::beadKey()
 {
     auto* key = new TapButton(theme(), u"bead_as_laid"_s, TapButton::Kind::Plain, this);
     key->setTitle(tr("More or less hardener?"));
-    key->setSecondLine(m_quarterOff);
+    key->setTitleSize({4.6, 4});
     connect(key, &TapButton::clicked, this, [this] { m_ways.beadAsLaid(); });
     return key;
 }
 
-QWidget* MixScreen::puddleCard(const Batch& batch)
+QWidget* MixScreen::waysOut()
 {
+    auto* box = new QWidget(this);
+    auto* keys = new QHBoxLayout(box);
+    keys->setContentsMargins(0, 0, 0, 0);
+    keys->setSpacing(px(sizes::gap));
+    const auto key = [&](const QString& name, const QString& title, auto tapped) {
+        auto* made = new TapButton(theme(), name, TapButton::Kind::Plain, box);
+        made->setTitle(title);
+        made->setTitleSize({5, 4});
+        connect(made, &TapButton::clicked, this, tapped);
+        keys->addWidget(made, 1);
+        return made;
+    };
+    if (!m_hold) {
+        m_holdBack = key(u"hold_back"_s, tr("Hold it back"), [this] { m_ways.repair(m_other); });
+        return box;
+    }
+    if (m_hold->code != u"too_hot_for_lift"_s)
+        return box;
+    key(u"read_again"_s, tr("Read again"), [this] { m_ways.readAgain(); });
+    if (m_batch.planned && replanHelps(m_repair, m_batch.ref))
+        key(u"plan_again"_s, tr("Plan again as read"), [this] {
+            Q_EMIT acts(
+                {Answered{Question::Reading, *m_repair.lastReading, m_repair.answeredBy.at(Question::Reading)}});
+        });
+    return box;
+}
+
+void MixScreen::showNotice(const QString& text, bool offers)
+{
+    const bool told = !text.isEmpty();
+    if (told)
+        m_noticeText->setText(text);
+    m_notice->setVisible(told && troubleShown().isEmpty());
+    sentence()->setVisible(!told && troubleShown().isEmpty());
+    m_waysOut->setVisible(offers);
+    m_inFull->setVisible(!offers);
+}
+
+void MixScreen::tick()
+{
+    if (!m_hold)
+        return showHands();
+    answers()->setWayOn(tr("Hardener in: start"), TapButton::Kind::Way);
+    answers()->setWayOnEnabled(false);
+    showNotice(hands::mixHold(*m_hold, words()), m_hold->code == u"too_hot_for_lift"_s);
+}
+
+void MixScreen::showHands()
+{
+    const BatchTimes& times = m_forecast ? m_forecast->times : m_batch.batch.times;
+    const HandsOf next{m_repair.id, m_batch.ref,
+                       handActs(m_batch.batch.mix.filler, times, around().bench.assumptions())};
+    const auto hold = judgeHands(hands::onBench(around().bench), next);
+    answers()->setWayOn(hold && !hold->collision.soft() ? tr("Hardener in anyway") : tr("Hardener in: start"),
+                        TapButton::Kind::Way);
+    if (!hold)
+        return showNotice({}, false);
+    m_other = hands::otherOf(hold->collision, m_repair.id);
+    m_holdBack->setSecondLine(tr("go to job %1").arg(around().bench.repair(m_other)->job));
+    showNotice(hands::holdBack(*hold, m_repair.id, around()), true);
+}
+
+bool MixScreen::scanned(const QString& text)
+{
+    const Checked<QString> lot = inhand::readLot(text);
+    if (!lot) {
+        showTrouble(words().fault(lot.error().front()), {});
+        return true;
+    }
+    const QString of = inhand::knownAs(*lot, m_batch, around());
+    if (of.isEmpty()) {
+        m_ways.whichLot(*lot);
+        return true;
+    }
+    Settings wanted = around().settings;
+    inhand::useLot(wanted, of, *lot);
+    if (of != hardenerKey)
+        wanted.products[codeOf(fillerOf(*m_repair.plan, m_batch.ref))] = of;
+    m_ways.remember(wanted);
+    return true;
+}
+
+QWidget* MixScreen::puddleCard()
+{
+    const Mix& mix = m_batch.batch.mix;
     auto* box = card(u"puddle_card"_s);
     auto* column = new QVBoxLayout(box);
     column->setContentsMargins(px(2), px(1), px(2), px(1));
     column->setSpacing(px(1));
     auto* picture = new PuddlePicture(theme(), u"puddle"_s, box);
-    picture->setMix(batch.mix, puddleLabels(batch.mix, words()));
+    picture->setMix(mix, puddleLabels(mix, words()));
     picture->setAccessibleName(tr("Puddle and bead, drawn to size"));
     column->addWidget(picture, 1);
-    column->addWidget(label(u"mix_how"_s, TextRole::Small,
-                            tr("Hold the board beside the glass. Straight bead, puddle %1 high.")
-                                .arg(words().fineLength(batch.mix.puddleHeight)),
-                            Role::MutedInk));
+    column->addWidget(label(
+        u"mix_how"_s, TextRole::Small,
+        tr("Hold the board beside the glass. Straight bead, puddle %1 high.").arg(words().fineLength(mix.puddleHeight)),
+        Role::MutedInk));
     return box;
 }
 
-QWidget* MixScreen::figuresCard(const Batch& batch, const ProductSheet* sheet)
+QWidget* MixScreen::figuresCard()
 {
     auto* box = card(u"mix_card"_s);
     auto* lines = new QVBoxLayout(box);
     lines->setContentsMargins(px(3), px(1.5), px(3), px(1.5));
     lines->setSpacing(px(0.2));
-    const Mix& mix = batch.mix;
+    const Mix& mix = m_batch.batch.mix;
     const auto figure = [&](const QString& name, const QString& caption, const QString& value, Role ink) {
         lines->addWidget(label(name + u"_caption"_s, TextRole::Small, caption, Role::MutedInk));
         lines->addWidget(label(name, TextRole::BigFigure, value, ink, true), 1);
     };
-    if (weighed(mix, sheet)) {
+    if (weighed(m_batch)) {
         figure(u"mix_weigh"_s, tr("Weigh: filler + hardener"), phrases::massPair(mix, words()), Role::Ink);
         lines->addWidget(label(u"mix_small"_s, TextRole::Small,
-                               tr("Under %1 a bead is too coarse.").arg(words().mass(smallestBeadMix(*sheet))),
+                               tr("Under %1 a bead is too coarse.").arg(words().mass(smallestBeadMix(*m_batch.sheet))),
                                Role::MutedInk));
         figure(u"mix_puddle"_s, tr("Puddle across"), words().length(mix.puddle), Role::Ink);
     } else {
         figure(u"mix_puddle"_s, tr("Puddle across"), words().length(mix.puddle), Role::Ink);
-        figure(u"mix_bead"_s, tr("Hardener bead (%1)").arg(phrases::beadBand(mix, *sheet, words())),
+        figure(u"mix_bead"_s,
+               m_batch.sheet ? tr("Hardener bead (%1)").arg(phrases::beadBand(mix, *m_batch.sheet, words()))
+                             : tr("Hardener bead"),
                words().length(mix.bead), Role::HardenerFill);
         figure(u"mix_weigh"_s, tr("or weigh"), phrases::massPair(mix, words()), Role::Ink);
     }
-    const Duration board = m_forecast ? m_forecast->times.boardGel : batch.times.boardGel;
+    const Duration board = m_forecast ? m_forecast->times.boardGel : m_batch.batch.times.boardGel;
     lines->addWidget(label(u"mix_gel"_s, TextRole::Small,
                            tr("sets on the board in about %1").arg(words().longDuration(board)), Role::MutedInk));
     return box;

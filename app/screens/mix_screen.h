@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Puddle and bead at true size, or weighed; 'Hardener in' starts the clock.
+// Puddle and bead at true size, or weighed, of the product in the hand; 'Hardener in' starts the clock, unless the
+// batch comes too hot, or the hands are wanted elsewhere.
 #pragma once
 
-#include "plan/forecast.h"
+#include "repair/mixing.h"
 #include "screens/screen.h"
 #include "screens/station_screens.h"
+
+class QStackedLayout;
 
 namespace strandbench {
 
@@ -14,30 +17,42 @@ public:
     MixScreen(const Surroundings& around, const Repair& repair, BatchRef batch, const Ways& ways,
               QWidget* parent = nullptr);
 
-private:
-    void buildCards(const Batch& batch, const ProductSheet* sheet);
-    [[nodiscard]] QWidget* puddleCard(const Batch& batch);
-    [[nodiscard]] QWidget* figuresCard(const Batch& batch, const ProductSheet* sheet);
-    [[nodiscard]] QWidget* beadKey();
+    void tick() override;
+    /// A known lot is taken in hand; of an unknown one it is asked what it is of.
+    bool scanned(const QString& text) override;
 
-    Ways m_ways;                             ///< copied: the window makes them anew for every screen
+private:
+    void forecast();
+    void buildNotice();
+    void buildCards();
+    [[nodiscard]] QWidget* puddleCard();
+    [[nodiscard]] QWidget* figuresCard();
+    [[nodiscard]] QLayout* keys();
+    [[nodiscard]] TapButton* productKey();
+    [[nodiscard]] TapButton* beadKey();
+    [[nodiscard]] QWidget* waysOut();
+    void showHands();
+    void showNotice(const QString& text, bool offers);
+    void act();
+    void back(); ///< from the cautions in full to the mix
+
+    Repair m_repair;
+    Ways m_ways; ///< copied: the window makes them anew for every screen
+    BatchInHand m_batch;
     std::optional<BatchForecast> m_forecast; ///< as planned, with the newest reading
-    QString m_quarterOff;                    ///< what a quarter too little or too much does
+    std::optional<Reason> m_hold;            ///< why the hardener stays out
+    QUuid m_other;                           ///< the repair that wants the hands
+    QWidget* m_notice = nullptr;             ///< in the place of the sentence
+    FitLabel* m_noticeText = nullptr;
+    QWidget* m_waysOut = nullptr;  ///< what is offered with the notice
+    TapButton* m_inFull = nullptr; ///< the cautions with their why, on a page of their own
+    QStackedLayout* m_pages = nullptr;
+    TapButton* m_holdBack = nullptr;
 };
 
-/// What a hardener share makes of a batch now: with the newest reading of the repair. Empty where the plan is older
-/// than the cure engine, its sheet is not loaded, or the cure has no answer.
-[[nodiscard]] std::optional<BatchForecast> forecastOf(const Repair& repair, BatchRef ref, Fraction hardener,
-                                                      const PlanningSet& planning);
-/// The act of putting the hardener in.
-[[nodiscard]] HardenerIn hardenerIn(const Repair& repair, BatchRef ref, Mass hardener,
-                                    const std::optional<BatchForecast>& forecast);
-
-/// The batch of the plan that a reference names. The plan must have it.
-[[nodiscard]] const Batch& batchOf(const RepairPlan& plan, BatchRef ref);
-
-/// The sheet that the batch is mixed from.
-[[nodiscard]] const QString& sheetIdOf(const RepairPlan& plan, BatchRef ref);
+/// The act of putting the hardener in, with the lots in use.
+[[nodiscard]] HardenerIn hardenerIn(const Repair& repair, const BatchInHand& batch, Mass hardener,
+                                    const std::optional<BatchForecast>& forecast, const Settings& settings);
 
 /// "batch 1 of 2 · front face · mixed strand"
 [[nodiscard]] QString batchContext(const Repair& repair, BatchRef ref, const Words& words);

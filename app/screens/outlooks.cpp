@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/outlooks.h"
 
-#include "screens/mix_screen.h"
+#include "screens/hands_words.h"
+#include "screens/in_hand.h"
 
 #include <QCoreApplication>
 
@@ -27,11 +28,11 @@ std::optional<Reading> readingOf(const std::vector<std::optional<double>>& value
 /// Says nothing until air, panel and humidity are all read.
 Outlook onceRead(std::function<QString(const Reading&)> say)
 {
-    return [say = std::move(say)](const auto& values) -> std::function<QString()> {
+    return [say = std::move(say)](const auto& values) -> std::function<Verdict()> {
         const std::optional<Reading> reading = readingOf(values);
         if (!reading)
             return {};
-        return [say, reading] { return say(*reading); };
+        return [say, reading] { return Verdict{say(*reading), true}; };
     };
 }
 
@@ -70,17 +71,17 @@ Outlook ofReadingForPlan(const Surroundings& around, const Repair& repair)
     });
 }
 
-Outlook ofReadingForBatch(const Surroundings& around, const Repair& repair)
+Outlook ofReadingForBatch(const Surroundings& around, const Repair& repair, BatchRef ref)
 {
-    return onceRead([&planning = around.bench.planning(), words = around.words, repair](const Reading& reading) {
+    return onceRead([&planning = around.bench.planning(), words = around.words, repair,
+                     batch = inhand::batchInUse(repair, ref, around)](const Reading& reading) {
         Repair then = repair;
         then.lastReading = reading;
-        const Fraction share = batchOf(*then.plan, {}).mix.hardenerShare;
-        const auto forecast = forecastOf(then, {}, share, planning);
+        const auto forecast = forecastOf(then, batch, batch.batch.mix.hardenerShare, planning);
+        const auto hold = holdOf(then, batch, forecast, planning);
         QString text = ofForecast(forecast, words);
-        if (forecast && then.plan->peakLimit && forecast->peak >= *then.plan->peakLimit)
-            text += u' ' + Says::tr("Limit %1: too hot for this lift. Let air and panel cool, or assess again.")
-                               .arg(words.temperature(*then.plan->peakLimit));
+        if (hold)
+            text += u' ' + hands::mixHold(*hold, words);
         return text;
     });
 }

@@ -11,6 +11,7 @@
 #include "words/words.h"
 
 #include <QBoxLayout>
+#include <QVariantMap>
 #include <QWidget>
 
 namespace strandbench {
@@ -49,6 +50,10 @@ public:
     void tapWayOn();
     /// Takes what a scanner read, where the screen has a use for it; false where it has none.
     virtual bool scanned(const QString& /*text*/) { return false; }
+    /// What was entered and is not recorded yet; kept by the window while another repair is looked at, within the
+    /// session, and handed back to the same screen. Empty: nothing was entered.
+    [[nodiscard]] virtual QVariantMap draft() const { return {}; }
+    virtual void setDraft(const QVariantMap& /*draft*/) {}
     /// While an act is being written the answers wait.
     virtual void setWriting(bool writing);
 

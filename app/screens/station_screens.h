@@ -22,6 +22,11 @@ struct Ways {
     std::function<void(PhotoMoment)> photo; ///< choose one for a moment, and come back
     std::function<void()> notes;            ///< remarks of this repair
     std::function<void()> record;           ///< what happened to this repair, and its job sheet
+    // The bench beside this repair:
+    std::function<void(const QUuid&)> repair;      ///< another repair
+    std::function<void(const Settings&)> remember; ///< keeps and saves them; the screen stays
+    std::function<void(const QString&)> whichLot;  ///< asks what a scanned lot is of: filler or hardener
+    std::function<void()> readAgain;               ///< air and panel, before the batch that is mixed next
 };
 
 /// The screen of the repair's next step.

@@ -91,6 +91,17 @@ bool JobNumberScreen::scanned(const QString& text)
     return true;
 }
 
+QVariantMap JobNumberScreen::draft() const
+{
+    return m_keys->text().isEmpty() ? QVariantMap() : QVariantMap{{u"number"_s, m_keys->text()}};
+}
+
+void JobNumberScreen::setDraft(const QVariantMap& draft)
+{
+    m_keys->setText(draft.value(u"number"_s).toString());
+    showNumber(m_keys->text());
+}
+
 void JobNumberScreen::give()
 {
     if (!m_scanned.isEmpty()) {

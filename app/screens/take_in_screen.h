@@ -14,6 +14,8 @@ public:
 
     /// A scanned number may have letters, as the job card's bar code has them.
     bool scanned(const QString& text) override;
+    [[nodiscard]] QVariantMap draft() const override;
+    void setDraft(const QVariantMap& draft) override;
 
 Q_SIGNALS:
     void numberGiven(const QString& number);

@@ -5,6 +5,9 @@
 #include "screens/bead_screen.h"
 #include "screens/curve_screen.h"
 #include "screens/home_screen.h"
+#include "screens/lot_screen.h"
+#include "screens/measure_screens.h"
+#include "screens/mixes_screen.h"
 #include "screens/plan_screen.h"
 #include "screens/set_up_screen.h"
 #include "screens/take_in_screen.h"
@@ -41,6 +44,12 @@ Screen* BenchWindow::makeScreen()
         return new CurveScreen(*m_around, *repair, *repair->run(m_curveOf), this);
     case Place::Answers:
         return makeAnswersScreen(*m_around, *repair, ways(), this);
+    case Place::Lots:
+        return makeLots(*repair);
+    case Place::ReadAgain:
+        return makeReadBeforeMixScreen(*m_around, *repair, *nextStep(*repair).batch, this, [this] { changeUnits(); });
+    case Place::Mixes:
+        return makeMixes();
     case Place::Repair:
         return makeRepairScreen(*repair);
     default:
@@ -96,6 +105,20 @@ Screen* BenchWindow::makeCalibrate()
     return screen;
 }
 
+Screen* BenchWindow::makeMixes()
+{
+    auto* screen = new MixesScreen(*m_around, this);
+    connect(screen, &MixesScreen::repairTapped, this, &BenchWindow::showRepair);
+    return screen;
+}
+
+Screen* BenchWindow::makeLots(const Repair& repair)
+{
+    auto* screen = new LotScreen(*m_around, repair, *nextStep(repair).batch, std::exchange(m_askedLot, {}), this);
+    connect(screen, &LotScreen::settingsWanted, this, &BenchWindow::remember);
+    return screen;
+}
+
 Screen* BenchWindow::makeRepairScreen(const Repair& repair)
 {
     return m_look ? lookScreenOf(*m_around, repair, *m_look, ways(), this) : screenOf(*m_around, repair, ways(), this);
@@ -128,6 +151,14 @@ Ways BenchWindow::ways()
     ways.photos = [this] { place(Place::Photos); };
     ways.photo = [this](PhotoMoment moment) { choosePhoto(moment, Place::Repair); };
     ways.notes = [this] { place(Place::Notes); };
+    ways.lots = [this](BatchRef) { place(Place::Lots); };
+    ways.whichLot = [this](const QString& lot) {
+        m_askedLot = lot;
+        place(Place::Lots);
+    };
+    ways.remember = [this](const Settings& wanted) { remember(wanted); };
+    ways.readAgain = [this] { place(Place::ReadAgain); };
+    ways.repair = [this](const QUuid& id) { showRepair(id); };
     return ways;
 }
 

@@ -51,6 +51,7 @@ void BenchWindow::apply(const Settings& settings)
 
 void BenchWindow::rebuild()
 {
+    keepDraft();
     delete m_screen;
     m_screen = nullptr;
     delete m_ribbon;
@@ -74,7 +75,11 @@ void BenchWindow::rebuild()
     m_unsaved->setFixedHeight(m_theme->px(8));
     m_ribbon = new Ribbon(*m_theme, *m_words, m_parts.bench, this);
     connect(m_ribbon, &Ribbon::repairTapped, this, &BenchWindow::showRepair);
-    connect(m_ribbon, &Ribbon::restTapped, this, &BenchWindow::showHome);
+    connect(m_ribbon, &Ribbon::restTapped, this, [this] {
+        m_repair.reset();
+        m_look.reset();
+        place(Place::Mixes);
+    });
     m_column->addWidget(m_unsaved);
     m_column->addWidget(m_ribbon);
     showUnsaved();
@@ -103,8 +108,29 @@ void BenchWindow::place(Place place)
     setScreen(makeScreen());
 }
 
+void BenchWindow::keepDraft()
+{
+    if (!m_screen || m_draftKey.isEmpty())
+        return;
+    const QVariantMap draft = m_screen->draft();
+    if (draft.isEmpty())
+        m_drafts.remove(m_draftKey);
+    else
+        m_drafts[m_draftKey] = draft;
+}
+
+void BenchWindow::dropDraft()
+{
+    m_drafts.remove(m_draftKey);
+    m_draftKey.clear(); // what the screen still shows is recorded
+}
+
 void BenchWindow::setScreen(Screen* screen)
 {
+    keepDraft();
+    m_draftKey = (m_repair ? m_repair->toString() : QString()) + u'/' + screen->objectName();
+    if (m_drafts.contains(m_draftKey))
+        screen->setDraft(m_drafts.value(m_draftKey));
     if (m_screen) {
         // It may be the one whose tap is being handled.
         m_screen->hide();
@@ -146,6 +172,15 @@ void BenchWindow::changeSettings(const Settings& wanted, Place next)
         Qt::QueuedConnection);
 }
 
+void BenchWindow::remember(const Settings& wanted)
+{
+    m_parts.settings = wanted;
+    const bool saved = m_parts.settingsFile.save(wanted);
+    if (m_place == Place::Repair)
+        place(Place::Repair);
+    tellUnlessSaved(saved);
+}
+
 void BenchWindow::tellUnlessSaved(bool saved)
 {
     if (!saved)
@@ -167,6 +202,8 @@ void BenchWindow::back()
     case Place::Bead:
     case Place::Curve:
     case Place::Answers:
+    case Place::Lots:
+    case Place::ReadAgain:
         return place(Place::Repair);
     case Place::ParkWhy:
         return place(Place::Ask);
@@ -182,6 +219,7 @@ void BenchWindow::back()
     case Place::JobNumber:
     case Place::Person:
     case Place::SetUp:
+    case Place::Mixes:
         return showHome();
     case Place::Repair:
         break;
@@ -208,6 +246,7 @@ void BenchWindow::submitNext(std::shared_ptr<std::vector<Payload>> payloads, std
     if (at == payloads->size()) {
         m_writing = false;
         m_look.reset();
+        dropDraft();
         return place(Place::Repair);
     }
     m_parts.bench.submit(*m_repair, m_parts.settings.person, payloads->at(at),
@@ -234,6 +273,7 @@ void BenchWindow::takeIn(const QString& panel)
                              m_screen->setWriting(false);
                              if (failure)
                                  return tellTrouble(*failure);
+                             m_drafts.remove(u"/screen_job_number"_s);
                              showRepair(id);
                              keepPanel(panel);
                          });

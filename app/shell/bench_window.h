@@ -67,6 +67,9 @@ private:
         Bead,
         Curve,
         Answers,
+        Lots,
+        ReadAgain,
+        Mixes,
         // Beside the steps: makeBeside().
         Ask,
         ParkWhy,
@@ -86,6 +89,8 @@ private:
     [[nodiscard]] Screen* makeSetUp();
     [[nodiscard]] Screen* makeCalibrate();
     [[nodiscard]] Screen* makeRepairScreen(const Repair& repair);
+    [[nodiscard]] Screen* makeMixes();
+    [[nodiscard]] Screen* makeLots(const Repair& repair);
     [[nodiscard]] Ways ways();
     [[nodiscard]] Screen* makeBeside(const Repair& repair);
     [[nodiscard]] Screen* makePhotoPick(const Repair& repair);
@@ -98,6 +103,9 @@ private:
     void tellScan(const QString& text);
     void forgetScan(); ///< once it has been told for long enough
     void setScreen(Screen* screen);
+    /// What was entered and is not recorded yet is kept by repair and screen, until it is recorded.
+    void keepDraft();
+    void dropDraft();
     void back();
     void act(std::vector<Payload> payloads);
     void submitNext(std::shared_ptr<std::vector<Payload>> payloads, std::size_t at);
@@ -105,6 +113,8 @@ private:
     void choosePerson(const QString& person);
     void apply(const Settings& settings);
     void changeUnits();
+    /// Saves settings that no screen but the present one shows; it stays.
+    void remember(const Settings& wanted);
     /// Saves and shows them; place next, built anew.
     void changeSettings(const Settings& wanted, Place next);
     void tellUnlessSaved(bool saved);
@@ -127,6 +137,9 @@ private:
     std::optional<QUuid> m_repair;
     std::optional<Look> m_look;
     BatchRef m_curveOf; ///< the batch whose curve is shown
+    QString m_askedLot; ///< scanned, and not told yet what it is of
+    QMap<QString, QVariantMap> m_drafts;
+    QString m_draftKey; ///< of the present screen; empty: nothing of it is kept
     Question m_toldQuestion = Question::Substrate;
     bool m_writing = false;
     PhotoMoment m_photoMoment = PhotoMoment::AsFound;

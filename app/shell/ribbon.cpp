@@ -2,6 +2,7 @@
 #include "shell/ribbon.h"
 
 #include "air/gate.h"
+#include "screens/hands_words.h"
 #include "screens/phrases.h"
 #include "theme/sizes.h"
 
@@ -51,14 +52,6 @@ std::size_t Ribbon::room(std::size_t wanted) const
     return fit(0) >= wanted ? wanted : fit(restWidth + gap);
 }
 
-MixBlockText Ribbon::textOf(const RunningMix& mix) const
-{
-    const Repair* repair = m_bench.repair(mix.repair);
-    const bool open = mix.face.phase == Phase::Harder;
-    return {repair->job, m_words.phase(mix.face.phase),
-            m_words.duration(open ? mix.face.sinceHardener : mix.face.toNextPhase)};
-}
-
 void Ribbon::showBlocks(const std::vector<RunningMix>& mixes)
 {
     const std::size_t shown = room(mixes.size());
@@ -70,13 +63,14 @@ void Ribbon::showBlocks(const std::vector<RunningMix>& mixes)
         m_row->insertWidget(static_cast<int>(at), block);
         m_blocks.push_back(block);
     }
+    const auto collision = nextCollision(hands::onBench(m_bench));
     m_shown.clear();
     for (std::size_t i = 0; i < m_blocks.size(); ++i) {
         m_blocks[i]->setVisible(i < shown);
         if (i >= shown)
             continue;
         m_shown.push_back(mixes[i].repair);
-        m_blocks[i]->setShown(mixes[i].face, textOf(mixes[i]));
+        m_blocks[i]->setShown(mixes[i].face, hands::blockText(mixes[i], collision, m_bench, m_words));
     }
     m_rest->setVisible(shown < mixes.size());
     m_rest->setTitle(u"+%1"_s.arg(mixes.size() - shown));

@@ -32,7 +32,6 @@ private:
     void showBlocks(const std::vector<RunningMix>& mixes);
     void showReading();
     [[nodiscard]] std::size_t room(std::size_t wanted) const;
-    [[nodiscard]] MixBlockText textOf(const RunningMix& mix) const;
 
     const Theme& m_theme;
     const Words& m_words;
