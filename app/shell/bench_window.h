@@ -5,8 +5,10 @@
 
 #include "bench/bench.h"
 #include "bench/settings.h"
+#include "screens/set_up_screen.h"
 #include "screens/station_screens.h"
 #include "shell/any_key.h"
+#include "shell/key_rest.h"
 #include "shell/ribbon.h"
 
 #include <QTimer>
@@ -27,6 +29,9 @@ public:
         double screenPixelsPerMillimetre; ///< what the screen says of itself, for a glass not calibrated yet
         /// Makes the application speak a language; called before the screens are built again.
         std::function<void(const QString& language)> speak;
+        /// Keeps changed assumptions; false when the disk refuses.
+        std::function<bool(const AssumptionBook& book)> keepAssumptions = {};
+        Player* player = nullptr; ///< of tones; null: nothing sounds
     };
     explicit BenchWindow(Parts parts);
     ~BenchWindow() override;
@@ -67,6 +72,7 @@ private:
     void choosePerson(const QString& person);
     void apply(const Settings& settings);
     void changeUnits();
+    void changeAssumptions(const Assumptions& wanted);
     /// Saves and shows them; place next, built anew.
     void changeSettings(const Settings& wanted, Place next);
     void tellUnlessSaved(bool saved);
@@ -92,6 +98,9 @@ private:
     Question m_toldQuestion = Question::Substrate;
     bool m_writing = false;
     AnyKey m_anyKey;
+    KeyRest m_enter;      ///< Enter on the control in focus
+    KeyRest m_footSwitch; ///< after it was set up: its bounces are no taps
+    SetUpPlace m_setUp;
     QTimer m_tick;
 };
 

@@ -89,8 +89,11 @@ void addAdvice(RepairPlan& plan, const Job& job)
 
 } // namespace
 
-RepairPlan planRepair(const Assessment& assessment, const PlanningSet& set)
+RepairPlan planRepair(const Assessment& assessment, const PlanningSet& given)
 {
+    // One set of assumptions: the engine goes by the plan's.
+    const CureEngine engine = given.engine.with(given.assumptions);
+    const PlanningSet set{given.table, given.catalogue, given.steps, given.assumptions, engine};
     const Decision decision = decide(assessment, set.table, set.catalogue, set.assumptions.decision);
     if (!decision.fill)
         return stopped(decision);
