@@ -35,7 +35,7 @@ bool keepPhases(ScriptedBench& bench, Pictures& pictures, const QString& job)
     if (next.station != Station::Spread && next.station != Station::Wait)
         return true;
     const BatchRun run = *repair->run(*next.batch);
-    for (const PhaseSpan& span : phasesOf(run.mixed.times, bench.bench().assumptions())) {
+    for (const PhaseSpan& span : phasesOf(run.mixed.times, bench.bench().assumptionsOf(run))) {
         const bool spreading = span.phase < Phase::HandsOff;
         const Duration middle = span.from + (span.to - span.from) * 0.5;
         const Duration gone = elapsed(run.hardenerIn, bench.clock().now());

@@ -21,7 +21,12 @@ bool isOfTheDisk(LogTrouble trouble)
 
 } // namespace
 
-Bench::Bench(Parts parts, QObject* parent) : QObject(parent), m_parts(std::move(parts))
+Bench::Bench(Parts parts, QObject* parent)
+    : QObject(parent),
+      m_parts(std::move(parts)),
+      m_book{m_parts.planning.assumptions, {}},
+      m_engine(m_parts.planning.engine.with(m_book.now)),
+      m_planning{m_parts.planning.table, m_parts.planning.catalogue, m_parts.planning.steps, m_book.now, m_engine}
 {
     m_retryTimer.setInterval(retryEveryMs);
     connect(&m_retryTimer, &QTimer::timeout, this, &Bench::retry);
@@ -59,7 +64,7 @@ const Repair* Bench::repair(const QUuid& id) const
 
 RunningMix Bench::runningMix(const Repair& repair, const BatchRun& run) const
 {
-    return {repair.id, run, clockOf(run, assumptions(), m_parts.clock.now())};
+    return {repair.id, run, clockOf(run, assumptionsOf(run), m_parts.clock.now())};
 }
 
 std::vector<RunningMix> Bench::runningMixes() const
@@ -74,30 +79,49 @@ std::vector<RunningMix> Bench::runningMixes() const
     return running;
 }
 
-RepairPlan Bench::plan(const Assessment& assessment) const { return planRepair(assessment, m_parts.planning); }
+void Bench::setAssumptions(const AssumptionBook& book)
+{
+    m_book = book;
+    m_planning.assumptions = book.now;
+    m_engine = m_engine.with(book.now);
+}
+
+const AssumptionBook& Bench::changeAssumptions(const Assumptions& next)
+{
+    std::optional<Instant> oldest;
+    for (const RunningMix& each : runningMixes())
+        if (!oldest || each.run.hardenerIn.utcMs < oldest->utcMs)
+            oldest = each.run.hardenerIn;
+    AssumptionBook book = m_book;
+    book.change(next, m_parts.clock.now(), oldest);
+    setAssumptions(book);
+    return m_book;
+}
+
+RepairPlan Bench::plan(const Assessment& assessment) const { return planRepair(assessment, m_planning); }
 
 RepairPlan Bench::plan(const Repair& repair) const
 {
-    return repair.plan ? replanRepair(repair.assessment, m_parts.planning, *repair.plan, planProgressOf(repair))
+    return repair.plan ? replanRepair(repair.assessment, m_planning, *repair.plan, planProgressOf(repair))
                        : plan(repair.assessment);
 }
 
 std::vector<QByteArray> Bench::blobsFor(const Payload& payload) const
 {
     if (const auto* mixed = std::get_if<HardenerIn>(&payload)) {
-        const ProductSheet* sheet = m_parts.planning.catalogue.byId(mixed->sheetId); // it may not be the plan's
+        const ProductSheet* sheet = m_planning.catalogue.byId(mixed->sheetId); // it may not be the plan's
         return sheet ? std::vector<QByteArray>{sheet->source} : std::vector<QByteArray>{};
     }
     const auto* accepted = std::get_if<PlanAccepted>(&payload);
     if (!accepted)
         return {};
-    std::vector<QByteArray> blobs{m_parts.planning.table.source(), m_parts.planning.steps.source};
+    std::vector<QByteArray> blobs{m_planning.table.source(), m_planning.steps.source};
     QStringList sheets{accepted->plan.sheetId, accepted->plan.finishSheetId};
     for (const Lift& each : accepted->plan.lifts)
         sheets << each.sheetId;
     sheets.removeDuplicates();
     for (const QString& id : sheets)
-        if (const ProductSheet* sheet = m_parts.planning.catalogue.byId(id))
+        if (const ProductSheet* sheet = m_planning.catalogue.byId(id))
             blobs.push_back(sheet->source);
     return blobs;
 }

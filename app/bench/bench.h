@@ -3,6 +3,7 @@
 // the one way in which something happens: submit().
 #pragma once
 
+#include "clock/assumption_book.h"
 #include "clock/batch_clock.h"
 #include "plan/planner.h"
 #include "repairlog/repair_log.h"
@@ -57,8 +58,15 @@ public:
     [[nodiscard]] RepairPlan plan(const Assessment& assessment) const;
     /// The plan of a repair's answers: its first, or what takes the place of the one it has.
     [[nodiscard]] RepairPlan plan(const Repair& repair) const;
-    [[nodiscard]] const PlanningSet& planning() const { return m_parts.planning; }
-    [[nodiscard]] const Assumptions& assumptions() const { return m_parts.planning.assumptions; }
+    [[nodiscard]] const PlanningSet& planning() const { return m_planning; }
+    [[nodiscard]] const Assumptions& assumptions() const { return m_planning.assumptions; }
+    /// Those that a batch goes by: of the moment when its hardener went in.
+    [[nodiscard]] const Assumptions& assumptionsOf(const BatchRun& run) const { return m_book.at(run.hardenerIn); }
+    /// What the bench's file holds; called before the first screen.
+    void setAssumptions(const AssumptionBook& book);
+    /// From now on others hold, for every new plan and clock; batches that run keep theirs. Call it on the glass's
+    /// thread while no screen computes. The book is what is to be kept.
+    const AssumptionBook& changeAssumptions(const Assumptions& next);
     /// How the workers of screens run.
     [[nodiscard]] Worker::Runs computing() const { return m_parts.computing; }
     [[nodiscard]] const Clock& clock() const { return m_parts.clock; }
@@ -87,6 +95,9 @@ private:
     [[nodiscard]] std::vector<QByteArray> blobsFor(const Payload& payload) const;
 
     Parts m_parts;
+    AssumptionBook m_book;
+    CureEngine m_engine;
+    PlanningSet m_planning; ///< the parts', with the bench's own assumptions and an engine that goes by them
     std::map<QUuid, Repair> m_repairs;
     std::optional<DatedReading> m_newestReading;
     std::deque<EventDraft> m_unsaved;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pictures/mix_block.h"
 
+#include "pictures/enter_key.h"
 #include "pictures/phase_look.h"
 #include "pictures/pictogram.h"
 #include "pictures/picture_access.h"
@@ -11,6 +12,7 @@
 #include <QPainterPath>
 
 #include <algorithm>
+#include <cmath>
 
 using namespace Qt::StringLiterals;
 
@@ -90,11 +92,26 @@ QSize MixBlock::sizeHint() const { return {m_theme.px(68), m_theme.px(sizes::rib
 
 QSize MixBlock::minimumSizeHint() const { return {m_theme.px(60), m_theme.px(sizes::ribbon)}; }
 
+void MixBlock::keyPressEvent(QKeyEvent* event)
+{
+    if (!leftToTheWindow(*event))
+        QAbstractButton::keyPressEvent(event);
+}
+
+void MixBlock::keyReleaseEvent(QKeyEvent* event)
+{
+    if (!leftToTheWindow(*event))
+        QAbstractButton::keyReleaseEvent(event);
+}
+
 void MixBlock::paintEvent(QPaintEvent*)
 {
     const BlockLayout layout = layOut(rect(), m_text, m_theme);
     const PhaseLook look = lookOf(m_face.phase, m_theme);
-    const double left = std::clamp(1.0 - m_face.phaseGone.value(), 0.0, 1.0);
+    constexpr double calmSteps = 10; // reduced motion: it runs down by tenths
+    double left = std::clamp(1.0 - m_face.phaseGone.value(), 0.0, 1.0);
+    if (m_theme.reducedMotion())
+        left = std::floor(left * calmSteps) / calmSteps; // never more than is left
     const QRectF room(rect());
     const QRectF filled(room.left(), room.top(), room.width() * left, room.height());
     const double radius = m_theme.px(sizes::radius);

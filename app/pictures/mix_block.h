@@ -30,6 +30,8 @@ public:
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override; ///< Enter is the window's
+    void keyReleaseEvent(QKeyEvent* event) override;
 
 private:
     const Theme& m_theme;

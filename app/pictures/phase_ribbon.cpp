@@ -11,6 +11,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 namespace strandbench {
 namespace {
@@ -228,7 +229,8 @@ void PhaseRibbon::setPhases(const std::vector<PhaseSpan>& spans, const QStringLi
 
 void PhaseRibbon::setNow(Duration sinceHardener)
 {
-    m_now = sinceHardener;
+    // Reduced motion: the mark goes from minute to minute.
+    m_now = m_theme.reducedMotion() ? minutes(std::floor(inMinutes(sinceHardener))) : sinceHardener;
     update();
 }
 

@@ -141,7 +141,7 @@ void ClockScreen::buildRibbon(QBoxLayout* column)
     auto* inside = new QVBoxLayout(box);
     inside->setContentsMargins(px(3), px(1.5), px(3), px(1.5));
     m_ribbon = new PhaseRibbon(theme(), u"phases"_s, box);
-    const std::vector<PhaseSpan> spans = phasesOf(m_run.mixed.times, around().bench.assumptions());
+    const std::vector<PhaseSpan> spans = phasesOf(m_run.mixed.times, around().bench.assumptionsOf(m_run));
     QStringList names;
     for (const PhaseSpan& each : spans)
         names << words().phase(each.phase);

@@ -2,6 +2,7 @@
 #include "screens/job_card.h"
 
 #include "theme/sizes.h"
+#include "pictures/enter_key.h"
 #include "touch/fit_text.h"
 
 #include <QPainter>
@@ -93,6 +94,18 @@ std::vector<ShownText> JobCard::shownTexts() const
         texts.push_back({line.text, line.where, fitted.emMm, fitted.fits});
     }
     return texts;
+}
+
+void JobCard::keyPressEvent(QKeyEvent* event)
+{
+    if (!leftToTheWindow(*event))
+        QAbstractButton::keyPressEvent(event);
+}
+
+void JobCard::keyReleaseEvent(QKeyEvent* event)
+{
+    if (!leftToTheWindow(*event))
+        QAbstractButton::keyReleaseEvent(event);
 }
 
 void JobCard::paintEvent(QPaintEvent*)

@@ -1,100 +1,139 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/set_up_screen.h"
 
+#include "screens/set_up_assumption.h"
+#include "screens/set_up_assumptions.h"
+#include "screens/set_up_people.h"
+#include "screens/set_up_sound.h"
 #include "theme/sizes.h"
 
-#include "languages.h"
-
-#include <QCoreApplication>
+#include <algorithm>
 
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
 namespace {
 
-/// A language is named in itself, whatever language is set: who cannot read the rest finds the own one.
-QString ownName(const QString& language)
+SetUpGroup after(SetUpGroup group)
 {
-    if (language == u"de"_s)
-        return u"Deutsch"_s;
-    if (language == u"es"_s)
-        return u"Español"_s;
-    if (language == u"fr"_s)
-        return u"Français"_s;
-    return u"English"_s;
+    switch (group) {
+    case SetUpGroup::Bench:
+        return SetUpGroup::People;
+    case SetUpGroup::People:
+        return SetUpGroup::SoundAndGlass;
+    case SetUpGroup::SoundAndGlass:
+        return SetUpGroup::Assumptions;
+    case SetUpGroup::Assumptions:
+        break;
+    }
+    return SetUpGroup::Bench;
+}
+
+QString nameOf(SetUpGroup group)
+{
+    switch (group) {
+    case SetUpGroup::Bench:
+        break;
+    case SetUpGroup::People:
+        return SetUpScreen::tr("People");
+    case SetUpGroup::SoundAndGlass:
+        return SetUpScreen::tr("Sound and glass");
+    case SetUpGroup::Assumptions:
+        return SetUpScreen::tr("Assumptions");
+    }
+    return SetUpScreen::tr("Bench");
 }
 
 } // namespace
 
-SetUpScreen::SetUpScreen(const Surroundings& around, QWidget* parent) : Screen(around, u"screen_set_up"_s, parent)
+SetUpScreen::SetUpScreen(const Surroundings& around, const QString& name, const SetUpPlace& place, QWidget* parent)
+    : Screen(around, name, parent), m_place(place)
+{}
+
+QWidget* SetUpScreen::buildPage(const QString& context, const QString& sentence, int pages)
 {
-    buildFrame({}, tr("Bench set-up"));
-    auto* column = new QVBoxLayout;
-    column->setSpacing(px(sizes::gap));
-    content()->addLayout(column, 1);
-
-    const Settings& now = around.settings;
-    std::vector<TapButton*> languages;
-    for (const QString& each : carriedLanguages()) {
-        Settings wanted = now;
-        wanted.language = each;
-        languages.push_back(key(u"language_"_s + each, ownName(each), now.language == each, wanted));
-    }
-    addRow(column, tr("Language"), languages);
-
-    Settings metric = now, us = now, day = now, night = now, right = now, left = now;
-    metric.units = UnitSystem::Metric;
-    us.units = UnitSystem::UsCustomary;
-    day.dayNight = DayNight::Day;
-    night.dayNight = DayNight::Night;
-    right.hand = Hand::Right;
-    left.hand = Hand::Left;
-    std::vector<TapButton*> units{key(u"units_metric"_s, u"mm, g, °C"_s, now.units == UnitSystem::Metric, metric),
-                                  key(u"units_us"_s, u"in, oz, °F"_s, now.units == UnitSystem::UsCustomary, us)};
-    std::vector<TapButton*> colours{key(u"colours_day"_s, tr("Day"), now.dayNight == DayNight::Day, day),
-                                    key(u"colours_night"_s, tr("Night"), now.dayNight == DayNight::Night, night)};
-    std::vector<TapButton*> hands{key(u"hand_right"_s, tr("Right hand"), now.hand == Hand::Right, right),
-                                  key(u"hand_left"_s, tr("Left hand"), now.hand == Hand::Left, left)};
-    if (around.upright) {
-        addRow(column, tr("Units"), units);
-        addRow(column, tr("Colours"), colours);
-        addRow(column, tr("Answers for"), hands);
-    } else {
-        std::vector<TapButton*> all(units);
-        all.insert(all.end(), colours.begin(), colours.end());
-        all.insert(all.end(), hands.begin(), hands.end());
-        addRow(column, tr("Bench"), all);
-    }
-    column->addStretch(1);
-    answers()->setWayOn(tr("Calibrate the glass"));
+    m_place.page = std::clamp(m_place.page, 0, pages - 1);
+    const QString where = pages > 1 ? tr("page %1 of %2").arg(m_place.page + 1).arg(pages) : QString();
+    QStringList parts{tr("Bench set-up"), nameOf(m_place.group), where, context};
+    parts.removeAll(QString());
+    buildFrame(parts.join(u" · "_s), sentence);
     answers()->stop()->hide();
-    connect(answers(), &AnswerBar::wayOnTapped, this, &SetUpScreen::calibrateWanted);
+    const SetUpGroup next = after(m_place.group);
+    answers()->setWayOn(nameOf(next));
+    answers()->wayOn()->setSecondLine(tr("next part of the set-up"));
+    connect(answers(), &AnswerBar::wayOnTapped, this, [this, next] { Q_EMIT placeWanted({next, 0}); });
+
+    auto* page = new QWidget(this);
+    if (pages == 1) {
+        content()->addWidget(page, 1);
+        return page;
+    }
+    TapButton* before = arrow(u"page_before"_s, u"‹"_s, pages, pages - 1);
+    TapButton* behind = arrow(u"page_after"_s, u"›"_s, pages, 1);
+    before->setAccessibleName(tr("Page before"));
+    behind->setAccessibleName(tr("Page after"));
+    // Beside the page, one below the other, on the side of the hand; below it on an upright glass.
+    auto* arrows = new QBoxLayout(around().upright ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    arrows->setSpacing(px(sizes::gap));
+    arrows->addWidget(before, 1);
+    arrows->addWidget(behind, 1);
+    const bool first = !around().upright && theme().hand() == Hand::Left;
+    if (first)
+        content()->addLayout(arrows);
+    content()->addWidget(page, 1);
+    if (!first)
+        content()->addLayout(arrows);
+    return page;
 }
 
-TapButton* SetUpScreen::key(const QString& name, const QString& title, bool chosen, const Settings& wanted)
+TapButton* SetUpScreen::arrow(const QString& name, const QString& title, int pages, int step)
 {
-    auto* made = new TapButton(theme(), name, TapButton::Kind::Choice, this);
+    TapButton* made = key(name, TapButton::Kind::Plain, title);
+    made->setTitleSize(Theme::size(TextRole::BigFigure));
+    made->setSizePolicy(around().upright ? QSizePolicy::Expanding : QSizePolicy::Fixed,
+                        around().upright ? QSizePolicy::Fixed : QSizePolicy::Expanding);
+    connect(made, &TapButton::clicked, this, [this, pages, step] {
+        Q_EMIT placeWanted({m_place.group, (m_place.page + step) % pages});
+    });
+    return made;
+}
+
+TapButton* SetUpScreen::key(const QString& name, TapButton::Kind kind, const QString& title, const QString& second)
+{
+    auto* made = new TapButton(theme(), name, kind, this);
+    made->setLeastSize(sizes::denseTarget, sizes::denseTarget);
     made->setTitle(title);
-    made->setCheckable(true);
+    made->setSecondLine(second);
+    return made;
+}
+
+TapButton* SetUpScreen::choice(const QString& name, const QString& title, bool chosen, const Settings& wanted)
+{
+    TapButton* made = key(name, TapButton::Kind::Choice, title);
     made->setChecked(chosen);
     connect(made, &TapButton::clicked, this, [this, made, chosen, wanted] {
-        made->setChecked(chosen);
+        made->setChecked(chosen); // what is chosen is what the file says, not what was tapped last
         if (!chosen)
             Q_EMIT settingsChanged(wanted);
     });
     return made;
 }
 
-void SetUpScreen::addRow(QBoxLayout* column, const QString& caption, const std::vector<TapButton*>& keys)
+SetUpScreen* makeSetUpScreen(const Surroundings& around, const SetUpPlace& place, Player* player, QWidget* parent)
 {
-    auto* row = new QHBoxLayout;
-    row->setSpacing(px(sizes::gap));
-    auto* text = label(u"caption_"_s + keys.front()->objectName(), TextRole::Small, caption, Role::MutedInk);
-    text->setFixedWidth(px(24));
-    row->addWidget(text);
-    for (TapButton* each : keys)
-        row->addWidget(each, 1);
-    column->addLayout(row, 1);
+    switch (place.group) {
+    case SetUpGroup::People:
+        return new SetUpPeopleScreen(around, place, parent);
+    case SetUpGroup::SoundAndGlass:
+        return new SetUpSoundScreen(around, place, player, parent);
+    case SetUpGroup::Assumptions:
+        if (const AssumptionEntry* entry = findAssumption(place.assumption))
+            return new SetUpAssumptionScreen(around, place, *entry, parent);
+        return new SetUpAssumptionsScreen(around, place, parent);
+    case SetUpGroup::Bench:
+        break;
+    }
+    return new SetUpBenchScreen(around, place, parent);
 }
 
 } // namespace strandbench

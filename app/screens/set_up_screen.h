@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Bench set-up: language, units, colours, hand, and the glass.
+// Bench set-up in four groups of whole pages: the bench, its people, sound and glass, assumptions. The way on leads from
+// group to group; a group of several pages is turned by two large arrows.
 #pragma once
 
 #include "bench/settings.h"
@@ -7,19 +8,75 @@
 
 namespace strandbench {
 
-class SetUpScreen final : public Screen {
+class Player;
+
+enum class SetUpGroup { Bench, People, SoundAndGlass, Assumptions };
+
+/// What of the set-up is shown.
+struct SetUpPlace {
+    SetUpGroup group = SetUpGroup::Bench;
+    int page = 0;
+    QString assumption = {}; ///< code of the one that is being changed; empty: the rows
+};
+
+class SetUpScreen : public Screen {
     Q_OBJECT
 public:
-    SetUpScreen(const Surroundings& around, QWidget* parent = nullptr);
+    SetUpScreen(const Surroundings& around, const QString& name, const SetUpPlace& place, QWidget* parent);
 
 Q_SIGNALS:
     void settingsChanged(const strandbench::Settings& settings);
+    void assumptionsChanged(const strandbench::Assumptions& assumptions);
+    void placeWanted(const strandbench::SetUpPlace& place);
     void calibrateWanted();
 
+protected:
+    /// The frame with the way on to the next group, and what the page stands in. With more than one page, the arrows
+    /// stand beside it, or below it on an upright glass; the place's page is brought within them.
+    QWidget* buildPage(const QString& context, const QString& sentence, int pages = 1);
+    [[nodiscard]] int page() const { return m_place.page; }
+    /// A choice; a tap on one that is not chosen asks for the settings that it stands for.
+    TapButton* choice(const QString& name, const QString& title, bool chosen, const Settings& wanted);
+    /// A key that is as large as set-up asks for.
+    TapButton* key(const QString& name, TapButton::Kind kind, const QString& title, const QString& second = {});
+
 private:
-    void addRow(QBoxLayout* column, const QString& caption, const std::vector<TapButton*>& keys);
-    TapButton* key(const QString& name, const QString& title, bool chosen, const Settings& wanted);
+    TapButton* arrow(const QString& name, const QString& title, int pages, int step);
+
+    SetUpPlace m_place;
 };
+
+/// Language, units, colours, hand, motion, foot switch.
+class SetUpBenchScreen final : public SetUpScreen {
+    Q_OBJECT
+public:
+    SetUpBenchScreen(const Surroundings& around, const SetUpPlace& place, QWidget* parent = nullptr);
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override; ///< who goes on by Tab means no foot switch
+
+private:
+    struct Row {
+        QString caption;
+        std::vector<TapButton*> keys;
+    };
+    [[nodiscard]] Row languages();
+    [[nodiscard]] Row units();
+    [[nodiscard]] Row colours();
+    [[nodiscard]] Row hands();
+    [[nodiscard]] Row motion();
+    [[nodiscard]] Row footSwitch();
+    void addRow(QBoxLayout* column, const std::vector<Row>& rows);
+    void listen(bool listening);
+
+    TapButton* m_oneKey = nullptr;
+    bool m_listening = false;
+};
+
+/// Makes the screen of a place. player: null where nothing can sound.
+[[nodiscard]] SetUpScreen* makeSetUpScreen(const Surroundings& around, const SetUpPlace& place, Player* player,
+                                           QWidget* parent);
 
 /// The card's outline at the size that the glass is believed to have, with keys to make it wider or narrower
 /// until a card of ISO/IEC 7810 ID-1 (85.60 x 53.98 mm) held on the glass covers it.

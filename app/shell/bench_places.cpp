@@ -62,7 +62,10 @@ Screen* BenchWindow::makeHome()
 {
     auto* home = new HomeScreen(*m_around, this);
     connect(home, &HomeScreen::repairTapped, this, &BenchWindow::showRepair);
-    connect(home, &HomeScreen::setUpTapped, this, [this] { place(Place::SetUp); });
+    connect(home, &HomeScreen::setUpTapped, this, [this] {
+        m_setUp = {};
+        place(Place::SetUp);
+    });
     connect(home, &HomeScreen::personTapped, this, [this] {
         m_afterPerson = Place::Home;
         place(Place::Person);
@@ -87,10 +90,18 @@ Screen* BenchWindow::makeJobNumber()
 
 Screen* BenchWindow::makeSetUp()
 {
-    auto* screen = new SetUpScreen(*m_around, this);
+    SetUpScreen* screen = makeSetUpScreen(*m_around, m_setUp, m_parts.player, this);
+    connect(screen, &SetUpScreen::placeWanted, this, [this](const SetUpPlace& wanted) {
+        m_setUp = wanted;
+        place(Place::SetUp);
+    });
     connect(screen, &SetUpScreen::calibrateWanted, this, [this] { place(Place::Calibrate); });
-    connect(screen, &SetUpScreen::settingsChanged, this,
-            [this](const Settings& wanted) { changeSettings(wanted, Place::SetUp); });
+    connect(screen, &SetUpScreen::assumptionsChanged, this, &BenchWindow::changeAssumptions);
+    connect(screen, &SetUpScreen::settingsChanged, this, [this](const Settings& wanted) {
+        if (wanted.footSwitchKey != m_parts.settings.footSwitchKey)
+            m_footSwitch.begin(m_parts.bench.clock().now());
+        changeSettings(wanted, Place::SetUp);
+    });
     return screen;
 }
 

@@ -59,7 +59,7 @@ void BenchWindow::rebuild()
     const Settings& settings = m_parts.settings;
     const double ppmm =
         settings.pixelsPerMillimetre > 0 ? settings.pixelsPerMillimetre : m_parts.screenPixelsPerMillimetre;
-    m_theme = std::make_unique<Theme>(Metrics(ppmm), settings.dayNight, settings.hand);
+    m_theme = std::make_unique<Theme>(Metrics(ppmm), settings.dayNight, settings.hand, settings.reducedMotion);
     m_words = std::make_unique<Words>(settings.units, QLocale(settings.language));
     m_around = std::make_unique<Surroundings>(
         Surroundings{*m_theme, *m_words, m_parts.bench, m_parts.settings, height() > width()});
@@ -179,6 +179,15 @@ void BenchWindow::remember(const Settings& wanted)
     if (m_place == Place::Repair)
         place(Place::Repair);
     tellUnlessSaved(saved);
+}
+
+void BenchWindow::changeAssumptions(const Assumptions& wanted)
+{
+    const AssumptionBook& book = m_parts.bench.changeAssumptions(wanted);
+    const bool kept = m_parts.keepAssumptions && m_parts.keepAssumptions(book);
+    m_setUp.assumption.clear();
+    place(Place::SetUp);
+    tellUnlessSaved(kept);
 }
 
 void BenchWindow::tellUnlessSaved(bool saved)
@@ -316,10 +325,13 @@ void BenchWindow::scheduleTick()
 
 void BenchWindow::keyPressEvent(QKeyEvent* event)
 {
+    const Instant now = m_parts.bench.clock().now();
     const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (m_footSwitch.resting(now) || (enter && !m_enter.passes(*event, now)))
+        return;
     if (auto* chosen = qobject_cast<QAbstractButton*>(focusWidget()); chosen && enter)
         chosen->click(); // whoever goes by Tab means the control in focus
-    else if (m_anyKey.meansWayOn(*event, m_parts.bench.clock().now()))
+    else if (m_anyKey.meansWayOn(*event, now))
         m_screen->tapWayOn();
     else
         QWidget::keyPressEvent(event);

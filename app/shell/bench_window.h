@@ -5,8 +5,10 @@
 
 #include "bench/bench.h"
 #include "bench/settings.h"
+#include "screens/set_up_screen.h"
 #include "screens/station_screens.h"
 #include "shell/any_key.h"
+#include "shell/key_rest.h"
 #include "shell/ribbon.h"
 #include "shell/scan_reader.h"
 
@@ -28,6 +30,9 @@ public:
         double screenPixelsPerMillimetre; ///< what the screen says of itself, for a glass not calibrated yet
         /// Makes the application speak a language; called before the screens are built again.
         std::function<void(const QString& language)> speak;
+        /// Keeps changed assumptions; false when the disk refuses.
+        std::function<bool(const AssumptionBook& book)> keepAssumptions = {};
+        Player* player = nullptr; ///< of tones; null: nothing sounds
     };
     explicit BenchWindow(Parts parts);
     ~BenchWindow() override;
@@ -115,6 +120,7 @@ private:
     void changeUnits();
     /// Saves settings that no screen but the present one shows; it stays.
     void remember(const Settings& wanted);
+    void changeAssumptions(const Assumptions& wanted);
     /// Saves and shows them; place next, built anew.
     void changeSettings(const Settings& wanted, Place next);
     void tellUnlessSaved(bool saved);
@@ -149,6 +155,9 @@ private:
     std::optional<std::pair<QString, Instant>> m_scanTold; ///< what was told of a scan, and when
     ScanGate m_scanGate;
     AnyKey m_anyKey;
+    KeyRest m_enter;      ///< Enter on the control in focus
+    KeyRest m_footSwitch; ///< after it was set up: its bounces are no taps
+    SetUpPlace m_setUp;
     QTimer m_tick;
 };
 

@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "shell/run_bench.h"
 
+#include "bench/assumptions_file.h"
 #include "exchange/rules.h"
 #include "exchange/sheets.h"
 #include "shell/bench_arguments.h"
 #include "shell/bench_window.h"
 #include "shell/language.h"
 #include "shell/trouble_window.h"
+#include "sound/alsa_player.h"
+#include "words/assumption_words.h"
 
 #include <QApplication>
 #include <QDir>
@@ -51,6 +54,21 @@ void show(QWidget& window, const QSize& glass)
     window.show();
 }
 
+/// Says on the glass and to the log of the start which assumptions were not taken: the default stands for them.
+void tellFaults(const Faults& faults, Screen& screen, const Words& words)
+{
+    if (faults.empty())
+        return;
+    const AssumptionWords say(words);
+    for (const Fault& each : faults)
+        std::cerr << "assumptions.json: " << say.fault(each).toStdString() << '\n';
+    screen.showTrouble(say.fault(faults.front()),
+                       QCoreApplication::translate("Assumptions",
+                                                   "%n assumption(s) not taken from the file: the default "
+                                                   "stands.",
+                                                   nullptr, static_cast<int>(faults.size())));
+}
+
 /// Tells the faults of the command line; the exit status to leave with.
 int refuse(const std::vector<Fault>& faults)
 {
@@ -87,6 +105,9 @@ int runBench(int argc, char** argv)
     Recorder recorder(path);
     auto opened = recorder.open();
     Bench bench({recorder, clock, {builtInTable(), demoCatalogue(), builtInSteps(), Assumptions{}, engine}});
+    AssumptionsFile assumptionsFile = AssumptionsFile::besideLog(path);
+    const ReadAssumptions assumptions = assumptionsFile.load();
+    bench.setAssumptions(assumptions.book);
     std::optional<LogFailure> failure;
     if (!opened)
         failure = opened.error();
@@ -97,9 +118,12 @@ int runBench(int argc, char** argv)
         show(trouble, arguments.glass);
         return application.exec();
     }
+    AlsaPlayer player;
     BenchWindow window(
-        {bench, settingsFile, loaded.settings, ppmm, [&language](const QString& wanted) { language.speak(wanted); }});
+        {bench, settingsFile, loaded.settings, ppmm, [&language](const QString& wanted) { language.speak(wanted); },
+         [&assumptionsFile](const AssumptionBook& book) { return assumptionsFile.save(book); }, &player});
     show(window, arguments.glass);
+    tellFaults(assumptions.faults, *window.screen(), Words(loaded.settings.units, QLocale(loaded.settings.language)));
     return application.exec();
 }
 

@@ -9,20 +9,17 @@
 #include <QPainterPath>
 
 #include <algorithm>
+#include <cmath>
 
 namespace strandbench {
 
 namespace {
 
 constexpr int frameMs = 16;
-constexpr int calmFrameMs = 250;  // reduced motion: four steps instead of a sweep
+constexpr int calmSteps = 4;      // reduced motion: quarters of the ring instead of a sweep
 constexpr double ringWidth = 1.8; // mm
 
-bool actsByKey(const QKeyEvent* event)
-{
-    return event->key() == Qt::Key_Space || event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter ||
-           event->key() == Qt::Key_Select;
-}
+bool actsByKey(const QKeyEvent* event) { return event->key() == Qt::Key_Space || event->key() == Qt::Key_Select; }
 
 // From the middle of the top, clockwise, as a clock's hand goes.
 QPainterPath ringPath(const QRectF& r, double radius)
@@ -43,7 +40,7 @@ HoldButton::HoldButton(const Theme& theme, const QString& name, Kind kind, QWidg
     : TapButton(theme, name, kind, parent)
 {
     m_timer.setTimerType(Qt::PreciseTimer);
-    m_timer.setInterval(theme.reducedMotion() ? calmFrameMs : frameMs);
+    m_timer.setInterval(theme.reducedMotion() ? holdMs / calmSteps : frameMs);
     connect(&m_timer, &QTimer::timeout, this, &HoldButton::tick);
 }
 
@@ -147,7 +144,8 @@ void HoldButton::changeEvent(QEvent* event)
 
 void HoldButton::paintProgress(QPainter& painter, const QRectF& rect)
 {
-    const double share = progress();
+    const double gone = progress();
+    const double share = theme().reducedMotion() ? std::floor(gone * calmSteps) / calmSteps : gone;
     if (share <= 0)
         return;
     const double width = std::max(2, theme().px(ringWidth));

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A button that acts only when held for one second, with a ring that fills: a brush of the sleeve does
-// nothing. Never clicked(): use held().
+// A button that acts only when held for one second, with a ring that fills (with reduced motion in quarters): a brush
+// of the sleeve does nothing, and neither does Enter, which a foot switch may send. Never clicked(): use held().
 #pragma once
 
 #include "touch/tap_button.h"

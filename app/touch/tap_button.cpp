@@ -3,6 +3,7 @@
 
 #include "theme/sizes.h"
 #include "touch/accessible.h"
+#include "pictures/enter_key.h"
 #include "touch/tap_layout.h"
 
 #include <QKeyEvent>
@@ -182,12 +183,14 @@ QSize TapButton::sizeHint() const
 
 void TapButton::keyPressEvent(QKeyEvent* event)
 {
-    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
-        if (!event->isAutoRepeat())
-            click();
-        return;
-    }
-    QAbstractButton::keyPressEvent(event);
+    if (!leftToTheWindow(*event))
+        QAbstractButton::keyPressEvent(event);
+}
+
+void TapButton::keyReleaseEvent(QKeyEvent* event)
+{
+    if (!leftToTheWindow(*event))
+        QAbstractButton::keyReleaseEvent(event);
 }
 
 void TapButton::changeEvent(QEvent* event)

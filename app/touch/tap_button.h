@@ -54,7 +54,8 @@ public:
 
 protected:
     void paintEvent(QPaintEvent* event) override;
-    void keyPressEvent(QKeyEvent* event) override; ///< Enter acts as Space does
+    void keyPressEvent(QKeyEvent* event) override; ///< Space acts; Enter is the window's
+    void keyReleaseEvent(QKeyEvent* event) override;
     void changeEvent(QEvent* event) override;
     void mouseDoubleClickEvent(QMouseEvent* event) override; ///< a second press, never a meaning of its own
     [[nodiscard]] const Theme& theme() const { return m_theme; }

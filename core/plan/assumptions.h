@@ -9,7 +9,8 @@
 namespace strandbench {
 
 struct Assumptions {
-    Duration kneading = seconds(45); ///< from 'hardener in' to spreading
+    Duration kneading = seconds(45);               ///< from 'hardener in' to spreading
+    TemperatureStep fillerOverAir = kelvinStep(0); ///< filler and hardener at the start: as the air, or so much warmer
     MassRate spreading = gramsPerMinute(45);
     Fraction edgesAtGel = Fraction::ofOne(0.75); ///< clearing the edges begins, as a share of the gel time
     Length board = millimetres(250);             ///< square

@@ -9,6 +9,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <mutex>
 
 using namespace Qt::StringLiterals;
 
@@ -64,16 +66,33 @@ CureAnswer<CureKinetics> calibrated(const ProductSheet& sheet)
 
 } // namespace
 
-CureEngine::CureEngine(Assumptions assumptions) : m_assumptions(std::move(assumptions)) {}
+struct CureEngine::Calibrations {
+    std::mutex mutex;
+    std::map<QByteArray, CureAnswer<CureKinetics>> kinetics; ///< by what the calibration depends on
+};
+
+CureEngine::CureEngine(Assumptions assumptions)
+    : m_assumptions(std::move(assumptions)), m_calibrations(std::make_shared<Calibrations>())
+{}
+
+CureEngine CureEngine::with(const Assumptions& assumptions) const
+{
+    CureEngine other(*this);
+    other.m_assumptions = assumptions;
+    return other;
+}
+
+Temperature CureEngine::fillerStart(Temperature air) const { return air + m_assumptions.fillerOverAir; }
 
 CureAnswer<CureKinetics> CureEngine::kineticsOf(const ProductSheet& sheet) const
 {
-    const std::lock_guard lock(m_mutex);
+    auto& [mutex, kinetics] = *m_calibrations;
+    const std::lock_guard lock(mutex);
     const QByteArray key = keyOf(sheet);
-    const auto known = m_kinetics.find(key);
-    if (known != m_kinetics.end())
+    const auto known = kinetics.find(key);
+    if (known != kinetics.end())
         return known->second;
-    return m_kinetics.emplace(key, calibrated(sheet)).first->second;
+    return kinetics.emplace(key, calibrated(sheet)).first->second;
 }
 
 CureAnswer<CureCase> CureEngine::caseOf(const LayerQuestion& question) const
@@ -82,6 +101,7 @@ CureAnswer<CureCase> CureEngine::caseOf(const LayerQuestion& question) const
     if (!kinetics)
         return tl::unexpected(kinetics.error());
     CureCase layer = plainCase(question.sheet, *kinetics, question.laid, question.reading.air);
+    layer.temperature = fillerStart(question.reading.air);
     layer.hardener = question.hardener;
     layer.stack = question.stack;
     layer.front = m_assumptions.faceFront;

@@ -8,15 +8,14 @@
 
 #include <tl/expected.hpp>
 
-#include <map>
-#include <mutex>
+#include <memory>
 
 namespace strandbench {
 
 /// A layer as it will be laid: of which filler, where, how thick.
 struct LayerQuestion {
     const ProductSheet& sheet;
-    Reading reading; ///< filler and hardener start at the air's temperature, the stack at the panel's
+    Reading reading; ///< filler and hardener start by the air's temperature, the stack at the panel's
     Fraction hardener;
     Length laid; ///< built proud included
     std::vector<StackLayer> stack;
@@ -35,12 +34,12 @@ struct LayerCure {
 template <class T> using CureAnswer = tl::expected<T, Reason>;
 
 /// Solves the cure model for plans and clocks. Keeps each sheet's calibration; may be asked from several threads.
+/// A copy shares the calibrations, which hang on no assumption.
 class CureEngine {
 public:
     explicit CureEngine(Assumptions assumptions = {});
-    CureEngine(const CureEngine&) = delete;
-    CureEngine& operator=(const CureEngine&) = delete;
-    ~CureEngine() = default;
+    /// The same engine under other assumptions.
+    [[nodiscard]] CureEngine with(const Assumptions& assumptions) const;
 
     [[nodiscard]] CureAnswer<LayerCure> layer(const LayerQuestion& question) const;
     /// How a layer's case turns out; for a case that was stored, or one that was changed.
@@ -51,16 +50,18 @@ public:
     /// The greatest lift whose peak stays under the limit, up to the question's own laid thickness.
     [[nodiscard]] CureAnswer<std::optional<Length>> greatestLift(const LayerQuestion& question,
                                                                  Temperature limit) const;
+    /// What filler and hardener begin with in air of this temperature.
+    [[nodiscard]] Temperature fillerStart(Temperature air) const;
     /// Stored with every plan.
     [[nodiscard]] static QString name();
 
 private:
+    struct Calibrations;
     [[nodiscard]] CureAnswer<CureKinetics> kineticsOf(const ProductSheet& sheet) const;
     [[nodiscard]] CureAnswer<CureCase> caseOf(const LayerQuestion& question) const;
 
     Assumptions m_assumptions;
-    mutable std::mutex m_mutex;
-    mutable std::map<QByteArray, CureAnswer<CureKinetics>> m_kinetics; ///< by what the calibration depends on
+    std::shared_ptr<Calibrations> m_calibrations;
 };
 
 /// The times of a batch from those of its layer and its puddle.

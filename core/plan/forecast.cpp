@@ -8,7 +8,7 @@ CureAnswer<BatchForecast> forecastBatch(const PlannedBatch& planned, const Readi
 {
     CureCase layer = planned.layer;
     layer.hardener = hardener;
-    layer.temperature = reading.air;
+    layer.temperature = engine.fillerStart(reading.air);
     layer.air = {{seconds(0), reading.air}};
     for (StackLayer& each : layer.stack)
         each.temperature = reading.panel;

@@ -191,8 +191,11 @@ RepairPlan planFrom(const Decision& decision, const Job& job, const RepairPlan* 
     return plan;
 }
 
-RepairPlan planWith(const Assessment& assessment, const PlanningSet& set, const RepairPlan* before, PlanProgress done)
+RepairPlan planWith(const Assessment& assessment, const PlanningSet& given, const RepairPlan* before, PlanProgress done)
 {
+    // One set of assumptions: the engine goes by the plan's.
+    const CureEngine engine = given.engine.with(given.assumptions);
+    const PlanningSet set{given.table, given.catalogue, given.steps, given.assumptions, engine};
     const Decision decision = decide(assessment, set.table, set.catalogue, set.assumptions.decision);
     if (!decision.fill)
         return stopped(decision);

@@ -12,13 +12,20 @@ using namespace Qt::StringLiterals;
 
 namespace strandbench {
 
-ScriptedBench::ScriptedBench(Spec spec) : m_clock(spec.start), m_recorder(std::make_unique<Recorder>(spec.log))
+ScriptedBench::ScriptedBench(Spec spec)
+    : m_clock(spec.start),
+      m_recorder(std::make_unique<Recorder>(spec.log)),
+      m_assumptions(AssumptionsFile::besideLog(spec.log))
 {
     auto opened = m_recorder->open();
     PlanningSet planning = spec.planning
                                ? *spec.planning
                                : PlanningSet{builtInTable(), demoCatalogue(), builtInSteps(), Assumptions{}, m_engine};
     m_bench = std::make_unique<Bench>(Bench::Parts{*m_recorder, m_clock, std::move(planning), spec.computing});
+    const ReadAssumptions read = m_assumptions.load();
+    m_assumptionFaults = read.faults;
+    if (!spec.planning)
+        m_bench->setAssumptions(read.book);
     if (!opened) {
         m_trouble = opened.error();
         return;
@@ -29,7 +36,8 @@ ScriptedBench::ScriptedBench(Spec spec) : m_clock(spec.start), m_recorder(std::m
     }
     m_window = std::make_unique<BenchWindow>(BenchWindow::Parts{
         *m_bench, SettingsFile(QFileInfo(spec.log).absoluteDir().filePath(u"bench.ini"_s)), spec.settings,
-        spec.pixelsPerMillimetre, [this](const QString& language) { m_language.speak(language); }});
+        spec.pixelsPerMillimetre, [this](const QString& language) { m_language.speak(language); },
+        [this](const AssumptionBook& book) { return m_assumptions.save(book); }, spec.player});
     m_window->setFixedSize(spec.glass);
     m_window->show();
     thumb().settle();

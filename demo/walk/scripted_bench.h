@@ -2,6 +2,7 @@
 // The program's own window on a log, with a clock that is set: opened, closed and opened again as a bench is.
 #pragma once
 
+#include "bench/assumptions_file.h"
 #include "shell/bench_window.h"
 #include "shell/language.h"
 #include "walk/set_clock.h"
@@ -19,6 +20,7 @@ public:
         double pixelsPerMillimetre = 5.87;   ///< 1280 pixels on 217 mm
         std::optional<PlanningSet> planning; ///< the program's own when empty
         Worker::Runs computing = Worker::Runs::Inline;
+        Player* player = nullptr; ///< of tones
     };
     /// Opens the log and shows the window. trouble() says why when the log does not open.
     explicit ScriptedBench(Spec spec);
@@ -31,6 +33,8 @@ public:
     [[nodiscard]] Bench& bench() { return *m_bench; }
     [[nodiscard]] SetClock& clock() { return m_clock; }
     [[nodiscard]] Thumb thumb() { return Thumb(*m_window); }
+    /// What of the file beside the log was not taken.
+    [[nodiscard]] const Faults& assumptionFaults() const { return m_assumptionFaults; }
     /// The newest open repair of a job and panel; null when there is none.
     [[nodiscard]] const Repair* repair(const QString& job) const;
 
@@ -41,6 +45,8 @@ private:
     std::unique_ptr<Recorder> m_recorder;
     std::unique_ptr<Bench> m_bench;
     std::unique_ptr<BenchWindow> m_window;
+    AssumptionsFile m_assumptions;
+    Faults m_assumptionFaults;
     std::optional<LogFailure> m_trouble;
 };
 

@@ -11,7 +11,7 @@ CORE = [
     "quantity", "material", "air", "substrate", "geometry", "mix", "cure", "learning", "plan", "clock",
     "repair", "exchange", "repairlog", "review", "practice",
 ]
-APP = ["theme", "words", "pictures", "touch", "bench", "screens", "sound", "shell", "report", "headless"]
+APP = ["theme", "words", "pictures", "touch", "sound", "bench", "screens", "shell", "report", "headless"]
 INCLUDE = re.compile(r'^\s*#include "(\w+)/')
 
 

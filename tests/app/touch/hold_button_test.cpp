@@ -6,6 +6,7 @@
 
 #include <QElapsedTimer>
 #include <QImage>
+#include <QSet>
 #include <QSignalSpy>
 #include <QTest>
 
@@ -86,6 +87,36 @@ TEST_F(Hold, aKeyHeldActsAndItsRepeatsDoNotBeginAgain)
     QTest::keyRelease(&button, Qt::Key_Space);
     EXPECT_EQ(held.count(), 1);
     EXPECT_EQ(clicked.count(), 0);
+}
+
+TEST_F(Hold, enterHeldIsNoHold)
+{
+    // A foot that rests on a switch which sends Enter overrides nothing.
+    button.setFocus(Qt::TabFocusReason);
+    QTest::keyPress(&button, Qt::Key_Return);
+    EXPECT_DOUBLE_EQ(button.progress(), 0);
+    QTest::qWait(1200);
+    QTest::keyRelease(&button, Qt::Key_Return);
+    EXPECT_EQ(held.count(), 0);
+}
+
+TEST_F(Hold, withReducedMotionTheRingGoesByQuarters)
+{
+    const Theme calm = touching::bench(DayNight::Day, Hand::Right, true);
+    HoldButton still(calm, u"still"_s, TapButton::Kind::Plain, &window);
+    still.setGeometry(300, 20, calm.px(40), calm.px(24));
+    still.show();
+    QSignalSpy ended(&still, &HoldButton::held);
+    QSet<QByteArray> looks;
+    touching::press(&still, middle);
+    while (ended.isEmpty()) {
+        const QImage image = still.grab().toImage();
+        looks.insert(QByteArray(reinterpret_cast<const char*>(image.constBits()), image.sizeInBytes()));
+        QTest::qWait(10);
+    }
+    touching::release(&still, middle);
+    EXPECT_GE(looks.size(), 2); // it says that it counts
+    EXPECT_LE(looks.size(), 5); // nothing, three quarters one by one, the whole: no sweep
 }
 
 TEST_F(Hold, aShortKeyDoesNothing)

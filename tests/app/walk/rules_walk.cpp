@@ -69,7 +69,7 @@ void RulesWalk::check(const QString& job, bool again)
     if (m_seen.contains(name) && !again)
         return;
     m_seen.insert(name);
-    const bool dense = bench().window().screen()->objectName() == u"screen_set_up"_s ||
+    const bool dense = bench().window().screen()->objectName().startsWith(u"screen_set_up"_s) ||
                        bench().window().screen()->objectName() == u"screen_calibrate"_s;
     for (const rules::Breach& breach : rules::checkScreen(&bench().window(), bench().window().theme(),
                                                           dense ? rules::RuleSet::Dense : rules::RuleSet::Bench)) {

@@ -29,6 +29,8 @@ TEST_P(ScreensRules, Hold)
     ASSERT_TRUE(rules.bench().thumb().tap(u"set_up"_s));
     rules.check(u"set_up"_s);
     ASSERT_TRUE(rules.bench().thumb().tap(u"answer_way_on"_s));
+    ASSERT_TRUE(rules.bench().thumb().tap(u"answer_way_on"_s));
+    ASSERT_TRUE(rules.bench().thumb().tap(u"calibrate"_s));
     rules.check(u"calibrate"_s);
 }
 

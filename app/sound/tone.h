@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A tone as a value, and its samples.
+#pragma once
+
+#include "quantity/quantity.h"
+
+#include <cstdint>
+#include <vector>
+
+namespace strandbench {
+
+/// One sound, a pause, and so on: rising from the first frequency to the last, so that it is heard beside a
+/// compressor that hums on one.
+struct Tone {
+    double fromHertz = 700;
+    double toHertz = 1400;
+    Duration sound = seconds(0.4);
+    Duration pause = seconds(0.2);
+    int times = 3;
+    double loudness = 0.8; ///< of full scale, 0 to 1
+    bool operator==(const Tone&) const = default;
+};
+
+/// Samples a second.
+inline constexpr unsigned sampleRate = 48'000;
+
+/// How long the whole lasts; the last sound has no pause after it.
+[[nodiscard]] Duration lengthOf(const Tone& tone);
+
+/// 16-bit samples, one channel: a sweep whose frequency rises evenly, faded in and out over 5 ms so that it does not
+/// click. Throws std::invalid_argument for frequencies outside 20 Hz to 20 kHz, no sound, or loudness beyond 0 to 1.
+[[nodiscard]] std::vector<std::int16_t> samplesOf(const Tone& tone);
+
+} // namespace strandbench

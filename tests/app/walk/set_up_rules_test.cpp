@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Every page of the set-up keeps the rules of look and touch, on every glass, in every language.
+#include "walk/demo_jobs.h"
+
+#include "languages.h"
+#include "sound/player.h"
+#include "touch_rules/glass.h"
+#include "touch_rules/rule_check.h"
+
+#include <QDir>
+#include <QTemporaryDir>
+
+#include <gtest/gtest.h>
+
+#include <sstream>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench::test {
+namespace {
+
+class Silent final : public Player {
+public:
+    bool play(const Tone&) override { return true; }
+    bool playing() const override { return false; }
+};
+
+struct Look {
+    rules::Glass glass;
+    QString language;
+};
+
+std::vector<Look> everyLook()
+{
+    std::vector<Look> looks;
+    for (const rules::Glass& glass : rules::glasses())
+        for (const QString& language : carriedLanguages())
+            looks.push_back({glass, language});
+    return looks;
+}
+
+std::string nameOf(const Look& look)
+{
+    return u"%1x%2_%3"_s.arg(look.glass.pixels.width())
+        .arg(look.glass.pixels.height())
+        .arg(look.language)
+        .toStdString();
+}
+
+void PrintTo(const Look& look, std::ostream* out) { *out << nameOf(look); }
+
+class SetUpRules : public ::testing::TestWithParam<Look> {
+protected:
+    void check(ScriptedBench& bench, const QString& name)
+    {
+        // To look at: every page as a picture, where a folder is named.
+        const QString folder = qEnvironmentVariable("STRANDBENCH_LOOK");
+        if (!folder.isEmpty())
+            bench.window().grab().save(folder + u'/' + QString::fromStdString(nameOf(GetParam())) + u'_' + name +
+                                       u".png"_s);
+        for (const rules::Breach& breach :
+             rules::checkScreen(&bench.window(), bench.window().theme(), rules::RuleSet::Dense)) {
+            std::ostringstream said;
+            said << breach;
+            ADD_FAILURE() << name.toStdString() << ": " << said.str();
+        }
+    }
+    void go(ScriptedBench& bench, const QString& control)
+    {
+        ASSERT_TRUE(bench.thumb().tap(control)) << control.toStdString();
+    }
+};
+
+TEST_P(SetUpRules, Hold)
+{
+    const Look& look = GetParam();
+    const bool turned = (look.glass.pixels.width() + look.language.size() + look.language.at(0).unicode()) % 2 == 0;
+    const QTemporaryDir folder;
+    Settings settings = demoSettings();
+    settings.people << u"Konstantina"_s << u"Wilhelmina"_s << u"Ben"_s << u"Theodora"_s;
+    settings.language = look.language;
+    settings.units = turned ? UnitSystem::UsCustomary : UnitSystem::Metric;
+    settings.dayNight = turned ? DayNight::Night : DayNight::Day;
+    settings.hand = turned ? Hand::Left : Hand::Right;
+    settings.footSwitchKey = Qt::Key_PageDown;
+    Silent device;
+    ScriptedBench bench({folder.filePath(u"bench.sqlite"_s),
+                         workingMorning(),
+                         settings,
+                         look.glass.pixels,
+                         look.glass.pixelsPerMillimetre(),
+                         {},
+                         Worker::Runs::Inline,
+                         &device});
+    ASSERT_FALSE(bench.trouble().has_value());
+    go(bench, u"set_up"_s);
+    check(bench, u"bench"_s);
+    go(bench, u"foot_switch_one"_s);
+    check(bench, u"foot_switch"_s);
+    go(bench, u"answer_way_on"_s);
+    go(bench, u"person_2"_s);
+    check(bench, u"people"_s);
+    go(bench, u"answer_way_on"_s);
+    check(bench, u"sound"_s);
+    go(bench, u"sound_test"_s);
+    check(bench, u"sound_playing"_s);
+    for (const auto& [name, outcome] :
+         {std::pair{u"sound_played"_s, Sounded{Sounded::Result::Played, {}}},
+          std::pair{u"sound_no_device"_s, Sounded{Sounded::Result::NoDevice, u"No such file or directory"_s}},
+          std::pair{u"sound_no_library"_s,
+                    Sounded{Sounded::Result::NoLibrary, u"Cannot load library asound: libasound.so.2: cannot open "
+                                                        "shared object file: No such file or directory"_s}},
+          std::pair{u"sound_failed"_s, Sounded{Sounded::Result::WriteFailed, u"Broken pipe"_s}}}) {
+        Q_EMIT device.finished(outcome);
+        bench.thumb().settle();
+        check(bench, name);
+    }
+    go(bench, u"sound_test"_s);
+    Q_EMIT device.finished({Sounded::Result::Played, {}});
+    go(bench, u"sound_not_heard"_s);
+    check(bench, u"sound_not_heard"_s);
+    go(bench, u"answer_way_on"_s);
+    for (int page = 0; page < 8; ++page) {
+        check(bench, u"assumptions_%1"_s.arg(page + 1));
+        if (page < 7)
+            go(bench, u"page_after"_s);
+    }
+    go(bench, u"page_after"_s);
+    go(bench, u"assumption_edges_at_gel_percent"_s);
+    go(bench, u"assumption_plus"_s);
+    check(bench, u"assumption"_s);
+    go(bench, u"answer_way_on"_s);
+    check(bench, u"assumptions_changed"_s);
+    go(bench, u"assumption_kneading_s"_s);
+    go(bench, u"assumption_figure"_s);
+    go(bench, u"key_9"_s);
+    check(bench, u"assumption_keys"_s);
+    go(bench, u"key_9"_s);
+    go(bench, u"key_9"_s);
+    go(bench, u"answer_way_on"_s);
+    check(bench, u"assumption_refused"_s);
+}
+
+INSTANTIATE_TEST_SUITE_P(OnEveryGlass, SetUpRules, ::testing::ValuesIn(everyLook()),
+                         [](const auto& each) { return nameOf(each.param); });
+
+} // namespace
+} // namespace strandbench::test
