@@ -5,8 +5,11 @@
 #include "screens/curve_screen.h"
 #include "screens/home_screen.h"
 #include "screens/plan_screen.h"
+#include "screens/record_screen.h"
 #include "screens/set_up_screen.h"
+#include "screens/sheet_screen.h"
 #include "screens/take_in_screen.h"
+#include "screens/today_screen.h"
 #include "shell/bench_window.h"
 
 namespace strandbench {
@@ -40,6 +43,12 @@ Screen* BenchWindow::makeScreen()
         return makeBeadScreen(*m_around, *repair, *nextStep(*repair).batch, this, [this] { changeUnits(); });
     case Place::Curve:
         return new CurveScreen(*m_around, *repair, *repair->run(m_curveOf), this);
+    case Place::Today:
+        return makeToday();
+    case Place::Record:
+        return makeRecord();
+    case Place::Sheet:
+        return new SheetScreen(*m_around, m_recordOf, this);
     case Place::Repair:
         break;
     }
@@ -50,6 +59,7 @@ Screen* BenchWindow::makeHome()
 {
     auto* home = new HomeScreen(*m_around, this);
     connect(home, &HomeScreen::repairTapped, this, &BenchWindow::showRepair);
+    connect(home, &HomeScreen::todayTapped, this, [this] { place(Place::Today); });
     connect(home, &HomeScreen::setUpTapped, this, [this] { place(Place::SetUp); });
     connect(home, &HomeScreen::personTapped, this, [this] {
         m_afterPerson = Place::Home;
@@ -93,6 +103,27 @@ Screen* BenchWindow::makeCalibrate()
     return screen;
 }
 
+Screen* BenchWindow::makeToday()
+{
+    auto* screen = new TodayScreen(*m_around, this);
+    connect(screen, &TodayScreen::repairTapped, this, [this](const QUuid& id) { showRecord(id, Place::Today); });
+    return screen;
+}
+
+Screen* BenchWindow::makeRecord()
+{
+    auto* screen = new RecordScreen(*m_around, m_recordOf, this);
+    connect(screen, &RecordScreen::sheetWanted, this, [this] { place(Place::Sheet); });
+    return screen;
+}
+
+void BenchWindow::showRecord(const QUuid& repair, Place from)
+{
+    m_recordOf = repair;
+    m_recordFrom = from;
+    place(Place::Record);
+}
+
 Screen* BenchWindow::makeRepairScreen(const Repair& repair)
 {
     return m_look ? lookScreenOf(*m_around, repair, *m_look, ways(), this) : screenOf(*m_around, repair, ways(), this);
@@ -121,6 +152,7 @@ Ways BenchWindow::ways()
         m_curveOf = batch;
         place(Place::Curve);
     };
+    ways.record = [this] { showRecord(*m_repair, Place::Repair); };
     return ways;
 }
 

@@ -160,10 +160,15 @@ void BenchWindow::back()
     case Place::Bead:
     case Place::Curve:
         return place(Place::Repair);
+    case Place::Sheet:
+        return place(Place::Record);
+    case Place::Record:
+        return place(m_recordFrom);
     case Place::Home:
     case Place::JobNumber:
     case Place::Person:
     case Place::SetUp:
+    case Place::Today:
         return showHome();
     case Place::Repair:
         break;

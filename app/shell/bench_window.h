@@ -48,7 +48,7 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
-    enum class Place { Home, JobNumber, Panel, Person, SetUp, Calibrate, Repair, Why, HowToTell, Ask, Bead, Curve };
+    enum class Place { Home, JobNumber, Panel, Person, SetUp, Calibrate, Repair, Why, HowToTell, Ask, Bead, Curve, Today, Record, Sheet };
 
     void rebuild();
     void place(Place place);
@@ -57,6 +57,9 @@ private:
     [[nodiscard]] Screen* makeJobNumber();
     [[nodiscard]] Screen* makeSetUp();
     [[nodiscard]] Screen* makeCalibrate();
+    [[nodiscard]] Screen* makeToday();
+    [[nodiscard]] Screen* makeRecord();
+    void showRecord(const QUuid& repair, Place from);
     [[nodiscard]] Screen* makeRepairScreen(const Repair& repair);
     [[nodiscard]] Ways ways();
     void setScreen(Screen* screen);
@@ -89,6 +92,8 @@ private:
     std::optional<QUuid> m_repair;
     std::optional<Look> m_look;
     BatchRef m_curveOf; ///< the batch whose curve is shown
+    QUuid m_recordOf; ///< the repair whose record is shown; it may have been handed over long ago
+    Place m_recordFrom = Place::Today;
     Question m_toldQuestion = Question::Substrate;
     bool m_writing = false;
     AnyKey m_anyKey;
