@@ -70,6 +70,8 @@ public:
     /// How the workers of screens run.
     [[nodiscard]] Worker::Runs computing() const { return m_parts.computing; }
     [[nodiscard]] const Clock& clock() const { return m_parts.clock; }
+    /// The log, for what is read of the past.
+    [[nodiscard]] Recorder& recorder() const { return m_parts.recorder; }
 
     using Done = std::function<void(const std::optional<LogFailure>&)>;
     /// Writes one act, then folds it and says so. Acts against the clock go ahead when the disk refuses: they

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/recorder.h"
 
+#include <algorithm>
+
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
@@ -19,6 +21,47 @@ Logged<std::vector<std::vector<Event>>> openRepairsOf(const RepairLog& log)
         repairs.push_back(std::move(*events));
     }
     return repairs;
+}
+
+Logged<DayBook> dayOf(const RepairLog& log, const QString& localDay)
+{
+    const auto open = log.openRepairs();
+    const auto today = log.repairsOfDay(localDay);
+    const auto head = log.head();
+    if (!open || !today || !head)
+        return tl::unexpected(!open ? open.error() : !today ? today.error() : head.error());
+    std::vector<RepairSummary> all = *today;
+    for (const RepairSummary& each : *open)
+        if (std::ranges::find(all, each.repair, &RepairSummary::repair) == all.end())
+            all.push_back(each);
+    std::ranges::stable_sort(all, {}, &RepairSummary::firstUtcMs);
+    DayBook book{{}, *head};
+    for (const RepairSummary& each : all) {
+        auto events = log.events(each.repair);
+        if (!events)
+            return tl::unexpected(events.error());
+        book.repairs.push_back(std::move(*events));
+    }
+    return book;
+}
+
+Logged<RepairFile> fileOf(const RepairLog& log, const QUuid& repair)
+{
+    auto events = log.events(repair);
+    const auto head = log.head();
+    if (!events || !head)
+        return tl::unexpected(!events ? events.error() : head.error());
+    RepairFile file{std::move(*events), {}, *head};
+    for (const Event& each : file.events) {
+        const auto* photo = std::get_if<PhotoTaken>(&each.payload);
+        if (!photo)
+            continue;
+        auto bytes = log.blob(photo->hash);
+        if (!bytes)
+            return tl::unexpected(bytes.error());
+        file.pictures[photo->hash] = std::move(*bytes);
+    }
+    return file;
 }
 
 } // namespace
@@ -66,15 +109,31 @@ void Recorder::append(const EventDraft& draft, std::function<void(const Logged<E
     QMetaObject::invokeMethod(m_writer, work, Qt::QueuedConnection);
 }
 
+template <class T>
+void Recorder::read(std::function<Logged<T>(const RepairLog&)> work, std::function<void(const Logged<T>&)> then)
+{
+    const auto job = [this, work = std::move(work), then = std::move(then)] {
+        const Logged<T> found =
+            m_log ? work(*m_log) : Logged<T>(tl::unexpected(LogFailure{LogTrouble::CannotOpen, m_path}));
+        QMetaObject::invokeMethod(
+            this, [then, found] { then(found); }, Qt::QueuedConnection);
+    };
+    QMetaObject::invokeMethod(m_writer, job, Qt::QueuedConnection);
+}
+
 void Recorder::blob(const QByteArray& hash, std::function<void(const Logged<QByteArray>&)> then)
 {
-    const auto work = [this, hash, then = std::move(then)] {
-        const Logged<QByteArray> read =
-            m_log ? m_log->blob(hash) : Logged<QByteArray>(tl::unexpected(LogFailure{LogTrouble::CannotOpen, m_path}));
-        QMetaObject::invokeMethod(
-            this, [then, read] { then(read); }, Qt::QueuedConnection);
-    };
-    QMetaObject::invokeMethod(m_writer, work, Qt::QueuedConnection);
+    read<QByteArray>([hash](const RepairLog& log) { return log.blob(hash); }, std::move(then));
+}
+
+void Recorder::readDay(const QString& localDay, std::function<void(const Logged<DayBook>&)> then)
+{
+    read<DayBook>([localDay](const RepairLog& log) { return dayOf(log, localDay); }, std::move(then));
+}
+
+void Recorder::readRepair(const QUuid& repair, std::function<void(const Logged<RepairFile>&)> then)
+{
+    read<RepairFile>([repair](const RepairLog& log) { return fileOf(log, repair); }, std::move(then));
 }
 
 } // namespace strandbench

@@ -9,8 +9,22 @@
 #include <QThread>
 
 #include <functional>
+#include <map>
 
 namespace strandbench {
+
+/// Everything of one day: the events of each repair that is open or was worked on, and the end of the chain.
+struct DayBook {
+    std::vector<std::vector<Event>> repairs; ///< in the order of taking in
+    ChainHead head;
+};
+
+/// Everything of one repair.
+struct RepairFile {
+    std::vector<Event> events;
+    std::map<QByteArray, QByteArray> pictures; ///< bytes by hash
+    ChainHead head;
+};
 
 class Recorder final : public QObject {
     Q_OBJECT
@@ -26,10 +40,16 @@ public:
 
     /// Fetches the bytes of a SHA-256 that the log keeps; `then` is called in this object's thread.
     void blob(const QByteArray& hash, std::function<void(const Logged<QByteArray>&)> then);
+    /// Read in the writer's thread; `then` is called in this object's thread.
+    void readDay(const QString& localDay, std::function<void(const Logged<DayBook>&)> then);
+    void readRepair(const QUuid& repair, std::function<void(const Logged<RepairFile>&)> then);
 
     [[nodiscard]] const QString& path() const { return m_path; }
 
 private:
+    template <class T>
+    void read(std::function<Logged<T>(const RepairLog&)> work, std::function<void(const Logged<T>&)> then);
+
     QString m_path;
     QThread m_thread;
     QObject* m_writer;                ///< lives in m_thread: where the writer's calls run

@@ -26,13 +26,14 @@ struct Outcome {
     Status status = Status::Done;
     std::optional<QJsonObject> json; ///< to standard output
     QStringList messages;            ///< to standard error, one line each
+    QByteArray bytes = {};           ///< to standard output instead of JSON
 };
 
 /// An option of a command: its name, what stands for its value in the help, and one line about it.
 struct OptionRule {
     const char* name;
-    const char* value;
-    const char* help; ///< marked for translation in the context "Headless"
+    const char* value; ///< null for an option that takes none
+    const char* help;  ///< marked for translation in the context "Headless"
     bool required = false;
 };
 
@@ -42,6 +43,7 @@ struct Command {
     bool takesFile = false;
     std::vector<OptionRule> options;
     Outcome (*run)(const Arguments& arguments, const Words& words);
+    const char* paintsFor = nullptr; ///< the option with which it draws, off screen
 };
 
 /// Every command, in the order of the help.
@@ -53,6 +55,7 @@ struct Command {
 [[nodiscard]] Command mixCommand();
 [[nodiscard]] Command cureCommand();
 [[nodiscard]] Command airCommand();
+[[nodiscard]] Command reportCommand();
 [[nodiscard]] Command verifyCommand();
 [[nodiscard]] Command backupCommand();
 

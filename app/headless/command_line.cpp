@@ -25,16 +25,22 @@ void addOptions(QCommandLineParser& parser, const Command* command)
         return;
     }
     for (const OptionRule& each : command->options)
-        parser.addOption(QCommandLineOption(text(each.name), {}, text(each.value)));
+        parser.addOption(QCommandLineOption(text(each.name), {}, each.value ? text(each.value) : QString()));
+}
+
+/// How often an option was given; one that takes no value has none to count.
+qsizetype timesGiven(const QCommandLineParser& parser, const QString& name, const QString& value)
+{
+    return value.isEmpty() ? parser.optionNames().count(name) : parser.values(name).size();
 }
 
 void judgeOnce(const QCommandLineParser& parser, const QString& name, const QString& value, QStringList& messages)
 {
-    const auto given = parser.values(name).size();
+    const auto given = timesGiven(parser, name, value);
     if (given > 1)
         messages << say(QT_TRANSLATE_NOOP("Headless", "--%1: given %2 times; allowed is once"),
                         {name, QString::number(given)});
-    if (given == 1 && parser.value(name).isEmpty())
+    if (given == 1 && !value.isEmpty() && parser.value(name).isEmpty())
         messages << say(QT_TRANSLATE_NOOP("Headless", "--%1: must not be empty; it needs %2"), {name, value});
 }
 
@@ -45,7 +51,7 @@ void judgeOptions(const QCommandLineParser& parser, const Command& command, QStr
         if (each.required && !parser.isSet(text(each.name)))
             messages << say(QT_TRANSLATE_NOOP("Headless", "--%1: missing; it needs %2"),
                             {text(each.name), text(each.value)});
-        judgeOnce(parser, text(each.name), text(each.value), messages);
+        judgeOnce(parser, text(each.name), each.value ? text(each.value) : QString(), messages);
     }
     judgeOnce(parser, u"lang"_s, u"xx"_s, messages);
 }
@@ -139,7 +145,8 @@ QString helpOf(const Command* command)
                                                         command->takesFile ? u" FILE"_s : QString())}) +
                u"\n"_s + say(command->help) + u"\n\n"_s;
         for (const OptionRule& each : command->options)
-            help += optionLine(u"--%1 %2"_s.arg(text(each.name), text(each.value)), say(each.help));
+            help += optionLine(u"--%1 %2"_s.arg(text(each.name), each.value ? text(each.value) : QString()).trimmed(),
+                               say(each.help));
     } else {
         help = say(QT_TRANSLATE_NOOP("Headless", "Usage: %1"), {u"strandbench [command] [options]"_s}) + u"\n"_s +
                say(QT_TRANSLATE_NOOP("Headless", "Without a command the bench opens.")) + u"\n\n"_s;

@@ -5,13 +5,15 @@
 #include "languages.h"
 #include "words/table.h"
 
-#include <QCoreApplication>
+#include <QGuiApplication>
 #include <QJsonDocument>
 #include <QLatin1StringView>
 #include <QTranslator>
 
+#include <algorithm>
 #include <cstdio>
 #include <exception>
+#include <memory>
 
 using namespace Qt::StringLiterals;
 
@@ -32,9 +34,10 @@ Status print(const Outcome& outcome)
 {
     for (const QString& each : outcome.messages)
         write(stderr, words::oneLine(each) + u'\n'); // nobody is left to tell when this one fails
-    if (!outcome.json)
+    if (!outcome.json && outcome.bytes.isEmpty())
         return outcome.status;
-    if (write(stdout, QString::fromUtf8(QJsonDocument(*outcome.json).toJson(QJsonDocument::Indented))))
+    if (write(stdout, outcome.json ? QString::fromUtf8(QJsonDocument(*outcome.json).toJson(QJsonDocument::Indented))
+                                   : QString::fromUtf8(outcome.bytes)))
         return outcome.status;
     write(stderr, say(QT_TRANSLATE_NOOP("Headless", "standard output cannot be written")) + u'\n');
     return Status::Trouble;
@@ -93,6 +96,28 @@ Outcome runArguments(QStringList arguments, const Words& words)
     return command->run(std::get<Arguments>(parsed), words);
 }
 
+/// True for a command with the option that makes it draw. Asked before the parser can: the kind of application
+/// object hangs on it.
+bool paints(int argc, char** argv)
+{
+    const Command* command = argc > 1 ? commandNamed(QString::fromLocal8Bit(argv[1])) : nullptr;
+    if (!command || !command->paintsFor)
+        return false;
+    return std::any_of(argv + 2, argv + argc, [&](const char* each) {
+        const QString word = QString::fromLocal8Bit(each).section(u'=', 0, 0);
+        return word.endsWith(u'-' + QString::fromLatin1(command->paintsFor));
+    });
+}
+
+/// A console program, or one that draws without a display.
+std::unique_ptr<QCoreApplication> makeApplication(int& argc, char** argv)
+{
+    if (!paints(argc, argv))
+        return std::make_unique<QCoreApplication>(argc, argv);
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    return std::make_unique<QGuiApplication>(argc, argv);
+}
+
 } // namespace
 
 bool wanted(int argc, char** argv)
@@ -118,7 +143,7 @@ int run(int argc, char** argv)
     // Qt speaks up on standard error in a locale that is not UTF-8, and there is nothing here for a locale
     // to change: numbers have a decimal point, and --lang sets the language.
     qputenv("LC_ALL", "C.UTF-8");
-    QCoreApplication application(argc, argv);
+    const auto application = makeApplication(argc, argv);
     QCoreApplication::setApplicationName(u"strandbench"_s);
     QCoreApplication::setApplicationVersion(QStringLiteral(STRANDBENCH_VERSION));
     const Words words(UnitSystem::Metric, QLocale::c());

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // strandbench verify and strandbench backup: whether a log holds, and a copy of it that is proved to hold.
 #include "headless/command.h"
+#include "headless/log_lines.h"
 #include "repairlog/repair_log.h"
-#include "words/log_trouble.h"
 
 #include <QFileInfo>
 #include <QJsonArray>
@@ -28,22 +28,6 @@ QJsonObject reportToJson(const VerifyReport& report)
             {u"heads"_s, heads},
             {u"breaks_at"_s, textOrNull(report.breaksAt)},
             {u"where"_s, textOrNull(report.where)}};
-}
-
-/// "log: The log cannot be opened. Check … (unable to open database file)"
-QString troubleLine(const QString& path, const LogFailure& failure)
-{
-    const LogTroubleText text = logTrouble(failure.trouble);
-    const QString detail = failure.detail.isEmpty() ? QString() : u" ("_s + failure.detail.simplified() + u')';
-    return u"%1: %2 %3%4"_s.arg(path, text.headline, text.whatToDo, detail);
-}
-
-QStringList breakLine(const QString& path, const VerifyReport& report)
-{
-    if (report.clean)
-        return {};
-    return {say(QT_TRANSLATE_NOOP("Headless", "%1: it breaks here: %2: %3"),
-                {path, breakName(report.breaksAt), report.where.simplified()})};
 }
 
 Outcome runVerify(const Arguments& arguments, const Words& words)

@@ -86,6 +86,7 @@ void HomeScreen::buildKeys(QBoxLayout* column)
         m_first = m_first + cardsRoom() < m_ids.size() ? m_first + cardsRoom() : 0;
         showCards();
     });
+    connect(key(u"today"_s, tr("Today’s work"), {}), &TapButton::clicked, this, &HomeScreen::todayTapped);
     connect(key(u"set_up"_s, tr("Bench set-up"), {}), &TapButton::clicked, this, &HomeScreen::setUpTapped);
     column->addLayout(keys);
 }

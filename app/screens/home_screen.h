@@ -19,6 +19,7 @@ Q_SIGNALS:
     void takeInTapped();
     void personTapped();
     void setUpTapped();
+    void todayTapped();
 
 protected:
     void paintEvent(QPaintEvent* event) override;

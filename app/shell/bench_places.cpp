@@ -9,8 +9,11 @@
 #include "screens/measure_screens.h"
 #include "screens/mixes_screen.h"
 #include "screens/plan_screen.h"
+#include "screens/record_screen.h"
 #include "screens/set_up_screen.h"
+#include "screens/sheet_screen.h"
 #include "screens/take_in_screen.h"
+#include "screens/today_screen.h"
 #include "shell/bench_window.h"
 
 namespace strandbench {
@@ -50,6 +53,12 @@ Screen* BenchWindow::makeScreen()
         return makeReadBeforeMixScreen(*m_around, *repair, *nextStep(*repair).batch, this, [this] { changeUnits(); });
     case Place::Mixes:
         return makeMixes();
+    case Place::Today:
+        return makeToday();
+    case Place::Record:
+        return makeRecord();
+    case Place::Sheet:
+        return new SheetScreen(*m_around, m_recordOf, this);
     case Place::Repair:
         return makeRepairScreen(*repair);
     default:
@@ -62,6 +71,7 @@ Screen* BenchWindow::makeHome()
 {
     auto* home = new HomeScreen(*m_around, this);
     connect(home, &HomeScreen::repairTapped, this, &BenchWindow::showRepair);
+    connect(home, &HomeScreen::todayTapped, this, [this] { place(Place::Today); });
     connect(home, &HomeScreen::setUpTapped, this, [this] {
         m_setUp = {};
         place(Place::SetUp);
@@ -130,6 +140,27 @@ Screen* BenchWindow::makeLots(const Repair& repair)
     return screen;
 }
 
+Screen* BenchWindow::makeToday()
+{
+    auto* screen = new TodayScreen(*m_around, this);
+    connect(screen, &TodayScreen::repairTapped, this, [this](const QUuid& id) { showRecord(id, Place::Today); });
+    return screen;
+}
+
+Screen* BenchWindow::makeRecord()
+{
+    auto* screen = new RecordScreen(*m_around, m_recordOf, this);
+    connect(screen, &RecordScreen::sheetWanted, this, [this] { place(Place::Sheet); });
+    return screen;
+}
+
+void BenchWindow::showRecord(const QUuid& repair, Place from)
+{
+    m_recordOf = repair;
+    m_recordFrom = from;
+    place(Place::Record);
+}
+
 Screen* BenchWindow::makeRepairScreen(const Repair& repair)
 {
     return m_look ? lookScreenOf(*m_around, repair, *m_look, ways(), this) : screenOf(*m_around, repair, ways(), this);
@@ -170,6 +201,7 @@ Ways BenchWindow::ways()
     ways.remember = [this](const Settings& wanted) { remember(wanted); };
     ways.readAgain = [this] { place(Place::ReadAgain); };
     ways.repair = [this](const QUuid& id) { showRepair(id); };
+    ways.record = [this] { showRecord(*m_repair, Place::Repair); };
     return ways;
 }
 

@@ -224,11 +224,16 @@ void BenchWindow::back()
         return place(Place::PhotoPick);
     case Place::NoteText:
         return place(Place::Notes);
+    case Place::Sheet:
+        return place(Place::Record);
+    case Place::Record:
+        return place(m_recordFrom);
     case Place::Home:
     case Place::JobNumber:
     case Place::Person:
     case Place::SetUp:
     case Place::Mixes:
+    case Place::Today:
         return showHome();
     case Place::Repair:
         break;

@@ -75,6 +75,9 @@ private:
         Lots,
         ReadAgain,
         Mixes,
+        Today,
+        Record,
+        Sheet,
         // Beside the steps: makeBeside().
         Ask,
         ParkWhy,
@@ -93,6 +96,9 @@ private:
     [[nodiscard]] Screen* makeJobNumber();
     [[nodiscard]] Screen* makeSetUp();
     [[nodiscard]] Screen* makeCalibrate();
+    [[nodiscard]] Screen* makeToday();
+    [[nodiscard]] Screen* makeRecord();
+    void showRecord(const QUuid& repair, Place from);
     [[nodiscard]] Screen* makeRepairScreen(const Repair& repair);
     [[nodiscard]] Screen* makeMixes();
     [[nodiscard]] Screen* makeLots(const Repair& repair);
@@ -146,6 +152,8 @@ private:
     QString m_askedLot; ///< scanned, and not told yet what it is of
     QMap<QString, QVariantMap> m_drafts;
     QString m_draftKey; ///< of the present screen; empty: nothing of it is kept
+    QUuid m_recordOf;   ///< the repair whose record is shown; it may have been handed over long ago
+    Place m_recordFrom = Place::Today;
     Question m_toldQuestion = Question::Substrate;
     bool m_writing = false;
     PhotoMoment m_photoMoment = PhotoMoment::AsFound;

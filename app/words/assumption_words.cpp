@@ -32,6 +32,7 @@ constexpr words::Line names[] = {
     {"board_w_per_m_k", QT_TRANSLATE_NOOP("Assumptions", "Mixing board, conductivity")},
     {"board_loss_percent", QT_TRANSLATE_NOOP("Assumptions", "Left on the board, share")},
     {"board_loss_g", QT_TRANSLATE_NOOP("Assumptions", "Left on the board, each batch")},
+    {"bridge_share_percent", QT_TRANSLATE_NOOP("Assumptions", "Bridged first, share of a hole’s height")},
     {"proud_mm", QT_TRANSLATE_NOOP("Assumptions", "Built proud of the surface")},
     {"left_low_mm", QT_TRANSLATE_NOOP("Assumptions", "Fibre filler left low")},
     {"skim_beyond_mm", QT_TRANSLATE_NOOP("Assumptions", "Skim beyond the opening")},

@@ -9,9 +9,9 @@ import house
 # holds it for what is only in headers.
 CORE = [
     "quantity", "material", "air", "substrate", "geometry", "mix", "cure", "learning", "plan", "clock",
-    "repair", "exchange", "repairlog", "review", "practice",
+    "repair", "review", "exchange", "repairlog", "practice",
 ]
-APP = ["theme", "words", "pictures", "touch", "sound", "bench", "screens", "shell", "report", "headless"]
+APP = ["theme", "words", "pictures", "touch", "sound", "bench", "report", "screens", "shell", "headless"]
 INCLUDE = re.compile(r'^\s*#include "(\w+)/')
 
 

@@ -39,6 +39,7 @@ TEST(AssumptionTable, HasEveryRowOfTheListWithItsDefault)
         {u"board_loss_percent"_s, 10},
         {u"board_loss_g"_s, 2},
         {u"proud_mm"_s, 1},
+        {u"bridge_share_percent"_s, 50},
         {u"left_low_mm"_s, 0.5},
         {u"skim_beyond_mm"_s, 10},
         {u"face_front_w_per_m2_k"_s, 10},

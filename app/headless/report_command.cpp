@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// strandbench report: one day's repairs with their whole records, as JSON, CSV or on paper.
+#include "exchange/sheets.h"
+#include "headless/command.h"
+#include "headless/day_csv.h"
+#include "headless/log_lines.h"
+#include "headless/record_json.h"
+#include "report/job_sheet.h"
+#include "report/write_new.h"
+
+#include <QDate>
+#include <QFileInfo>
+#include <QJsonArray>
+#include <QRegularExpression>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench::headless {
+namespace {
+
+struct Day {
+    std::vector<DayEntry> entries;
+    ChainHead head;
+};
+
+/// Exactly one of the three ways out must be asked for.
+void judgeWay(const Arguments& arguments, Faults& faults)
+{
+    QStringList asked;
+    for (const QString& each : {u"json"_s, u"csv"_s, u"pdf"_s})
+        if (arguments.options.contains(each))
+            asked << u"--"_s + each;
+    if (asked.isEmpty())
+        faults.push_back({u"--json | --csv | --pdf"_s, {}, FaultKind::Missing, {u"--json"_s, u"--csv"_s, u"--pdf"_s}});
+    for (qsizetype i = 1; i < asked.size(); ++i)
+        faults.push_back({asked[0], asked[0], FaultKind::Conflicts, {asked[i], asked[i]}});
+}
+
+void judgeDay(const QString& day, Faults& faults)
+{
+    static const QRegularExpression shape(u"\\A[0-9]{4}-[0-9]{2}-[0-9]{2}\\z"_s);
+    if (!shape.match(day).hasMatch() || !QDate::fromString(day, Qt::ISODate).isValid())
+        faults.push_back({u"--day"_s, day, FaultKind::NotReadable, {u"2026-11-25"_s}});
+}
+
+void judgeOut(const Arguments& arguments, Faults& faults)
+{
+    const QString out = arguments.options.value(u"pdf"_s);
+    if (!out.isEmpty() && (QFileInfo::exists(out) || QFileInfo(out).isSymLink()))
+        faults.push_back({u"--pdf"_s,
+                          out,
+                          FaultKind::NotOneOf,
+                          {say(QT_TRANSLATE_NOOP("Headless", "a name that no file has yet"))}});
+}
+
+/// An option that is one of the codes of E; the first of them when it was not given.
+template <class E> E oneOf(const Arguments& arguments, const QString& name, Faults& faults)
+{
+    const QString text = arguments.options.value(name, allCodes<E>().constFirst());
+    const auto value = fromCode<E>(text);
+    if (!value)
+        faults.push_back({u"--"_s + name, text, FaultKind::NotOneOf, allCodes<E>()});
+    return value.value_or(*fromCode<E>(allCodes<E>().constFirst()));
+}
+
+/// What belongs to paper alone is refused without it.
+void judgePaperOnly(const Arguments& arguments, Faults& faults)
+{
+    for (const QString& each : {u"paper"_s, u"units"_s})
+        if (arguments.options.contains(each) && !arguments.options.contains(u"pdf"_s))
+            faults.push_back({u"--"_s + each, arguments.options.value(each), FaultKind::Conflicts, {u"--pdf"_s, {}}});
+}
+
+Logged<Day> readDay(const RepairLog& log, const QString& day)
+{
+    const auto summaries = log.repairsOfDay(day);
+    const auto head = log.head();
+    if (!summaries || !head)
+        return tl::unexpected(!summaries ? summaries.error() : head.error());
+    Day found{{}, *head};
+    for (const RepairSummary& each : *summaries) {
+        const auto events = log.events(each.repair);
+        if (!events)
+            return tl::unexpected(events.error());
+        auto record = recordOf(*events, demoCatalogue());
+        if (!record)
+            return tl::unexpected(
+                LogFailure{LogTrouble::Damaged, record.error().front().field + u": "_s + record.error().front().value});
+        auto deviations = deviationsOf(*record, demoCatalogue());
+        found.entries.push_back({std::move(*record), std::move(deviations)});
+    }
+    return found;
+}
+
+QJsonObject headToJson(const ChainHead& head)
+{
+    return {{u"origin"_s, head.origin}, {u"count"_s, head.count}, {u"hash"_s, QString::fromLatin1(head.hash.toHex())}};
+}
+
+QJsonObject dayToJson(const QString& day, const Day& found, const Words& words)
+{
+    QJsonArray repairs;
+    for (const DayEntry& each : found.entries)
+        repairs << recordToJson(each.record, each.deviations, words);
+    return {{u"day"_s, day}, {u"chain_head"_s, headToJson(found.head)}, {u"repairs"_s, repairs}};
+}
+
+Outcome print(const QString& out, const QString& day, const Day& found, const RepairLog& log, Paper paper,
+              const Words& words)
+{
+    std::vector<JobRecord> records;
+    for (const DayEntry& each : found.entries)
+        records.push_back(each.record);
+    const Assumptions assumptions;
+    const SheetFacts facts{found.head, demoCatalogue(), assumptions,
+                           [&log](const QByteArray& hash) { return log.blob(hash).value_or(QByteArray()); }, paper};
+    if (const auto written = writeNew(out, dayPdf(day, records, facts, words)); !written)
+        return ended(Status::Trouble, say(QT_TRANSLATE_NOOP("Headless", "--pdf: '%1' cannot be written: %2"),
+                                          {out, written.error().simplified()}));
+    return {Status::Done,
+            QJsonObject{{u"day"_s, day},
+                        {u"chain_head"_s, headToJson(found.head)},
+                        {u"repairs"_s, static_cast<int>(records.size())},
+                        {u"pdf"_s, out}},
+            {}};
+}
+
+Outcome runReport(const Arguments& arguments, const Words& words)
+{
+    Faults faults;
+    const QString path = arguments.options.value(u"log"_s);
+    const QString day = arguments.options.value(u"day"_s);
+    judgeDay(day, faults);
+    judgeWay(arguments, faults);
+    judgeOut(arguments, faults);
+    judgePaperOnly(arguments, faults);
+    const Paper paper = oneOf<Paper>(arguments, u"paper"_s, faults);
+    const UnitSystem units = oneOf<UnitSystem>(arguments, u"units"_s, faults);
+    if (!faults.empty())
+        return refused(faults, words);
+
+    const auto verified = verifyLog(path); // a report is of a log that holds
+    if (!verified)
+        return ended(Status::LogDamaged, troubleLine(path, verified.error()));
+    if (!verified->clean)
+        return {Status::LogDamaged, std::nullopt, breakLine(path, *verified)};
+    const auto log = RepairLog::open(path, LogMode::ReadOnly);
+    if (!log)
+        return ended(Status::LogDamaged, troubleLine(path, log.error()));
+    const auto found = readDay(**log, day);
+    if (!found)
+        return ended(Status::LogDamaged, troubleLine(path, found.error()));
+    if (arguments.options.contains(u"pdf"_s))
+        return print(arguments.options.value(u"pdf"_s), day, *found, **log, paper, Words(units, words.locale()));
+    if (arguments.options.contains(u"csv"_s))
+        return {Status::Done, std::nullopt, {}, dayToCsv(day, found->entries)};
+    return {Status::Done, dayToJson(day, *found, words), {}};
+}
+
+} // namespace
+
+Command reportCommand()
+{
+    return {"report",
+            QT_TRANSLATE_NOOP("Headless", "One day's repairs with their records, as JSON, CSV or on paper."),
+            false,
+            {{"log", "DB", QT_TRANSLATE_NOOP("Headless", "The log; the program may be running on it."), true},
+             {"day", "YYYY-MM-DD", QT_TRANSLATE_NOOP("Headless", "The day, by the bench's own clock."), true},
+             {"json", nullptr, QT_TRANSLATE_NOOP("Headless", "JSON on standard output: the whole records.")},
+             {"csv", nullptr, QT_TRANSLATE_NOOP("Headless", "CSV on standard output: one row a repair.")},
+             {"pdf", "OUT", QT_TRANSLATE_NOOP("Headless", "A PDF; a file that is there is never overwritten.")},
+             {"paper", "SIZE", QT_TRANSLATE_NOOP("Headless", "Of the PDF: a4 or letter; otherwise a4.")},
+             {"units", "SYSTEM", QT_TRANSLATE_NOOP("Headless", "Of the PDF: metric or us; otherwise metric.")}},
+            runReport,
+            "pdf"};
+}
+
+} // namespace strandbench::headless

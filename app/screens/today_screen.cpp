@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screens/today_screen.h"
+
+#include "theme/sizes.h"
+#include "words/deviation_words.h"
+#include "words/event_words.h"
+#include "words/log_trouble.h"
+
+#include <QPointer>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+
+TodayScreen::TodayScreen(const Surroundings& around, QWidget* parent) : Screen(around, u"screen_today"_s, parent)
+{
+    const QString day = localDay(around.bench.clock().now());
+    buildFrame(day, tr("Tap a job to see its record"));
+    m_rows = new PagedRows(around, sizes::target, this);
+    m_none = label(u"today_none"_s, TextRole::Body);
+    m_none->hide();
+    content()->addWidget(m_rows, 1);
+    content()->addWidget(m_none, 1);
+    answers()->setWayOn({});
+    answers()->stop()->hide();
+    around.bench.recorder().readDay(day, [screen = QPointer<TodayScreen>(this)](const Logged<DayBook>& book) {
+        if (screen)
+            screen->showDay(book);
+    });
+}
+
+void TodayScreen::showDay(const Logged<DayBook>& book)
+{
+    if (!book) {
+        const LogTroubleText text = logTrouble(book.error().trouble);
+        return showTrouble(text.headline, text.whatToDo);
+    }
+    std::vector<PagedRows::MakeRow> rows;
+    for (std::size_t i = 0; i < book->repairs.size(); ++i)
+        rows.push_back(rowOf(book->repairs[i], i));
+    m_none->setText(tr("Nothing was worked on today."));
+    m_none->setVisible(rows.empty());
+    m_rows->setVisible(!rows.empty());
+    m_rows->setRows(std::move(rows));
+}
+
+PagedRows::MakeRow TodayScreen::rowOf(const std::vector<Event>& events, std::size_t index)
+{
+    const Catalogue& catalogue = around().bench.planning().catalogue;
+    const auto record = recordOf(events, catalogue);
+    QString title;
+    QString second;
+    Pictogram sign = Pictogram::Caution;
+    if (record) {
+        const Station station = nextStep(record->repair).station;
+        title = record->repair.job + u" · "_s + record->repair.panel;
+        second = QStringList{Words::title(words().station(station)),
+                             record->people.isEmpty() ? personText({}) : record->people.join(u", "_s),
+                             deviationCount(int(deviationsOf(*record, catalogue).size()))}
+                     .join(u" · "_s);
+        sign = signOf(station);
+    } else {
+        title = tr("A record that cannot be read");
+        second = words().fault(record.error().front());
+    }
+    return [this, title, second, sign, index, id = events.front().repair](QWidget* parent) -> QWidget* {
+        auto* row = new TapButton(theme(), u"today_row_%1"_s.arg(index), TapButton::Kind::Plain, parent);
+        row->setTitle(title);
+        row->setSecondLine(second);
+        row->setSign(sign);
+        connect(row, &TapButton::clicked, this, [this, id] { Q_EMIT repairTapped(id); });
+        return row;
+    };
+}
+
+} // namespace strandbench

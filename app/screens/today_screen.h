@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The work of today: every repair that is open or was handed over today, with what deviates.
+#pragma once
+
+#include "screens/paged_rows.h"
+
+namespace strandbench {
+
+class TodayScreen final : public Screen {
+    Q_OBJECT
+public:
+    TodayScreen(const Surroundings& around, QWidget* parent = nullptr);
+
+Q_SIGNALS:
+    void repairTapped(const QUuid& repair);
+
+private:
+    void showDay(const Logged<DayBook>& book);
+    [[nodiscard]] PagedRows::MakeRow rowOf(const std::vector<Event>& events, std::size_t index);
+
+    PagedRows* m_rows = nullptr;
+    FitLabel* m_none = nullptr;
+};
+
+} // namespace strandbench

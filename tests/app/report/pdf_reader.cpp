@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "pdf_reader.h"
+
+#include <QFile>
+#include <QProcess>
+#include <QRegularExpression>
+#include <QTemporaryDir>
+
+#include <stdexcept>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench::test {
+namespace {
+
+QString output(const QString& program, const QStringList& arguments)
+{
+    QProcess process;
+    process.start(program, arguments);
+    if (!process.waitForFinished(60000) || process.exitStatus() != QProcess::NormalExit || process.exitCode() != 0)
+        throw std::runtime_error(program.toStdString() + " (poppler-utils): " + process.errorString().toStdString() +
+                                 process.readAllStandardError().toStdString());
+    return QString::fromUtf8(process.readAllStandardOutput());
+}
+
+QString plain(QString text) { return text.replace(QChar(QChar::Nbsp), u' '); }
+
+} // namespace
+
+PdfReader::PdfReader(const QByteArray& pdf)
+{
+    const QTemporaryDir folder;
+    const QString path = folder.filePath(u"sheet.pdf"_s);
+    QFile file(path);
+    if (!file.open(QIODevice::WriteOnly) || file.write(pdf) != pdf.size())
+        throw std::runtime_error("the temporary folder cannot be written");
+    file.close();
+    m_pages = plain(output(u"pdftotext"_s, {u"-layout"_s, path, u"-"_s})).split(u'\f', Qt::SkipEmptyParts);
+    const QString info = output(u"pdfinfo"_s, {path});
+    static const QRegularExpression size(u"Page size:\\s+([0-9.]+) x ([0-9.]+) pts"_s);
+    const auto found = size.match(info);
+    m_size = {found.captured(1).toDouble(), found.captured(2).toDouble()};
+    const QString boxes = output(u"pdftotext"_s, {u"-bbox"_s, path, u"-"_s});
+    static const QRegularExpression word(
+        u"<word xMin=\"([-0-9.]+)\" yMin=\"([-0-9.]+)\" xMax=\"([-0-9.]+)\" yMax=\"([-0-9.]+)\""_s);
+    for (auto each = word.globalMatch(boxes); each.hasNext();) {
+        const auto box = each.next();
+        m_words.emplace_back(QPointF(box.captured(1).toDouble(), box.captured(2).toDouble()),
+                             QPointF(box.captured(3).toDouble(), box.captured(4).toDouble()));
+    }
+}
+
+qsizetype PdfReader::count(const QString& figure) const
+{
+    const QRegularExpression alone(u"(?<![0-9A-Za-z.,/:])"_s + QRegularExpression::escape(plain(figure)) +
+                                   u"(?![0-9A-Za-z/:]|[.,][0-9])"_s);
+    return text().count(alone);
+}
+
+} // namespace strandbench::test
