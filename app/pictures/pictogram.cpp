@@ -38,6 +38,8 @@ const std::map<QString, Pictogram>& stepSigns()
         {u"dry"_s, Pictogram::Dry},
         {u"bevel"_s, Pictogram::Bevel},
         {u"bevel_both"_s, Pictogram::BevelBack},
+        {u"open_gouge"_s, Pictogram::Bevel},
+        {u"bevel_upper_panel"_s, Pictogram::Bevel},
         {u"dress_weld"_s, Pictogram::SandingBlock},
         {u"squeeze_out_off"_s, Pictogram::CutToSound},
         {u"abrade_back"_s, Pictogram::AbradeBack},
