@@ -1,10 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Writes the demo bench: three jobs, tapped through the real window up to where a bench would stand now.
-#include "walk/demo_jobs.h"
+// Writes the demo bench: the county bus depot in the middle of a morning. The working day before is finished and handed
+// over; today one panel is parked and three are in progress. All of it is tapped through the real window, each act at
+// the time that it takes.
+#include "walk/every_job.h"
+#include "walk/paced_walk.h"
 
 #include <QApplication>
+#include <QDateTime>
 #include <QFileInfo>
 #include <QStyleFactory>
+#include <QTemporaryDir>
 
 #include <iostream>
 
@@ -13,39 +18,94 @@ using namespace strandbench;
 
 namespace {
 
-/// The stretch of the walk that one job has behind it.
-struct Stretch {
-    DemoJob job;
-    Station to;
-    int batch;
-};
-
-bool walkStretch(ScriptedBench& bench, const Stretch& stretch)
+const DemoJob& walkNamed(const QString& name)
 {
-    bench.window().showHome();
-    bench.thumb().settle();
-    Walk walk(bench, stretch.job);
-    if (walk.walkTo(stretch.to, stretch.batch))
-        return true;
-    std::cerr << stretch.job.job.toStdString() << ": " << walk.why().toStdString() << '\n';
-    return false;
+    const auto& all = everyWalk();
+    return std::find_if(all.begin(), all.end(), [&](const WalkedJob& each) { return each.name == name; })->job;
 }
 
-/// The taps take no time of their own, but the mixes that are waited for do: the walk begins so much earlier
-/// that it ends now.
-bool writeBench(const QString& log, const Instant& start)
+DemoJob by(const QString& person, DemoJob job)
 {
-    ScriptedBench bench({log, start, demoSettings(), {1280, 800}, 5.87, {}});
+    job.person = person;
+    return job;
+}
+
+/// Half past six on the working day before.
+Instant dayBefore(const Instant& now)
+{
+    const qint64 local = now.utcMs + qint64(now.utcOffsetSeconds) * 1000;
+    QDate day = QDateTime::fromMSecsSinceEpoch(local, Qt::UTC).date().addDays(-1);
+    while (day.dayOfWeek() > Qt::Friday)
+        day = day.addDays(-1);
+    const qint64 begin =
+        QDateTime(day, QTime(6, 30), Qt::UTC).toMSecsSinceEpoch() - qint64(now.utcOffsetSeconds) * 1000;
+    return before(now, seconds(double(now.utcMs - begin) / 1000.0));
+}
+
+std::vector<Shift> dayOf(const Instant& from)
+{
+    const auto done = [](const QString& person, const QString& name) {
+        return Stretch{by(person, walkNamed(name)), Station::Done};
+    };
+    return {
+        {{done(u"Ada"_s, u"dent_steel"_s), done(u"Ada"_s, u"hole_smc_with_dam"_s), done(u"Ada"_s, u"bond_seam_smc"_s)},
+         from},
+        {{done(u"Ravi"_s, u"weld_seam_steel"_s), done(u"Ravi"_s, u"crack_frp"_s), done(u"Ravi"_s, u"dent_aluminium"_s)},
+         from}};
+}
+
+/// Ada has a panel drying and one under the spreader, Ravi waits for his; a spot-welded seam is parked.
+std::vector<Shift> morningOf(const Instant& ada, const Instant& ravi)
+{
+    constexpr int drying = 6; // the step of preparing where the bumper is left
+    return {{{{by(u"Ada"_s, wheelArch()), Station::Parked},
+              {by(u"Ada"_s, walkNamed(u"hole_frp_one_face"_s)), Station::Prepare, drying},
+              {by(u"Ada"_s, skirtPanel()), Station::Spread}},
+             ada},
+            {{{by(u"Ravi"_s, roofCap()), Station::Wait}}, ravi}};
+}
+
+/// Opens the log and works; when each shift ended, or nothing, and then it has said why.
+std::optional<std::vector<Instant>> work(const QString& log, const Instant& open, const std::vector<Shift>& shifts)
+{
+    ScriptedBench bench({log, open, demoSettings(), {1280, 800}, 5.87, {}});
     if (bench.trouble()) {
         std::cerr << log.toStdString() << ": " << bench.trouble()->detail.toStdString() << '\n';
-        return false;
+        return std::nullopt;
     }
-    const std::vector<Stretch> stretches{
-        {wheelArch(), Station::Parked, 0}, {roofCap(), Station::Wait, 0}, {skirtPanel(), Station::Spread, 0}};
-    for (const Stretch& each : stretches)
-        if (!walkStretch(bench, each))
-            return false;
-    return true;
+    PacedBench paced(bench);
+    const auto ends = paced.work(shifts);
+    if (!ends)
+        std::cerr << paced.why().toStdString() << '\n';
+    return ends;
+}
+
+/// A morning takes as long as it takes: it is worked once for its length, and then so that it ends now.
+std::optional<std::vector<Shift>> morningEnding(const Instant& now)
+{
+    const QTemporaryDir scratch;
+    const Instant from = before(now, minutes(300));
+    const auto ends = work(scratch.filePath(u"bench.sqlite"_s), from, morningOf(from, from));
+    if (!ends)
+        return std::nullopt;
+    // The roof cap's edges were clear two minutes ago, so that both clocks run.
+    const Duration ada = elapsed(from, ends->at(0));
+    const Duration ravi = elapsed(from, ends->at(1));
+    return morningOf(before(now, ada + seconds(30)), before(now, ravi + minutes(2)));
+}
+
+bool writeBench(const QString& log)
+{
+    const Instant now = SystemClock().now();
+    const Instant yesterday = dayBefore(now);
+    if (!work(log, yesterday, dayOf(yesterday)))
+        return false;
+    const auto morning = morningEnding(now);
+    if (!morning)
+        return false;
+    const Instant& first = std::min(morning->at(0).from, morning->at(1).from,
+                                    [](const Instant& a, const Instant& b) { return a.utcMs < b.utcMs; });
+    return work(log, first, *morning).has_value();
 }
 
 } // namespace
@@ -60,7 +120,5 @@ int main(int argc, char** argv)
         std::cerr << "Usage: strandbench_demo_bench LOG, a file that is not there yet\n";
         return 2;
     }
-    const SystemClock clock;
-    // Until the roof cap's edges are clear about five minutes go by.
-    return writeBench(given[1], before(clock.now(), minutes(6))) ? 0 : 1;
+    return writeBench(given[1]) ? 0 : 1;
 }
