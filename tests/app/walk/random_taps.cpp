@@ -2,6 +2,7 @@
 #include "random_taps.h"
 
 #include "touch/hold_button.h"
+#include "walk/every_job.h"
 
 #include <QMouseEvent>
 
@@ -40,11 +41,18 @@ QStringList screensOf(const NextStep& next)
 } // namespace
 
 RandomThumb::RandomThumb(ScriptedBench& bench, unsigned seed)
-    : m_bench(bench), m_dice(seed), m_jobs{skirtPanel(), roofCap(), wheelArch()}
+    : m_bench(bench),
+      m_dice(seed),
+      m_jobs{anyJob(u"4417"_s, u"Roof cap, front"_s), anyJob(u"4421"_s, u"Skirt panel, right rear"_s),
+             anyJob(u"4402"_s, u"Wheel arch, left"_s)}
 {
-    DemoJob deep = roofCap();
-    deep.job = u"4438"_s;
-    deep.panel = u"Luggage door, left"_s;
+    // Every answer is given, whatever is asked after another was changed.
+    m_jobs[1].answers[u"substrate"_s] = u"smc"_s;
+    m_jobs[1].answers[u"damage_kind"_s] = u"hole"_s;
+    m_jobs[2].answers[u"substrate"_s] = u"steel"_s;
+    m_jobs[2].answers[u"damage_kind"_s] = u"weld_seam"_s;
+    m_jobs[2].answers[u"weld"_s] = u"spot"_s;
+    DemoJob deep = anyJob(u"4438"_s, u"Luggage door, left"_s);
     deep.figures[u"depth_mm"_s] = u"12"_s;
     deep.figures[u"panel_thickness_mm"_s] = u"16"_s;
     m_jobs.push_back(deep);
