@@ -65,14 +65,14 @@ void PacedBench::bringUp(const DemoJob& job)
 {
     const Repair* repair = repairOf(job);
     const std::optional<QUuid> shown = m_bench.window().presentRepair();
-    const bool present = repair && shown && *shown == repair->id;
     const bool person = m_bench.window().settings().person == job.person;
-    if (present && person)
+    const QString screen = m_bench.window().screen()->objectName();
+    const bool choosing = screen == u"screen_person"_s;
+    const bool takingIn = !repair && !shown && person; // number and panel, or the rail
+    if (choosing || takingIn || (repair && shown && *shown == repair->id && person))
         return;
-    if (repair || !person) {
-        m_bench.window().showHome();
-        m_bench.thumb().settle();
-    }
+    m_bench.window().showHome();
+    m_bench.thumb().settle();
 }
 
 bool PacedBench::touch(Hand& hand)

@@ -90,18 +90,31 @@ bool RandomThumb::touchAny()
     return thumb.tap(m_last);
 }
 
-const DemoJob* RandomThumb::onGlass() const
+std::optional<DemoJob> RandomThumb::onGlass()
 {
-    const auto* context = m_bench.window().findChild<FitLabel*>(u"context"_s);
-    const QString shown = context ? context->text() : QString();
-    const auto found = std::ranges::find_if(m_jobs, [&](const DemoJob& each) { return shown.contains(each.job); });
-    return found == m_jobs.end() ? nullptr : &*found;
+    const QString screen = m_bench.window().screen()->objectName();
+    if (screen == u"screen_home"_s || screen == u"screen_person"_s || screen == u"screen_job_number"_s ||
+        screen == u"screen_panel"_s)
+        return any();
+    const std::optional<QUuid> shown = m_bench.window().presentRepair();
+    const Repair* repair = shown ? m_bench.bench().repair(*shown) : nullptr;
+    // A walk goes by job numbers: of two panels of one job it would take the other.
+    if (!repair || m_bench.repair(repair->job) != repair)
+        return std::nullopt;
+    DemoJob job = any();
+    for (const DemoJob& each : m_jobs)
+        if (each.job == repair->job)
+            job = each;
+    job.job = repair->job;
+    return job;
 }
 
 bool RandomThumb::touchOnTheWay()
 {
-    const DemoJob* job = onGlass();
-    Walk walk(m_bench, job ? *job : any());
+    const std::optional<DemoJob> job = onGlass();
+    if (!job)
+        return touchAny();
+    Walk walk(m_bench, *job);
     const std::optional<Touch> touch = walk.next();
     if (!touch)
         return touchAny();

@@ -34,7 +34,8 @@ private:
     [[nodiscard]] bool touchOnTheWay();
     [[nodiscard]] bool chance(double share);
     [[nodiscard]] const DemoJob& any();
-    [[nodiscard]] const DemoJob* onGlass() const;
+    /// Whose screen it is, by a job with every answer; empty where no walk leads on.
+    [[nodiscard]] std::optional<DemoJob> onGlass();
 
     ScriptedBench& m_bench;
     std::mt19937 m_dice;
