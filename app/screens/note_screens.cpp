@@ -24,7 +24,8 @@ struct Says {
     Q_DECLARE_TR_FUNCTIONS(NotesScreen)
 };
 
-/// Letters beyond A to Z by language (ISO 639-1), as its keyboards have them.
+} // namespace
+
 QString accentsOf(const QLocale& locale)
 {
     switch (locale.language()) {
@@ -38,8 +39,6 @@ QString accentsOf(const QLocale& locale)
         return {};
     }
 }
-
-} // namespace
 
 Screen* makeNotesScreen(const Surroundings& around, const Repair& repair, const std::function<void(const Noted&)>& keep,
                         const std::function<void()>& ownWords, const std::function<void()>& done, QWidget* parent)

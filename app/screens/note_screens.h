@@ -7,6 +7,9 @@
 
 namespace strandbench {
 
+/// Letters beyond A to Z by language (ISO 639-1), as its keyboards have them.
+[[nodiscard]] QString accentsOf(const QLocale& locale);
+
 /// Common notes as tiles, and what is noted already. ownWords: to the keys; done: to the present step.
 [[nodiscard]] Screen* makeNotesScreen(const Surroundings& around, const Repair& repair,
                                       const std::function<void(const Noted&)>& keep,

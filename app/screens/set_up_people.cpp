@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/set_up_people.h"
 
+#include "screens/note_screens.h"
 #include "screens/take_in_screen.h"
 #include "theme/sizes.h"
-#include "touch/hold_button.h"
 
 #include <QGridLayout>
 
@@ -13,6 +13,18 @@ namespace strandbench {
 namespace {
 
 constexpr int perPage = 6;
+constexpr int longestName = 24; ///< characters: what a tile shows whole
+constexpr int mostNames = 24;   ///< four pages
+
+/// Every word with its first letter large: the large keys write small ones after the first.
+QString asName(const QString& typed)
+{
+    QString name = typed.simplified();
+    for (qsizetype i = 0; i < name.size(); ++i)
+        if (i == 0 || name.at(i - 1) == u' ' || name.at(i - 1) == u'-')
+            name[i] = name.at(i).toUpper();
+    return name;
+}
 
 } // namespace
 
@@ -50,7 +62,15 @@ SetUpPeopleScreen::SetUpPeopleScreen(const Surroundings& around, const SetUpPlac
             wanted.person.clear();
         Q_EMIT settingsChanged(wanted);
     });
-    column->addWidget(m_remove, 1);
+    TapButton* add = key(u"add_person"_s, TapButton::Kind::Plain, tr("Add a name"),
+                         count < mostNames ? QString() : tr("%1 names are the most").arg(mostNames));
+    add->setEnabled(count < mostNames);
+    connect(add, &TapButton::clicked, this, [this] { Q_EMIT placeWanted({SetUpGroup::People, page(), newName}); });
+    auto* row = new QHBoxLayout;
+    row->setSpacing(px(sizes::gap));
+    row->addWidget(add, 1);
+    row->addWidget(m_remove, 2);
+    column->addLayout(row, 1);
     choose({});
 }
 
@@ -66,6 +86,50 @@ void SetUpPeopleScreen::choose(const QString& name)
     m_remove->setSecondLine(name.isEmpty() ? tr("tap a name first")
                             : last         ? tr("the last name stays")
                                            : tr("hold 1 s; what is logged keeps the name"));
+}
+
+SetUpNameScreen::SetUpNameScreen(const Surroundings& around, const SetUpPlace& place, QWidget* parent)
+    : SetUpScreen(around, u"screen_set_up_name"_s, place, parent)
+{
+    buildFrame(tr("Bench set-up") + u" · "_s + tr("People"), tr("Write the new name"));
+    answers()->stop()->hide();
+    auto* column = new QVBoxLayout;
+    column->setSpacing(px(sizes::gap));
+    m_typed = label(u"typed_name"_s, TextRole::Title);
+    m_keys = new LetterKeys(theme(), around.upright ? 4 : 8, accentsOf(words().locale()), this);
+    m_keys->setLongest(longestName);
+    column->addWidget(m_typed, 1);
+    column->addWidget(m_keys, around.upright ? 4 : 3);
+    content()->addLayout(column, 1);
+    answers()->setWayOn(tr("Put it on the list"));
+    connect(m_keys, &LetterKeys::textChanged, this, &SetUpNameScreen::showTyped);
+    connect(m_keys, &LetterKeys::entered, this, &SetUpNameScreen::give);
+    connect(answers(), &AnswerBar::wayOnTapped, this, &SetUpNameScreen::give);
+    backTo({place.group, place.page});
+    showTyped();
+    m_keys->setFocus();
+}
+
+void SetUpNameScreen::showTyped()
+{
+    showTrouble({}, {});
+    const QString name = asName(m_keys->text());
+    m_typed->setText(name.isEmpty() ? u"–"_s : name);
+    m_typed->setAccessibleName(name);
+}
+
+void SetUpNameScreen::give()
+{
+    const QString name = asName(m_keys->text());
+    if (name.isEmpty())
+        return showTrouble(tr("The name is empty."), tr("Write 1 to %1 characters.").arg(longestName));
+    Settings wanted = around().settings;
+    wanted.people = peopleOf(wanted);
+    if (wanted.people.contains(name, Qt::CaseInsensitive))
+        return showTrouble(tr("%1 is on the list already.").arg(name),
+                           tr("Write it so that the two can be told apart."));
+    wanted.people << name;
+    Q_EMIT settingsChanged(wanted);
 }
 
 } // namespace strandbench

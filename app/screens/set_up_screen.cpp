@@ -86,6 +86,12 @@ QWidget* SetUpScreen::buildPage(const QString& context, const QString& sentence,
     return page;
 }
 
+void SetUpScreen::backTo(const SetUpPlace& place)
+{
+    disconnect(answers(), &AnswerBar::backTapped, this, &Screen::backTapped);
+    connect(answers(), &AnswerBar::backTapped, this, [this, place] { Q_EMIT placeWanted(place); });
+}
+
 TapButton* SetUpScreen::arrow(const QString& name, const QString& title, int pages, int step)
 {
     TapButton* made = key(name, TapButton::Kind::Plain, title);
@@ -123,11 +129,13 @@ SetUpScreen* makeSetUpScreen(const Surroundings& around, const SetUpPlace& place
 {
     switch (place.group) {
     case SetUpGroup::People:
+        if (place.detail == newName)
+            return new SetUpNameScreen(around, place, parent);
         return new SetUpPeopleScreen(around, place, parent);
     case SetUpGroup::SoundAndGlass:
         return new SetUpSoundScreen(around, place, player, parent);
     case SetUpGroup::Assumptions:
-        if (const AssumptionEntry* entry = findAssumption(place.assumption))
+        if (const AssumptionEntry* entry = findAssumption(place.detail))
             return new SetUpAssumptionScreen(around, place, *entry, parent);
         return new SetUpAssumptionsScreen(around, place, parent);
     case SetUpGroup::Bench:

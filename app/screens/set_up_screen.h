@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Bench set-up in four groups of whole pages: the bench, its people, sound and glass, assumptions. The way on leads from
-// group to group; a group of several pages is turned by two large arrows.
+// Bench set-up in four groups of whole pages: the bench, its people, sound and glass, assumptions. The way on leads
+// from group to group; a group of several pages is turned by two large arrows.
 #pragma once
 
 #include "bench/settings.h"
@@ -16,8 +16,12 @@ enum class SetUpGroup { Bench, People, SoundAndGlass, Assumptions };
 struct SetUpPlace {
     SetUpGroup group = SetUpGroup::Bench;
     int page = 0;
-    QString assumption = {}; ///< code of the one that is being changed; empty: the rows
+    QString detail =
+        {}; ///< the assumption that is changed, by its code; of the people: newName. Empty: the page itself
 };
+
+/// The detail of the people that asks for a new name.
+inline const QString newName = QStringLiteral("new");
 
 class SetUpScreen : public Screen {
     Q_OBJECT
@@ -37,6 +41,8 @@ protected:
     [[nodiscard]] int page() const { return m_place.page; }
     /// A choice; a tap on one that is not chosen asks for the settings that it stands for.
     TapButton* choice(const QString& name, const QString& title, bool chosen, const Settings& wanted);
+    /// Back leads to a page of the set-up instead of home.
+    void backTo(const SetUpPlace& place);
     /// A key that is as large as set-up asks for.
     TapButton* key(const QString& name, TapButton::Kind kind, const QString& title, const QString& second = {});
 

@@ -110,6 +110,7 @@ Screen* BenchWindow::makeSetUp()
     connect(screen, &SetUpScreen::settingsChanged, this, [this](const Settings& wanted) {
         if (wanted.footSwitchKey != m_parts.settings.footSwitchKey)
             m_footSwitch.begin(m_parts.bench.clock().now());
+        m_setUp.detail.clear();
         changeSettings(wanted, Place::SetUp);
     });
     return screen;

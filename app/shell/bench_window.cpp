@@ -185,7 +185,7 @@ void BenchWindow::changeAssumptions(const Assumptions& wanted)
 {
     const AssumptionBook& book = m_parts.bench.changeAssumptions(wanted);
     const bool kept = m_parts.keepAssumptions && m_parts.keepAssumptions(book);
-    m_setUp.assumption.clear();
+    m_setUp.detail.clear();
     place(Place::SetUp);
     tellUnlessSaved(kept);
 }

@@ -23,8 +23,8 @@ public:
     [[nodiscard]] Printed printed(const AssumptionEntry& entry, double number) const;
     [[nodiscard]] QString figure(const AssumptionEntry& entry, double number) const; ///< "45 s"
     [[nodiscard]] QString range(const AssumptionEntry& entry) const;                 ///< "10 to 180 s"
-    /// What one tap on a large key is worth, in the units that are set: 1, 2 or 5 of some place, about a fortieth of the
-    /// range.
+    /// What one tap on a large key is worth, in the units that are set: 1, 2 or 5 of some place, about a fortieth of
+    /// the range.
     [[nodiscard]] double step(const AssumptionEntry& entry) const;
 
     /// A keyed figure in the units that are set, as a number in the entry's unit. Faults: Empty, NotReadable, and

@@ -100,6 +100,10 @@ TEST_P(SetUpRules, Hold)
     go(bench, u"answer_way_on"_s);
     go(bench, u"person_2"_s);
     check(bench, u"people"_s);
+    go(bench, u"add_person"_s);
+    go(bench, u"letter_4"_s);
+    check(bench, u"name"_s);
+    go(bench, u"answer_back"_s);
     go(bench, u"answer_way_on"_s);
     check(bench, u"sound"_s);
     go(bench, u"sound_test"_s);

@@ -177,6 +177,33 @@ TEST_F(SetUp, ANameIsTakenOffOnlyByAHold)
     EXPECT_FALSE(bench().thumb().find(u"remove_person"_s)->isEnabled()); // the last stays
 }
 
+TEST_F(SetUp, ANameIsAddedByTheLargeKeys)
+{
+    open();
+    openSetUp(1);
+    tap(u"add_person"_s);
+    EXPECT_EQ(screen(), u"screen_set_up_name"_s);
+    tap(u"answer_way_on"_s);
+    EXPECT_TRUE(window().screen()->troubleShown().contains(u"empty"_s));
+    for (const QString& each : {u"letter_0"_s, u"letter_3"_s, u"letter_0"_s}) // A, D, A
+        tap(each);
+    EXPECT_EQ(shown(window(), u"typed_name"_s), u"Ada"_s);
+    tap(u"answer_way_on"_s);
+    EXPECT_TRUE(window().screen()->troubleShown().contains(u"Ada is on the list already"_s));
+    for (const QString& each : {u"letter_space"_s, u"letter_10"_s}) // K
+        tap(each);
+    tap(u"answer_way_on"_s);
+    EXPECT_EQ(screen(), u"screen_set_up_people"_s);
+    EXPECT_EQ(shown(window(), u"person_2"_s), u"Ada K"_s);
+    EXPECT_EQ(saved().people, (QStringList{u"Ada"_s, u"Ravi"_s, u"Ada K"_s}));
+    tap(u"add_person"_s);
+    tap(u"answer_back"_s);
+    EXPECT_EQ(screen(), u"screen_set_up_people"_s);
+    open(saved());
+    tap(u"person"_s);
+    EXPECT_TRUE(allShown(window()).contains(u"Ada K"_s)); // and can be chosen at the bench
+}
+
 class SoundTest : public SetUp {
 protected:
     void openWith(Player* player)
