@@ -61,29 +61,37 @@ Duration PacedBench::timeFor(const DemoJob& job, const Touch& touch) const
     }
 }
 
-void PacedBench::bringUp(const DemoJob& job)
+bool PacedBench::bringUp(const DemoJob& job)
 {
-    const Repair* repair = repairOf(job);
-    const std::optional<QUuid> shown = m_bench.window().presentRepair();
-    const bool person = m_bench.window().settings().person == job.person;
-    const QString screen = m_bench.window().screen()->objectName();
-    const bool choosing = screen == u"screen_person"_s;
-    const bool takingIn = !repair && !shown && person; // number and panel, or the rail
-    if (choosing || takingIn || (repair && shown && *shown == repair->id && person))
-        return;
-    m_bench.window().showHome();
-    m_bench.thumb().settle();
+    constexpr int most = 12; // touches: the rail, the person, a few pages of cards
+    Walk walk(m_bench, job);
+    for (int i = 0; i < most; ++i) {
+        const Repair* repair = repairOf(job);
+        const std::optional<QUuid> shown = m_bench.window().presentRepair();
+        const bool person = m_bench.window().settings().person == job.person;
+        if (person && (repair ? shown && *shown == repair->id : !shown))
+            return true;
+        const QString screen = m_bench.window().screen()->objectName();
+        if (screen != u"screen_home"_s && screen != u"screen_person"_s) {
+            m_bench.window().showHome();
+            m_bench.thumb().settle();
+        } else if (screen == u"screen_home"_s && !person) {
+            if (!m_bench.thumb().tap(u"person"_s))
+                break;
+        } else if (!walk.step()) {
+            break;
+        }
+    }
+    m_why = job.job + u": its screen does not come up: "_s + walk.why();
+    return false;
 }
 
 bool PacedBench::touch(Hand& hand)
 {
     const DemoJob& job = hand.stretch().job;
-    bringUp(job);
+    if (!bringUp(job))
+        return false;
     Walk walk(m_bench, job);
-    // Whoever takes over the bench says so first.
-    const bool home = m_bench.window().screen()->objectName() == u"screen_home"_s;
-    if (home && m_bench.window().settings().person != job.person && m_bench.thumb().tap(u"person"_s))
-        return true;
     const std::optional<Touch> next = walk.next();
     if (!next) {
         m_why = job.job + u": the walk is over at "_s + m_bench.window().screen()->objectName();

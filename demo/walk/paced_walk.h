@@ -41,7 +41,7 @@ private:
     };
     [[nodiscard]] bool turn(Hand& hand);
     [[nodiscard]] bool touch(Hand& hand);
-    void bringUp(const DemoJob& job);
+    [[nodiscard]] bool bringUp(const DemoJob& job);
     [[nodiscard]] bool reached(const Stretch& stretch) const;
     [[nodiscard]] Duration timeFor(const DemoJob& job, const Touch& touch) const;
     [[nodiscard]] const Repair* repairOf(const DemoJob& job) const;
