@@ -8,6 +8,7 @@
 #include <QGuiApplication>
 #include <QJsonDocument>
 #include <QLatin1StringView>
+#include <QLoggingCategory>
 #include <QTranslator>
 
 #include <algorithm>
@@ -115,6 +116,8 @@ std::unique_ptr<QCoreApplication> makeApplication(int& argc, char** argv)
     if (!paints(argc, argv))
         return std::make_unique<QCoreApplication>(argc, argv);
     qputenv("QT_QPA_PLATFORM", "offscreen");
+    // Qt remarks on a script's surroundings (no runtime folder); standard error is for the command's own lines.
+    QLoggingCategory::setFilterRules(u"default.warning=false"_s);
     return std::make_unique<QGuiApplication>(argc, argv);
 }
 

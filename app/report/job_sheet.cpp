@@ -32,7 +32,7 @@ PageFrame frameOf(const QString& head, const ChainHead& log)
 
 void logEnd(PaperDocument& paper, const ChainHead& log)
 {
-    paper.heading(Says::tr("Log"));
+    paper.heading(Says::tr("Log"), 28);
     paper.pairs({{Says::tr("End of the chain"), QString::fromLatin1(log.hash.toHex())},
                  {Says::tr("Entries"), QString::number(log.count)},
                  {Says::tr("Bench"), log.origin}});

@@ -6,6 +6,7 @@
 #include "words/notes.h"
 
 #include <algorithm>
+#include <map>
 
 using namespace Qt::StringLiterals;
 
@@ -124,7 +125,7 @@ void JobTables::batches()
         return;
     m_paper.heading(tr("Batches: what was mixed"));
     m_paper.table({{tr("Batch"), 1.9},
-                   {tr("Sheet"), 1.7},
+                   {tr("Sheet"), 2.2},
                    {tr("Filler lot"), 1.1},
                    {tr("Hardener lot"), 1.2},
                    {tr("Planned"), 1.3},
@@ -193,18 +194,21 @@ void JobTables::layers()
 
 void JobTables::steps()
 {
-    std::vector<QStringList> rows;
+    std::map<qint64, QStringList> bySeq;
     for (const StepRecord& each : m_record.steps) {
         if (each.stage == Stage::HandOver)
             continue; // they stand with the tests
         const StepText text = m_words.step(each.step);
-        rows.push_back({when(each.told.at), personText(each.told.person), text.sentence, text.wayOn});
+        bySeq[each.told.seq] = {when(each.told.at), personText(each.told.person), text.sentence, text.wayOn};
     }
     if (m_record.turned)
-        rows.push_back(
-            {when(m_record.turned->at), personText(m_record.turned->person), tr("Turn the panel"), tr("Panel turned")});
-    if (rows.empty())
+        bySeq[m_record.turned->seq] = {when(m_record.turned->at), personText(m_record.turned->person),
+                                       tr("Turn the panel"), tr("Panel turned")};
+    if (bySeq.empty())
         return;
+    std::vector<QStringList> rows;
+    for (const auto& [seq, row] : bySeq)
+        rows.push_back(row);
     m_paper.heading(tr("Steps"));
     m_paper.table({{tr("When"), 1.4}, {tr("Who"), 1.4}, {tr("Step"), 4}, {tr("Told"), 3}}, rows);
 }

@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 using namespace Qt::StringLiterals;
 
@@ -44,6 +45,7 @@ QTextTableFormat tableFormat(const std::vector<double>& shares, bool ruled)
     format.setCellSpacing(0);
     format.setBorderCollapse(true);
     format.setBorder(ruled ? 0.5 : 0);
+    format.setBorderStyle(ruled ? QTextFrameFormat::BorderStyle_Solid : QTextFrameFormat::BorderStyle_None);
     format.setBorderBrush(rule);
     return format;
 }
@@ -125,7 +127,13 @@ QTextCursor PaperDocument::block(double points, bool bold, double spaceBeforeMm)
 }
 
 void PaperDocument::title(const QString& text) { block(PaperFonts::title, true, 0).insertText(text); }
-void PaperDocument::heading(const QString& text) { block(PaperFonts::heading, true, 3).insertText(text); }
+
+void PaperDocument::heading(const QString& text, double keepMm)
+{
+    QTextCursor cursor = block(PaperFonts::heading, true, 3);
+    cursor.insertText(text);
+    m_headings.emplace_back(cursor.block(), px(keepMm));
+}
 void PaperDocument::line(const QString& text, bool bold) { block(PaperFonts::text, bold, 0.8).insertText(text); }
 void PaperDocument::small(const QString& text) { block(PaperFonts::small, false, 0.8).insertText(text); }
 
@@ -200,7 +208,21 @@ void PaperDocument::drawings(double widthMm, double heightMm, const std::vector<
     }
 }
 
-int PaperDocument::pages() const { return m_document.pageCount(); }
+int PaperDocument::pages()
+{
+    // A heading that would be left alone at the foot of a page begins the next one. Each move shifts what follows.
+    for (const auto& [block, keep] : std::exchange(m_headings, {})) {
+        const QRectF place = m_document.documentLayout()->blockBoundingRect(block);
+        const double left = m_body.height() - std::fmod(place.top(), m_body.height());
+        if (left >= keep)
+            continue;
+        QTextCursor cursor(block);
+        QTextBlockFormat format = block.blockFormat();
+        format.setPageBreakPolicy(QTextFormat::PageBreak_AlwaysBefore);
+        cursor.setBlockFormat(format);
+    }
+    return m_document.pageCount();
+}
 
 void PaperDocument::paintPage(QPainter& painter, int page)
 {

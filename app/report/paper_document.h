@@ -5,6 +5,7 @@
 #include <QPaintDevice>
 #include <QPainter>
 #include <QStringList>
+#include <QTextBlock>
 #include <QTextCursor>
 #include <QTextDocument>
 
@@ -41,7 +42,8 @@ public:
 
     void startPage(); ///< what follows begins on a new page
     void title(const QString& text);
-    void heading(const QString& text);
+    /// keepMm: less room than this from the heading on, and it begins the next page.
+    void heading(const QString& text, double keepMm = 18);
     void line(const QString& text, bool bold = false);
     void small(const QString& text);
     /// Nothing is printed for a table without rows. Headings come again on each page.
@@ -57,7 +59,8 @@ public:
     };
     void drawings(double widthMm, double heightMm, const std::vector<Captioned>& all);
 
-    [[nodiscard]] int pages() const;
+    /// How many pages there are. Call it once all is written, before the first is painted.
+    [[nodiscard]] int pages();
     /// Paints the body of a page, from 0, with its top left corner at the painter's origin.
     void paintPage(QPainter& painter, int page);
     [[nodiscard]] double width() const { return m_body.width() / m_pixelsPerMillimetre; } ///< of the body, mm
@@ -72,6 +75,7 @@ private:
     std::unique_ptr<DrawnObjects> m_drawn;
     QSizeF m_body;
     double m_pixelsPerMillimetre;
+    std::vector<std::pair<QTextBlock, double>> m_headings;
     bool m_pageDue = false;
     bool m_empty = true;
 };

@@ -57,7 +57,7 @@ void JobTables::section()
     QPainter learner(&beside);
     const double exaggeration =
         paintSection(learner, QRectF(0, 0, m_paper.px(width), m_paper.px(sectionHeight)), drawing, theme);
-    m_paper.heading(tr("Section"));
+    m_paper.heading(tr("Section"), sectionHeight + 20);
     m_paper.drawing(width, sectionHeight, [drawing, theme](QPainter& painter, const QRectF& rect) {
         painter.setRenderHint(QPainter::Antialiasing);
         paintSection(painter, rect, drawing, theme);
@@ -175,7 +175,7 @@ void JobTables::photos()
         missing << photoMomentInList(each);
     if (all.empty() && !m_record.handedOver)
         return;
-    m_paper.heading(tr("Photos"));
+    m_paper.heading(tr("Photos"), photoHeight + 20);
     m_paper.drawings(photoWidth, photoHeight, all);
     if (!missing.isEmpty())
         m_paper.line(tr("No photo: %1").arg(missing.join(u", "_s)));

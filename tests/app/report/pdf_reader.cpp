@@ -52,8 +52,9 @@ PdfReader::PdfReader(const QByteArray& pdf)
 
 qsizetype PdfReader::count(const QString& figure) const
 {
-    const QRegularExpression alone(u"(?<![0-9A-Za-z.,/:])"_s + QRegularExpression::escape(plain(figure)) +
-                                   u"(?![0-9A-Za-z/:]|[.,][0-9])"_s);
+    // A narrow space before a unit may come back as none.
+    const QString loose = QRegularExpression::escape(plain(figure)).replace(u"\\ "_s, u" ?"_s);
+    const QRegularExpression alone(u"(?<![0-9A-Za-z.,/:])"_s + loose + u"(?![0-9A-Za-z/:]|[.,][0-9])"_s);
     return text().count(alone);
 }
 

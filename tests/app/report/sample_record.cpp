@@ -74,6 +74,7 @@ std::vector<Event> sampleEvents()
     putAfter<TakenIn>(events, {PhotoTaken{PhotoMoment::AsFound, hash, u"image/png"_s},
                                Noted{{}, u"Deeper below the edge, 3 mm more"_s}});
     putAfter<PlanAccepted>(events, {Parked{u"supervisor"_s, {}, {}}, TakenUpAgain{}});
+    std::erase_if(events, [](const Event& each) { return std::holds_alternative<Gelled>(each.payload); });
     putAfter<HardenerIn>(events, {Gelled{{false, 0}, GelPlace::Board}, Gelled{{false, 0}, GelPlace::Panel}});
     int lot = 0;
     for (std::size_t i = 0; i < events.size(); ++i) {
