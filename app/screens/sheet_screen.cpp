@@ -83,7 +83,7 @@ void SheetScreen::buildPapers(QBoxLayout* column)
         return made;
     };
     m_a4 = key(u"paper_a4"_s, u"A4"_s, Paper::A4);
-    m_letter = key(u"paper_letter"_s, u"US Letter"_s, Paper::Letter);
+    m_letter = key(u"paper_letter"_s, tr("US Letter"), Paper::Letter);
     column->addLayout(row);
 }
 

@@ -262,7 +262,7 @@ TEST_F(HandsOnBench, ABatchTooHotForItsLiftIsPlannedAgain)
     walkTo(deepGouge(), Station::Mix);
     const std::size_t lifts = repair(u"4417"_s).plan->lifts.size();
     tap(u"plan_again"_s);
-    ASSERT_EQ(screen(), u"screen_plan"_s);
+    ASSERT_EQ(screen(), u"screen_replan"_s);
     walkTo(deepGouge(), Station::Mix);
     EXPECT_GT(repair(u"4417"_s).plan->lifts.size(), lifts);
     EXPECT_TRUE(wayOn()->isEnabled());

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Each deviation appears when its limit is passed and not a hair before. The limits are common practice, no source,
-// as job.md gives them, unless a source is named.
+// unless one is named.
 #include "review_script.h"
 
 #include <gtest/gtest.h>
