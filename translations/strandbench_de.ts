@@ -13,6 +13,128 @@
     </message>
 </context>
 <context>
+    <name>AnswersScreen</name>
+    <message>
+        <source>Which answer was wrong?</source>
+        <translation>Welche Antwort war falsch?</translation>
+    </message>
+    <message>
+        <source>These were the answers</source>
+        <translation>Das waren die Antworten</translation>
+    </message>
+    <message>
+        <source>All right: go on</source>
+        <translation>Alles richtig: weiter</translation>
+    </message>
+    <message>
+        <source>More answers</source>
+        <translation>Weitere Antworten</translation>
+    </message>
+    <message>
+        <source>Finishing filler is on: the answers stand.</source>
+        <translation>Feinspachtel ist drauf: die Antworten gelten.</translation>
+    </message>
+    <message>
+        <source>If one was wrong, stop and ask.</source>
+        <translation>War eine falsch: anhalten und fragen.</translation>
+    </message>
+</context>
+<context>
+    <name>AskScreen</name>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>Change an answer</source>
+        <translation>Antwort ändern</translation>
+    </message>
+    <message>
+        <source>The mix on this panel goes on curing and its clock runs on.</source>
+        <translation>Die Mischung auf diesem Teil härtet weiter, ihre Uhr läuft.</translation>
+    </message>
+    <message>
+        <source>Nothing is lost: parked, it waits on the rail at this very step.</source>
+        <translation>Nichts geht verloren: geparkt wartet es an genau diesem Schritt.</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Halt</translation>
+    </message>
+    <message>
+        <source>Stop here and ask</source>
+        <translation>Hier anhalten und fragen</translation>
+    </message>
+    <message>
+        <source>Ask the supervisor before you go on.</source>
+        <translation>Vor dem Weitermachen den Meister fragen.</translation>
+    </message>
+    <message>
+        <source>The safety data sheet and the maker’s repair manual come first.</source>
+        <translation>Sicherheitsdatenblatt und Herstelleranleitung gehen vor.</translation>
+    </message>
+    <message>
+        <source>Answered: go on</source>
+        <translation>Beantwortet: weiter</translation>
+    </message>
+    <message>
+        <source>Park it</source>
+        <translation>Parken</translation>
+    </message>
+    <message>
+        <source>Why is it parked?</source>
+        <translation>Warum wird es geparkt?</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>Park it: where, or with whom?</source>
+        <translation>Parken: wo oder bei wem?</translation>
+    </message>
+    <message>
+        <source>Parked</source>
+        <translation>Geparkt</translation>
+    </message>
+    <message>
+        <source>Parked: %1</source>
+        <translation>Geparkt: %1</translation>
+    </message>
+    <message>
+        <source>It was parked to ask.</source>
+        <translation>Geparkt, um zu fragen.</translation>
+    </message>
+    <message>
+        <source>Go on only when the answer is there.</source>
+        <translation>Erst weitermachen, wenn die Antwort da ist.</translation>
+    </message>
+    <message>
+        <source>Taken up again, it goes on at the very step where it was.</source>
+        <translation>Wieder aufgenommen geht es an genau diesem Schritt weiter.</translation>
+    </message>
+    <message>
+        <source>Take it up again</source>
+        <translation>Wieder aufnehmen</translation>
+    </message>
+    <message>
+        <source>When what was wrong has been put right, assess it again from the first question.</source>
+        <translation>Ist behoben, was falsch war, von der ersten Frage neu beurteilen.</translation>
+    </message>
+    <message>
+        <source>Leave it parked</source>
+        <translation>Geparkt lassen</translation>
+    </message>
+    <message>
+        <source>Assess again</source>
+        <translation>Neu beurteilen</translation>
+    </message>
+</context>
+<context>
     <name>AssessScreen</name>
     <message>
         <source>Keep this answer</source>
@@ -29,6 +151,202 @@
     <message>
         <source>Back to the question</source>
         <translation>Zurück zur Frage</translation>
+    </message>
+</context>
+<context>
+    <name>Assumptions</name>
+    <message>
+        <source>Kneading, until spreading begins</source>
+        <translation>Kneten, bis das Auftragen beginnt</translation>
+    </message>
+    <message>
+        <source>Spreading rate</source>
+        <translation>Auftragsleistung</translation>
+    </message>
+    <message>
+        <source>Clear the edges from, share of gel time</source>
+        <translation>Ränder säubern ab, Anteil der Gelzeit</translation>
+    </message>
+    <message>
+        <source>Laying puddle and bead</source>
+        <translation>Kreis und Strang legen</translation>
+    </message>
+    <message>
+        <source>Sanding one lift</source>
+        <translation>Eine Lage schleifen</translation>
+    </message>
+    <message>
+        <source>Turning the panel</source>
+        <translation>Teil wenden</translation>
+    </message>
+    <message>
+        <source>Cure before primer, at 20 °C</source>
+        <translation>Härten vor Grundierung, bei 20 °C</translation>
+    </message>
+    <message>
+        <source>Filler at the start, warmer than air by</source>
+        <translation>Spachtel am Anfang wärmer als Luft um</translation>
+    </message>
+    <message>
+        <source>Mixing board, side</source>
+        <translation>Mischbrett, Seite</translation>
+    </message>
+    <message>
+        <source>Mixing board, thickness</source>
+        <translation>Mischbrett, Dicke</translation>
+    </message>
+    <message>
+        <source>Mixing board, density</source>
+        <translation>Mischbrett, Dichte</translation>
+    </message>
+    <message>
+        <source>Mixing board, specific heat</source>
+        <translation>Mischbrett, spezifische Wärme</translation>
+    </message>
+    <message>
+        <source>Mixing board, conductivity</source>
+        <translation>Mischbrett, Wärmeleitung</translation>
+    </message>
+    <message>
+        <source>Left on the board, share</source>
+        <translation>Rest auf dem Brett, Anteil</translation>
+    </message>
+    <message>
+        <source>Left on the board, each batch</source>
+        <translation>Rest auf dem Brett je Ansatz</translation>
+    </message>
+    <message>
+        <source>Bridged first, share of a hole’s height</source>
+        <translation>Zuerst überbrückt, Anteil der Lochhöhe</translation>
+    </message>
+    <message>
+        <source>Built proud of the surface</source>
+        <translation>Über die Fläche aufgebaut</translation>
+    </message>
+    <message>
+        <source>Fibre filler left low</source>
+        <translation>Faserspachtel tiefer gelassen</translation>
+    </message>
+    <message>
+        <source>Skim beyond the opening</source>
+        <translation>Feinspachtel über den Rand hinaus</translation>
+    </message>
+    <message>
+        <source>Backing laps by</source>
+        <translation>Hinterlage überlappt um</translation>
+    </message>
+    <message>
+        <source>Backing, thickness</source>
+        <translation>Hinterlage, Dicke</translation>
+    </message>
+    <message>
+        <source>Panel below the cavity counts from</source>
+        <translation>Wand unter der Mulde zählt ab</translation>
+    </message>
+    <message>
+        <source>Hole filled without backing, up to</source>
+        <translation>Loch ohne Hinterlage gefüllt, bis</translation>
+    </message>
+    <message>
+        <source>The same without reach from behind</source>
+        <translation>Dasselbe ohne Zugang von hinten</translation>
+    </message>
+    <message>
+        <source>Greatest hole filled</source>
+        <translation>Größtes gefülltes Loch</translation>
+    </message>
+    <message>
+        <source>Greatest hole for dense short strand</source>
+        <translation>Größtes Loch für Kurzfaser, dicht</translation>
+    </message>
+    <message>
+        <source>Deepest dent filled in metal</source>
+        <translation>Tiefste gespachtelte Beule, Metall</translation>
+    </message>
+    <message>
+        <source>Dent to aim at in metal</source>
+        <translation>Beule als Ziel, Metall</translation>
+    </message>
+    <message>
+        <source>Panel, coldest</source>
+        <translation>Teil, kältestes</translation>
+    </message>
+    <message>
+        <source>Panel, caution below</source>
+        <translation>Teil, Vorsicht unter</translation>
+    </message>
+    <message>
+        <source>Panel, hottest</source>
+        <translation>Teil, wärmstes</translation>
+    </message>
+    <message>
+        <source>Air, coldest</source>
+        <translation>Luft, kälteste</translation>
+    </message>
+    <message>
+        <source>Air, hottest</source>
+        <translation>Luft, wärmste</translation>
+    </message>
+    <message>
+        <source>Panel above dew point by</source>
+        <translation>Teil über dem Taupunkt um</translation>
+    </message>
+    <message>
+        <source>Peak on laminate and SMC</source>
+        <translation>Höchstwert auf Laminat und SMC</translation>
+    </message>
+    <message>
+        <source>Peak on a bond seam</source>
+        <translation>Höchstwert auf einer Klebenaht</translation>
+    </message>
+    <message>
+        <source>Heat to the air in front</source>
+        <translation>Wärme an die Luft vorn</translation>
+    </message>
+    <message>
+        <source>Heat to the air behind</source>
+        <translation>Wärme an die Luft hinten</translation>
+    </message>
+    <message>
+        <source>Laminate and SMC, density</source>
+        <translation>Laminat und SMC, Dichte</translation>
+    </message>
+    <message>
+        <source>Laminate and SMC, specific heat</source>
+        <translation>Laminat und SMC, spezif. Wärme</translation>
+    </message>
+    <message>
+        <source>Laminate and SMC, conductivity</source>
+        <translation>Laminat und SMC, Wärmeleitung</translation>
+    </message>
+    <message>
+        <source>Steel, density</source>
+        <translation>Stahl, Dichte</translation>
+    </message>
+    <message>
+        <source>Steel, specific heat</source>
+        <translation>Stahl, spezifische Wärme</translation>
+    </message>
+    <message>
+        <source>Steel, conductivity</source>
+        <translation>Stahl, Wärmeleitung</translation>
+    </message>
+    <message>
+        <source>Aluminium, density</source>
+        <translation>Aluminium, Dichte</translation>
+    </message>
+    <message>
+        <source>Aluminium, specific heat</source>
+        <translation>Aluminium, spezif. Wärme</translation>
+    </message>
+    <message>
+        <source>Aluminium, conductivity</source>
+        <translation>Aluminium, Wärmeleitung</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <extracomment>a range: &quot;10 to 180 s&quot;</extracomment>
+        <translation>%1 bis %2</translation>
     </message>
 </context>
 <context>
@@ -281,6 +599,233 @@
     </message>
 </context>
 <context>
+    <name>Deviations</name>
+    <message>
+        <source>panel %1 above dew point; at least %2</source>
+        <translation>Teil %1 über Taupunkt; mindestens %2</translation>
+    </message>
+    <message>
+        <source>panel at %1; at least %2</source>
+        <translation>Teil bei %1; mindestens %2</translation>
+    </message>
+    <message>
+        <source>panel at %1; at most %2</source>
+        <translation>Teil bei %1; höchstens %2</translation>
+    </message>
+    <message>
+        <source>air at %1; at least %2</source>
+        <translation>Luft bei %1; mindestens %2</translation>
+    </message>
+    <message>
+        <source>air at %1; at most %2</source>
+        <translation>Luft bei %1; höchstens %2</translation>
+    </message>
+    <message>
+        <source>no reading before the hardener went in</source>
+        <translation>keine Ablesung, bevor der Härter hineinkam</translation>
+    </message>
+    <message>
+        <source>last reading %1 old; at most %2</source>
+        <translation>letzte Ablesung %1 alt; höchstens %2</translation>
+    </message>
+    <message>
+        <source>bare metal filled after %1; at most %2</source>
+        <translation>blankes Metall nach %1 gefüllt; höchstens %2</translation>
+    </message>
+    <message>
+        <source>sands after %1; predicted %2</source>
+        <translation>schleifbar nach %1; erwartet %2</translation>
+    </message>
+    <message>
+        <source>edges clear after %1; gel predicted at %2</source>
+        <translation>Ränder sauber nach %1; Gel erwartet bei %2</translation>
+    </message>
+    <message>
+        <source>edges clear after %1; gel seen at %2</source>
+        <translation>Ränder sauber nach %1; Gel gesehen bei %2</translation>
+    </message>
+    <message>
+        <source>hardener %1; at least %2</source>
+        <translation>Härter %1; mindestens %2</translation>
+    </message>
+    <message>
+        <source>hardener %1; at most %2</source>
+        <translation>Härter %1; höchstens %2</translation>
+    </message>
+    <message>
+        <source>lot of the filler not told</source>
+        <translation>Charge des Spachtels nicht genannt</translation>
+    </message>
+    <message>
+        <source>lot of the hardener not told</source>
+        <translation>Charge des Härters nicht genannt</translation>
+    </message>
+    <message>
+        <source>mixed by a demo sheet: %1</source>
+        <extracomment>%1 is the sheet&apos;s id</extracomment>
+        <translation>nach einem Demoblatt gemischt: %1</translation>
+    </message>
+    <message>
+        <source>changed after the plan: %1</source>
+        <extracomment>%1 is a question: &quot;dry or damp&quot;</extracomment>
+        <translation>nach dem Plan geändert: %1</translation>
+    </message>
+    <message>
+        <source>planned again: plan %1</source>
+        <extracomment>%1 is the number of the plan</extracomment>
+        <translation>neu geplant: Plan %1</translation>
+    </message>
+    <message>
+        <source>parked: %1</source>
+        <extracomment>%1 is where: &quot;to the supervisor&quot;</extracomment>
+        <translation>geparkt: %1</translation>
+    </message>
+    <message>
+        <source>no photo: %1</source>
+        <extracomment>%1 is a moment: &quot;as found&quot;</extracomment>
+        <translation>kein Foto: %1</translation>
+    </message>
+    <message>
+        <source>acts without a name: %1</source>
+        <translation>Handlungen ohne Namen: %1</translation>
+    </message>
+    <message>
+        <source>bench started again while a mix ran; %1 between two acts</source>
+        <translation>Neustart während einer Mischung; %1 zwischen zwei Handlungen</translation>
+    </message>
+    <message>
+        <source>clock set forward by %1 while a mix ran</source>
+        <translation>Uhr um %1 vorgestellt, während eine Mischung lief</translation>
+    </message>
+    <message>
+        <source>clock set back by %1 while a mix ran</source>
+        <translation>Uhr um %1 zurückgestellt, während eine Mischung lief</translation>
+    </message>
+    <message>
+        <source>no deviations</source>
+        <translation>keine Abweichungen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n deviation(s)</source>
+        <translation>
+            <numerusform>%n Abweichung</numerusform>
+            <numerusform>%n Abweichungen</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Events</name>
+    <message>
+        <source>air %1, panel %2, humidity %3</source>
+        <translation>Luft %1, Teil %2, Feuchte %3</translation>
+    </message>
+    <message>
+        <source>%1 deep</source>
+        <translation>%1 tief</translation>
+    </message>
+    <message>
+        <source>panel %1</source>
+        <translation>Teil %1</translation>
+    </message>
+    <message>
+        <source>bevel %1 : 1</source>
+        <translation>Fase %1 : 1</translation>
+    </message>
+    <message>
+        <source>Taken in: %1, %2</source>
+        <translation>Angenommen: %1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Changed. %1</source>
+        <extracomment>%1 is an answer: &quot;Dry or damp: damp&quot;</extracomment>
+        <translation>Geändert. %1</translation>
+    </message>
+    <message>
+        <source>Planned again: %1, %2, %3</source>
+        <translation>Neu geplant: %1, %2, %3</translation>
+    </message>
+    <message>
+        <source>Plan accepted: %1, %2, %3</source>
+        <translation>Plan angenommen: %1, %2, %3</translation>
+    </message>
+    <message>
+        <source>Read: %1; panel %2 above dew point</source>
+        <translation>Abgelesen: %1; Teil %2 über Taupunkt</translation>
+    </message>
+    <message>
+        <source>%1: hardener in, %2 + %3</source>
+        <translation>%1: Härter drin, %2 + %3</translation>
+    </message>
+    <message>
+        <source>%1: edges clear after %2</source>
+        <translation>%1: Ränder sauber nach %2</translation>
+    </message>
+    <message>
+        <source>%1: set on the board after %2</source>
+        <translation>%1: auf dem Brett fest nach %2</translation>
+    </message>
+    <message>
+        <source>%1: set on the panel after %2</source>
+        <translation>%1: auf dem Teil fest nach %2</translation>
+    </message>
+    <message>
+        <source>%1: sands after %2</source>
+        <translation>%1: schleifbar nach %2</translation>
+    </message>
+    <message>
+        <source>%1: sanded and dusted off</source>
+        <translation>%1: geschliffen, staubfrei</translation>
+    </message>
+    <message>
+        <source>Panel turned</source>
+        <translation>Teil gewendet</translation>
+    </message>
+    <message>
+        <source>Parked: %1</source>
+        <translation>Geparkt: %1</translation>
+    </message>
+    <message>
+        <source>Parked: %1. %2</source>
+        <translation>Geparkt: %1. %2</translation>
+    </message>
+    <message>
+        <source>Assessed again from the first question</source>
+        <translation>Von der ersten Frage neu beurteilt</translation>
+    </message>
+    <message>
+        <source>Taken up again</source>
+        <translation>Wieder aufgenommen</translation>
+    </message>
+    <message>
+        <source>Handed over</source>
+        <translation>Übergeben</translation>
+    </message>
+    <message>
+        <source>Photo: %1</source>
+        <translation>Foto: %1</translation>
+    </message>
+    <message>
+        <source>Note: %1</source>
+        <translation>Notiz: %1</translation>
+    </message>
+    <message>
+        <source>Finishing batch %1</source>
+        <translation>Feinspachtel, Ansatz %1</translation>
+    </message>
+    <message>
+        <source>Batch %1</source>
+        <translation>Ansatz %1</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <translation>nicht genannt</translation>
+    </message>
+</context>
+<context>
     <name>Faults</name>
     <message>
         <source>a number</source>
@@ -468,6 +1013,70 @@
     </message>
 </context>
 <context>
+    <name>Hands</name>
+    <message>
+        <source>Hands: job %1 is still being spread.</source>
+        <translation>Hände: Auftrag %1 wird noch aufgetragen.</translation>
+    </message>
+    <message>
+        <source>Hands: job %1 needs its edges cleared now.</source>
+        <translation>Hände: Auftrag %1 braucht jetzt saubere Ränder.</translation>
+    </message>
+    <message>
+        <source>Hands: job %1 needs its edges cleared in %2.</source>
+        <translation>Hände: Auftrag %1 braucht in %2 saubere Ränder.</translation>
+    </message>
+    <message>
+        <source>Hands: job %1 sands easily only until %2.</source>
+        <translation>Hände: Auftrag %1 schleift nur bis %2 leicht.</translation>
+    </message>
+    <message>
+        <source>spread it</source>
+        <translation>auftragen</translation>
+    </message>
+    <message>
+        <source>clear the edges</source>
+        <translation>Ränder säubern</translation>
+    </message>
+    <message>
+        <source>sand it</source>
+        <translation>schleifen</translation>
+    </message>
+    <message>
+        <source>Hold this batch back until %1: %2 to go.</source>
+        <translation>Diesen Ansatz bis %1 zurückhalten: noch %2.</translation>
+    </message>
+    <message>
+        <source>Two jobs need hands now: first job %1, %2, then job %3.</source>
+        <translation>Zwei Aufträge brauchen Hände: erst %1, %2, dann %3.</translation>
+    </message>
+    <message>
+        <source>In %1 two jobs need hands: first job %2, %3, then job %4.</source>
+        <extracomment>%1 is a time, mm:ss; %2 and %4 job numbers; %3 what to do with the first</extracomment>
+        <translation>In %1 brauchen zwei Aufträge Hände: erst %2, %3, dann %4.</translation>
+    </message>
+    <message>
+        <source>two jobs need hands, turn %1</source>
+        <translation>zwei Aufträge brauchen Hände, %1 wenden</translation>
+    </message>
+    <message>
+        <source>Too hot for this lift: %1 of %2. Let the panel cool and read again.</source>
+        <translation>Zu heiß für diese Lage: %1 von %2. Teil abkühlen lassen, neu ablesen.</translation>
+    </message>
+    <message>
+        <source>Too thick for this product: %1 of %2. Choose the product planned with.</source>
+        <translation>Zu dick für dieses Produkt: %1 von %2. Das geplante Produkt nehmen.</translation>
+    </message>
+    <message>
+        <source>The cure of this product cannot be worked out. Choose the product planned with.</source>
+        <translation>Das Härten dieses Produkts ist nicht zu berechnen. Das geplante Produkt nehmen.</translation>
+    </message>
+    <message>
+        <source>Not this product here: %1 Choose the product planned with.</source>
+        <translation>Dieses Produkt hier nicht: %1 Das geplante Produkt nehmen.</translation>
+    </message>
+</context>
+<context>
     <name>Headless</name>
     <message>
         <source>Dew point, margin, and whether filling may start.</source>
@@ -629,6 +1238,468 @@
         <source>Solves the cure case in FILE.</source>
         <translation>Löst den Härtungsfall in FILE.</translation>
     </message>
+    <message>
+        <source>--pdf: &apos;%1&apos; cannot be written: %2</source>
+        <translation>--pdf: &apos;%1&apos; lässt sich nicht schreiben: %2</translation>
+    </message>
+    <message>
+        <source>One day&apos;s repairs with their records, as JSON, CSV or on paper.</source>
+        <translation>Die Reparaturen eines Tages mit Protokoll, als JSON, CSV oder auf Papier.</translation>
+    </message>
+    <message>
+        <source>The day, by the bench&apos;s own clock.</source>
+        <translation>Der Tag nach der Uhr der Werkbank.</translation>
+    </message>
+    <message>
+        <source>JSON on standard output: the whole records.</source>
+        <translation>JSON auf Standardausgabe: die ganzen Protokolle.</translation>
+    </message>
+    <message>
+        <source>CSV on standard output: one row a repair.</source>
+        <translation>CSV auf Standardausgabe: eine Zeile je Reparatur.</translation>
+    </message>
+    <message>
+        <source>A PDF; a file that is there is never overwritten.</source>
+        <translation>Ein PDF; eine vorhandene Datei wird nie überschrieben.</translation>
+    </message>
+    <message>
+        <source>Of the PDF: a4 or letter; otherwise a4.</source>
+        <translation>Des PDF: a4 oder letter; sonst a4.</translation>
+    </message>
+    <message>
+        <source>Of the PDF: metric or us; otherwise metric.</source>
+        <translation>Des PDF: metric oder us; sonst metric.</translation>
+    </message>
+</context>
+<context>
+    <name>JobSheet</name>
+    <message>
+        <source>The safety data sheet, the vehicle maker’s repair manual, local codes and licensed practice come first.</source>
+        <translation>Sicherheitsdatenblatt, Reparaturanleitung des Herstellers, örtliche Vorschriften und zugelassener Betrieb gehen vor.</translation>
+    </message>
+    <message>
+        <source>Log %1…, entries: %2</source>
+        <extracomment>%1 is the beginning of a hash, %2 how many entries the log had</extracomment>
+        <translation>Log %1…, Einträge: %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>a page of a sheet: &quot;1 of 3&quot;</extracomment>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation>Log</translation>
+    </message>
+    <message>
+        <source>End of the chain</source>
+        <translation>Ende der Kette</translation>
+    </message>
+    <message>
+        <source>Entries</source>
+        <translation>Einträge</translation>
+    </message>
+    <message>
+        <source>Bench</source>
+        <translation>Werkbank</translation>
+    </message>
+    <message>
+        <source>Work of %1</source>
+        <extracomment>%1 is a day, &quot;2026-11-25&quot;</extracomment>
+        <translation>Arbeit vom %1</translation>
+    </message>
+    <message>
+        <source>Nothing was recorded on this day.</source>
+        <translation>An diesem Tag wurde nichts erfasst.</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Auftrag</translation>
+    </message>
+    <message>
+        <source>Panel</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Wer</translation>
+    </message>
+    <message>
+        <source>Deviations</source>
+        <translation>Abweichungen</translation>
+    </message>
+    <message>
+        <source>Job sheet · %1 · %2 · %3</source>
+        <translation>Auftragsblatt · %1 · %2 · %3</translation>
+    </message>
+    <message>
+        <source>Day sheet · %1</source>
+        <translation>Tagesblatt · %1</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Leute</translation>
+    </message>
+    <message>
+        <source>Taken in</source>
+        <translation>Angenommen</translation>
+    </message>
+    <message>
+        <source>Handed over</source>
+        <translation>Übergeben</translation>
+    </message>
+    <message>
+        <source>From first to last act</source>
+        <translation>Von der ersten bis zur letzten Handlung</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>%1 (before: %2)</source>
+        <translation>%1 (vorher: %2)</translation>
+    </message>
+    <message>
+        <source>%1 (asked again later)</source>
+        <translation>%1 (später neu gefragt)</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation>Was gefunden wurde</translation>
+    </message>
+    <message>
+        <source>Question</source>
+        <translation>Frage</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation>Antwort</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Ablesungen</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Luft</translation>
+    </message>
+    <message>
+        <source>Humidity</source>
+        <translation>Feuchte</translation>
+    </message>
+    <message>
+        <source>Dew point</source>
+        <translation>Taupunkt</translation>
+    </message>
+    <message>
+        <source>Panel above it</source>
+        <translation>Teil darüber</translation>
+    </message>
+    <message>
+        <source>lift %1, %2</source>
+        <translation>Lage %1, %2</translation>
+    </message>
+    <message>
+        <source>coat %1</source>
+        <translation>Feinschicht %1</translation>
+    </message>
+    <message>
+        <source>%1 (demo sheet)</source>
+        <translation>%1 (Demoblatt)</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <translation>nicht genannt</translation>
+    </message>
+    <message>
+        <source>Batches: what was mixed</source>
+        <translation>Ansätze: was gemischt wurde</translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <translation>Ansatz</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Blatt</translation>
+    </message>
+    <message>
+        <source>Filler lot</source>
+        <translation>Charge Spachtel</translation>
+    </message>
+    <message>
+        <source>Hardener lot</source>
+        <translation>Charge Härter</translation>
+    </message>
+    <message>
+        <source>Planned</source>
+        <translation>Geplant</translation>
+    </message>
+    <message>
+        <source>Mixed</source>
+        <translation>Gemischt</translation>
+    </message>
+    <message>
+        <source>Hardener</source>
+        <translation>Härter</translation>
+    </message>
+    <message>
+        <source>Hardener in</source>
+        <translation>Härter drin</translation>
+    </message>
+    <message>
+        <source>Batches: their clocks</source>
+        <translation>Ansätze: ihre Uhren</translation>
+    </message>
+    <message>
+        <source>From &apos;hardener in&apos;, as told / as predicted when it was mixed.</source>
+        <translation>Ab &apos;Härter drin&apos;, wie gemeldet / wie beim Mischen erwartet.</translation>
+    </message>
+    <message>
+        <source>Set on the board</source>
+        <translation>Fest auf dem Brett</translation>
+    </message>
+    <message>
+        <source>Edges clear</source>
+        <translation>Ränder sauber</translation>
+    </message>
+    <message>
+        <source>Set on the panel</source>
+        <translation>Fest auf dem Teil</translation>
+    </message>
+    <message>
+        <source>Sands</source>
+        <translation>Schleifbar</translation>
+    </message>
+    <message>
+        <source>Sanded</source>
+        <translation>Geschliffen</translation>
+    </message>
+    <message>
+        <source>What was laid</source>
+        <translation>Was aufgetragen wurde</translation>
+    </message>
+    <message>
+        <source>Layer</source>
+        <translation>Schicht</translation>
+    </message>
+    <message>
+        <source>Filler</source>
+        <translation>Spachtel</translation>
+    </message>
+    <message>
+        <source>Batches</source>
+        <translation>Ansätze</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Ab</translation>
+    </message>
+    <message>
+        <source>Turn the panel</source>
+        <translation>Teil wenden</translation>
+    </message>
+    <message>
+        <source>Panel turned</source>
+        <translation>Teil gewendet</translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation>Schritte</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Schritt</translation>
+    </message>
+    <message>
+        <source>Told</source>
+        <translation>Gemeldet</translation>
+    </message>
+    <message>
+        <source>still parked</source>
+        <translation>noch geparkt</translation>
+    </message>
+    <message>
+        <source>assessed again</source>
+        <translation>neu beurteilt</translation>
+    </message>
+    <message>
+        <source>taken up again</source>
+        <translation>wieder aufgenommen</translation>
+    </message>
+    <message>
+        <source>Parked</source>
+        <translation>Geparkt</translation>
+    </message>
+    <message>
+        <source>When, who</source>
+        <translation>Wann, wer</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Wo</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>not done</source>
+        <translation>nicht getan</translation>
+    </message>
+    <message>
+        <source>Hand-over tests</source>
+        <translation>Übergabeprüfungen</translation>
+    </message>
+    <message>
+        <source>Test</source>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>Section</source>
+        <translation>Schnitt</translation>
+    </message>
+    <message>
+        <source>To scale; depth drawn %1 times as large as width.</source>
+        <translation>Maßstäblich; Tiefe %1-mal so groß wie Breite gezeichnet.</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <source>Plan %1</source>
+        <translation>Plan %1</translation>
+    </message>
+    <message>
+        <source>Accepted %1</source>
+        <translation>Angenommen %1</translation>
+    </message>
+    <message>
+        <source>Another plan took its place.</source>
+        <translation>Ein anderer Plan trat an seine Stelle.</translation>
+    </message>
+    <message>
+        <source>Filler in all</source>
+        <translation>Spachtel gesamt</translation>
+    </message>
+    <message>
+        <source>Hardener in all</source>
+        <translation>Härter gesamt</translation>
+    </message>
+    <message>
+        <source>Cavity</source>
+        <translation>Mulde</translation>
+    </message>
+    <message>
+        <source>Built proud</source>
+        <translation>Überstand</translation>
+    </message>
+    <message>
+        <source>Cure shrinkage</source>
+        <translation>Härteschwund</translation>
+    </message>
+    <message>
+        <source>Left on the board</source>
+        <translation>Rest auf dem Brett</translation>
+    </message>
+    <message>
+        <source>Heat limit</source>
+        <translation>Wärmegrenze</translation>
+    </message>
+    <message>
+        <source>Finish</source>
+        <translation>Finish</translation>
+    </message>
+    <message>
+        <source>%1, %2 in all; coats: %3; at most %4 a coat and %5 in all; %6</source>
+        <translation>%1, gesamt %2; Schichten: %3; höchstens %4 je Schicht und %5 gesamt; %6</translation>
+    </message>
+    <message>
+        <source>Ready for primer</source>
+        <translation>Fertig zum Grundieren</translation>
+    </message>
+    <message>
+        <source>%1 after accepting</source>
+        <translation>%1 nach Annahme</translation>
+    </message>
+    <message>
+        <source>Times from</source>
+        <translation>Zeiten aus</translation>
+    </message>
+    <message>
+        <source>Lift</source>
+        <translation>Lage</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>Hottest</source>
+        <translation>Heißeste Stelle</translation>
+    </message>
+    <message>
+        <source>Puddle</source>
+        <translation>Kreis</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>Bead</source>
+        <translation>Strang</translation>
+    </message>
+    <message>
+        <source>Board sets</source>
+        <translation>Brett fest</translation>
+    </message>
+    <message>
+        <source>Panel sets</source>
+        <translation>Teil fest</translation>
+    </message>
+    <message>
+        <source>Not %1: %2</source>
+        <translation>Nicht %1: %2</translation>
+    </message>
+    <message>
+        <source>%1: the picture cannot be read</source>
+        <translation>%1: das Bild ist nicht lesbar</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>No photo: %1</source>
+        <translation>Kein Foto: %1</translation>
+    </message>
 </context>
 <context>
     <name>KeyPad</name>
@@ -639,6 +1710,19 @@
     <message>
         <source>Decimal point</source>
         <translation>Dezimalkomma</translation>
+    </message>
+</context>
+<context>
+    <name>LetterKeys</name>
+    <message>
+        <source>Space</source>
+        <extracomment>short: a key of 20 mm</extracomment>
+        <translation>Leer</translation>
+    </message>
+    <message>
+        <source>Erase</source>
+        <extracomment>short: a key of 20 mm; takes the last letter away</extracomment>
+        <translation>Löschen</translation>
     </message>
 </context>
 <context>
@@ -841,6 +1925,10 @@
     <message>
         <source>Read: go on</source>
         <translation>Abgelesen: weiter</translation>
+    </message>
+    <message>
+        <source>Read air and panel again</source>
+        <translation>Luft und Teil neu ablesen</translation>
     </message>
 </context>
 <context>
@@ -1164,6 +2252,183 @@
     </message>
 </context>
 <context>
+    <name>Notes</name>
+    <message>
+        <source>As found</source>
+        <translation>Wie gefunden</translation>
+    </message>
+    <message>
+        <source>Bare</source>
+        <translation>Blank</translation>
+    </message>
+    <message>
+        <source>Filled</source>
+        <translation>Gefüllt</translation>
+    </message>
+    <message>
+        <source>Guide coat</source>
+        <translation>Kontrollschicht</translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <extracomment>in a list of photos: &quot;as found, bare, filled&quot;</extracomment>
+        <translation>wie gefunden</translation>
+    </message>
+    <message>
+        <source>bare</source>
+        <translation>blank</translation>
+    </message>
+    <message>
+        <source>filled</source>
+        <translation>gefüllt</translation>
+    </message>
+    <message>
+        <source>guide coat</source>
+        <translation>Kontrollschicht</translation>
+    </message>
+    <message>
+        <source>Deeper than it looked</source>
+        <translation>Tiefer als es aussah</translation>
+    </message>
+    <message>
+        <source>Crack ran further</source>
+        <translation>Riss lief weiter</translation>
+    </message>
+    <message>
+        <source>Old repair found below</source>
+        <translation>Alte Reparatur darunter</translation>
+    </message>
+    <message>
+        <source>Panel warmed first</source>
+        <translation>Teil erst erwärmt</translation>
+    </message>
+    <message>
+        <source>Filler from a new tub</source>
+        <translation>Spachtel aus neuer Dose</translation>
+    </message>
+    <message>
+        <source>Hardener from a new tube</source>
+        <translation>Härter aus neuer Tube</translation>
+    </message>
+    <message>
+        <source>A mix was thrown away</source>
+        <translation>Eine Mischung verworfen</translation>
+    </message>
+    <message>
+        <source>Edge lifted: cut back</source>
+        <translation>Rand löste sich: zurückgeschnitten</translation>
+    </message>
+    <message>
+        <source>Pinholes opened and filled</source>
+        <translation>Poren geöffnet und gefüllt</translation>
+    </message>
+    <message>
+        <source>Second technician helped</source>
+        <translation>Zweite Kraft half</translation>
+    </message>
+    <message>
+        <source>Supervisor had a look</source>
+        <translation>Meister hat es angesehen</translation>
+    </message>
+    <message>
+        <source>Waits for a part</source>
+        <translation>Wartet auf ein Ersatzteil</translation>
+    </message>
+    <message>
+        <source>waits for a part</source>
+        <translation>wartet auf ein Ersatzteil</translation>
+    </message>
+    <message>
+        <source>waits for an answer</source>
+        <translation>wartet auf eine Antwort</translation>
+    </message>
+    <message>
+        <source>too cold or too damp</source>
+        <translation>zu kalt oder zu feucht</translation>
+    </message>
+    <message>
+        <source>metal-work comes first</source>
+        <translation>erst Blecharbeit</translation>
+    </message>
+    <message>
+        <source>other work comes first</source>
+        <translation>andere Arbeit geht vor</translation>
+    </message>
+    <message>
+        <source>the shift is over</source>
+        <translation>Schicht ist zu Ende</translation>
+    </message>
+    <message>
+        <source>stays at this bench</source>
+        <translation>bleibt an dieser Werkbank</translation>
+    </message>
+    <message>
+        <source>to %1</source>
+        <extracomment>%1 is a person: goes on after &quot;Parked:&quot;</extracomment>
+        <translation>zu %1</translation>
+    </message>
+</context>
+<context>
+    <name>NotesScreen</name>
+    <message>
+        <source>What is to be noted?</source>
+        <translation>Was ist zu notieren?</translation>
+    </message>
+    <message>
+        <source>To the present step</source>
+        <translation>Zum jetzigen Schritt</translation>
+    </message>
+    <message>
+        <source>More notes</source>
+        <translation>Weitere Notizen</translation>
+    </message>
+    <message>
+        <source>In your own words</source>
+        <translation>In eigenen Worten</translation>
+    </message>
+    <message>
+        <source>No notes yet.</source>
+        <translation>Noch keine Notizen.</translation>
+    </message>
+    <message>
+        <source>Older notes</source>
+        <translation>Ältere Notizen</translation>
+    </message>
+    <message>
+        <source>Newest notes</source>
+        <translation>Neueste Notizen</translation>
+    </message>
+    <message>
+        <source>%1–%2 of %3</source>
+        <extracomment>notes %1 to %2 of %3</extracomment>
+        <translation>%1–%2 von %3</translation>
+    </message>
+    <message>
+        <source>Write the note</source>
+        <translation>Notiz schreiben</translation>
+    </message>
+    <message>
+        <source>Keep this note</source>
+        <translation>Notiz behalten</translation>
+    </message>
+    <message>
+        <source>The code holds a control character.</source>
+        <translation>Der Code enthält ein Steuerzeichen.</translation>
+    </message>
+    <message>
+        <source>It is not written down.</source>
+        <translation>Es ist nicht erfasst.</translation>
+    </message>
+    <message>
+        <source>The note is empty.</source>
+        <translation>Die Notiz ist leer.</translation>
+    </message>
+    <message>
+        <source>Write 1 to %1 characters.</source>
+        <translation>1 bis %1 Zeichen schreiben.</translation>
+    </message>
+</context>
+<context>
     <name>Outlooks</name>
     <message numerus="yes">
         <source>%n lift(s).</source>
@@ -1184,9 +2449,52 @@
         <source>Board sets in %1. Gels on the panel in %2, sands from %3. Hottest %4.</source>
         <translation>Brett fest in %1. Geliert am Teil in %2, schleifbar ab %3. Heißestes %4.</translation>
     </message>
+</context>
+<context>
+    <name>PhotosScreen</name>
     <message>
-        <source>Limit %1: too hot for this lift. Let air and panel cool, or assess again.</source>
-        <translation>Grenze %1: zu heiß für diese Lage. Luft und Teil abkühlen lassen oder neu beurteilen.</translation>
+        <source>cannot be shown</source>
+        <translation>nicht darstellbar</translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>nicht lesbar</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>wird gelesen</translation>
+    </message>
+    <message>
+        <source>Tap what the photo shows</source>
+        <translation>Antippen, was das Foto zeigt</translation>
+    </message>
+    <message>
+        <source>To the present step</source>
+        <translation>Zum jetzigen Schritt</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>noch keins</translation>
+    </message>
+    <message>
+        <source>In which folder are the pictures?</source>
+        <translation>In welchem Ordner sind die Bilder?</translation>
+    </message>
+    <message>
+        <source>Use this folder</source>
+        <translation>Diesen Ordner nehmen</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>One up</source>
+        <translation>Eins höher</translation>
+    </message>
+    <message>
+        <source>camera or card</source>
+        <translation>Kamera oder Karte</translation>
     </message>
 </context>
 <context>
@@ -1264,6 +2572,146 @@
     <message>
         <source>not true size</source>
         <translation>nicht wahre Größe</translation>
+    </message>
+</context>
+<context>
+    <name>PlanWords</name>
+    <message>
+        <source>Fibre filler</source>
+        <translation>Faserspachtel</translation>
+    </message>
+    <message>
+        <source>Faces to fill</source>
+        <translation>Seiten zu füllen</translation>
+    </message>
+    <message>
+        <source>Lifts still to lay</source>
+        <translation>Noch zu legende Lagen</translation>
+    </message>
+    <message>
+        <source>Batches still to mix</source>
+        <translation>Noch zu mischende Ansätze</translation>
+    </message>
+    <message>
+        <source>Fibre filler still to mix</source>
+        <translation>Faserspachtel noch zu mischen</translation>
+    </message>
+    <message>
+        <source>Hardener for it</source>
+        <translation>Härter dazu</translation>
+    </message>
+    <message>
+        <source>Finishing filler, thickness</source>
+        <translation>Feinspachtel, Dicke</translation>
+    </message>
+    <message>
+        <source>Steps of preparing to do</source>
+        <translation>Vorbereitung, offene Schritte</translation>
+    </message>
+    <message>
+        <source>gear on</source>
+        <extracomment>a step of preparing in two or three words, in a list</extracomment>
+        <translation>Schutz an</translation>
+    </message>
+    <message>
+        <source>own tools</source>
+        <translation>eigenes Werkzeug</translation>
+    </message>
+    <message>
+        <source>wash</source>
+        <translation>waschen</translation>
+    </message>
+    <message>
+        <source>degrease</source>
+        <translation>entfetten</translation>
+    </message>
+    <message>
+        <source>flash off</source>
+        <translation>ablüften</translation>
+    </message>
+    <message>
+        <source>strip paint</source>
+        <translation>Lack ab</translation>
+    </message>
+    <message>
+        <source>cut to sound</source>
+        <translation>zum Gesunden</translation>
+    </message>
+    <message>
+        <source>find cracks</source>
+        <translation>Risse suchen</translation>
+    </message>
+    <message>
+        <source>stop-drill</source>
+        <translation>abbohren</translation>
+    </message>
+    <message>
+        <source>squeeze-out off</source>
+        <translation>Kleberwulst ab</translation>
+    </message>
+    <message>
+        <source>dress the weld</source>
+        <translation>Naht verputzen</translation>
+    </message>
+    <message>
+        <source>dry</source>
+        <translation>trocknen</translation>
+    </message>
+    <message>
+        <source>bevel</source>
+        <translation>anfasen</translation>
+    </message>
+    <message>
+        <source>bevel both faces</source>
+        <translation>beide Seiten anfasen</translation>
+    </message>
+    <message>
+        <source>open the gouge</source>
+        <translation>Kerbe öffnen</translation>
+    </message>
+    <message>
+        <source>bevel the upper panel</source>
+        <translation>oberes Teil anfasen</translation>
+    </message>
+    <message>
+        <source>abrade the back</source>
+        <translation>Rückseite anschleifen</translation>
+    </message>
+    <message>
+        <source>bond a backing</source>
+        <translation>Hinterlage kleben</translation>
+    </message>
+    <message>
+        <source>dam</source>
+        <translation>Damm</translation>
+    </message>
+    <message>
+        <source>80 grit</source>
+        <translation>Korn 80</translation>
+    </message>
+    <message>
+        <source>dust off</source>
+        <translation>entstauben</translation>
+    </message>
+    <message>
+        <source>wipe</source>
+        <translation>abwischen</translation>
+    </message>
+    <message>
+        <source>read the panel</source>
+        <translation>Teil ablesen</translation>
+    </message>
+    <message>
+        <source>%1 deep</source>
+        <translation>%1 tief</translation>
+    </message>
+    <message>
+        <source>panel %1</source>
+        <translation>Wand %1</translation>
+    </message>
+    <message>
+        <source>air %1, panel %2, humidity %3</source>
+        <translation>Luft %1, Teil %2, Feuchte %3</translation>
     </message>
 </context>
 <context>
@@ -1635,7 +3083,6 @@
     </message>
     <message>
         <source>The hole is %1 across: bond a backing first, lapping %2.</source>
-        <extracomment>%1 is the hole&apos;s size, %2 how far the backing laps its edge</extracomment>
         <translation>Das Loch misst %1: erst eine Hinterlage kleben, %2 Überstand.</translation>
     </message>
     <message>
@@ -1671,12 +3118,44 @@
         <source>At most %1 in one go today: more would pass %2.</source>
         <translation>Heute höchstens %1 auf einmal: mehr käme über %2.</translation>
     </message>
+    <message>
+        <source>Nobody reaches behind it: %1 bridges the backing, %2 goes over it.</source>
+        <extracomment>%1 is the hole&apos;s size, %2 how far the backing laps its edge</extracomment>
+        <translation>Von hinten kommt niemand hin: %1 überbrückt die Hinterlage, %2 kommt darüber.</translation>
+    </message>
 </context>
 <context>
     <name>Settings</name>
     <message>
         <source>bench.ini: not allowed and left out: %1</source>
         <translation>bench.ini: nicht erlaubt, weggelassen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>SheetScreen</name>
+    <message>
+        <source>Documents</source>
+        <translation>Dokumente</translation>
+    </message>
+    <message>
+        <source>USB stick</source>
+        <translation>USB-Stick</translation>
+    </message>
+</context>
+<context>
+    <name>SideKey</name>
+    <message>
+        <source>Photo: %1</source>
+        <extracomment>%1 is when: &quot;as found&quot;, &quot;bare&quot;, &quot;filled&quot;, &quot;guide coat&quot;</extracomment>
+        <translation>Foto: %1</translation>
+    </message>
+    <message>
+        <source>taken %1</source>
+        <translation>gemacht %1</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>noch keins</translation>
     </message>
 </context>
 <context>
@@ -1766,68 +3245,13 @@
         <translation>Zur Leiste</translation>
     </message>
     <message>
-        <source>Parked</source>
-        <translation>Geparkt</translation>
+        <source>No photo yet: %1.</source>
+        <extracomment>%1 is a list of photos: &quot;as found, bare&quot;</extracomment>
+        <translation>Noch kein Foto: %1.</translation>
     </message>
     <message>
-        <source>Parked: %1</source>
-        <translation>Geparkt: %1</translation>
-    </message>
-    <message>
-        <source>It was parked to ask.</source>
-        <translation>Geparkt, um zu fragen.</translation>
-    </message>
-    <message>
-        <source>Go on only when the answer is there.</source>
-        <translation>Erst weiter, wenn die Antwort da ist.</translation>
-    </message>
-    <message>
-        <source>Take it up again</source>
-        <translation>Wieder aufnehmen</translation>
-    </message>
-    <message>
-        <source>When what was wrong has been put right, assess it again from the first question.</source>
-        <translation>Wenn der Mangel behoben ist, von der ersten Frage an neu beurteilen.</translation>
-    </message>
-    <message>
-        <source>Leave it parked</source>
-        <translation>Geparkt lassen</translation>
-    </message>
-    <message>
-        <source>Assess again</source>
-        <translation>Neu beurteilen</translation>
-    </message>
-    <message>
-        <source>Stop</source>
-        <translation>Halt</translation>
-    </message>
-    <message>
-        <source>Stop here and ask</source>
-        <translation>Hier halten und fragen</translation>
-    </message>
-    <message>
-        <source>Ask the supervisor before you go on.</source>
-        <translation>Erst den Meister fragen, dann weiter.</translation>
-    </message>
-    <message>
-        <source>The mix on this panel goes on curing and its clock runs on.</source>
-        <translation>Die Mischung auf diesem Teil härtet weiter, ihre Uhr läuft.</translation>
-    </message>
-    <message>
-        <source>Nothing is lost: parked, it waits on the rail at this very step.</source>
-        <translation>Nichts geht verloren: geparkt wartet es in der Leiste bei diesem Schritt.</translation>
-    </message>
-    <message>
-        <source>The safety data sheet and the maker’s repair manual come first.</source>
-        <translation>Sicherheitsdatenblatt und Reparaturanleitung des Herstellers gehen vor.</translation>
-    </message>
-    <message>
-        <source>Answered: go on</source>
-        <translation>Beantwortet: weiter</translation>
-    </message>
-    <message>
-        <source>Park it</source>
-        <translation>Parken</translation>
+        <source>Photos</source>
+        <translation>Fotos</translation>
     </message>
 </context>
 <context>
@@ -2110,10 +3534,6 @@
         <translation>Hinterlage durchs Loch ziehen und kleben</translation>
     </message>
     <message>
-        <source>Wet cloth on a card, pulled up with wire, lapping %1. Hold it until it cures.</source>
-        <translation>Nasses Gewebe auf Karton, mit Draht gezogen, %1 Überstand. Halten, bis es fest ist.</translation>
-    </message>
-    <message>
         <source>Close the hole with a dam of tape or card</source>
         <translation>Loch mit Damm aus Band oder Karton schließen</translation>
     </message>
@@ -2337,6 +3757,10 @@
         <source>No edge to feel</source>
         <translation>Keine Kante fühlbar</translation>
     </message>
+    <message>
+        <source>Abrade the inside first. Wet cloth on a card, pulled up with wire, lapping %1, held until it cures.</source>
+        <translation>Innen erst anschleifen. Getränktes Gewebe auf Karton, mit Draht hochziehen, %1 überlappend, halten bis es härtet.</translation>
+    </message>
 </context>
 <context>
     <name>StopWays</name>
@@ -2395,10 +3819,6 @@
     <message>
         <source>Dry it, and prove that it is dry.</source>
         <translation>Trocknen und Trockenheit nachweisen.</translation>
-    </message>
-    <message>
-        <source>Open it and renew the core first.</source>
-        <translation>Öffnen und zuerst den Kern erneuern.</translation>
     </message>
     <message>
         <source>Clean, prime and seal it to the vehicle maker’s pattern.</source>
@@ -2501,14 +3921,6 @@
         <translation>Dann neu beurteilen.</translation>
     </message>
     <message>
-        <source>Tape clear film over it: no mist underneath after a while.</source>
-        <translation>Klare Folie aufkleben: nach einer Weile kein Beschlag darunter.</translation>
-    </message>
-    <message>
-        <source>Close the skin again; then assess again.</source>
-        <translation>Haut wieder schließen; dann neu beurteilen.</translation>
-    </message>
-    <message>
         <source>Only where the maker’s method calls for a continuous weld: weld, dress, then assess again.</source>
         <translation>Nur wo der Hersteller eine durchgehende Naht will: schweißen, verputzen, neu beurteilen.</translation>
     </message>
@@ -2523,10 +3935,6 @@
     <message>
         <source>Then it is a seam or a low spot: assess again.</source>
         <translation>Dann ist es eine Naht oder tiefe Stelle: neu beurteilen.</translation>
-    </message>
-    <message>
-        <source>Raise it as near to level as it goes; then assess again.</source>
-        <translation>So eben ausbeulen, wie es geht; dann neu beurteilen.</translation>
     </message>
     <message>
         <source>What stays low after that can be assessed again.</source>
@@ -2596,6 +4004,38 @@
     <message>
         <source>Until it is right, use a filler whose sheet is.</source>
         <translation>Bis dahin eine Masse mit richtigem Blatt nehmen.</translation>
+    </message>
+    <message>
+        <source>Follow the vehicle maker’s method for these parts.</source>
+        <translation>Für diese Teile gilt das Verfahren des Fahrzeugherstellers.</translation>
+    </message>
+    <message>
+        <source>Open it and renew the wet wood first.</source>
+        <translation>Öffnen und nasses Holz zuerst ersetzen.</translation>
+    </message>
+    <message>
+        <source>Have skin and core repaired as one.</source>
+        <translation>Haut und Kern als Ganzes instand setzen lassen.</translation>
+    </message>
+    <message>
+        <source>Airbags and high voltage only by those trained and licensed for them.</source>
+        <translation>Airbag und Hochvolt nur durch dafür Geschulte und Befugte.</translation>
+    </message>
+    <message>
+        <source>Tape clear film over it. When no mist forms underneath, assess again.</source>
+        <translation>Klare Folie darüberkleben. Bildet sich kein Nebel darunter, neu beurteilen.</translation>
+    </message>
+    <message>
+        <source>Laminate the skin shut and prove it dry; then assess again.</source>
+        <translation>Haut zulaminieren, Trockenheit nachweisen; dann neu beurteilen.</translation>
+    </message>
+    <message>
+        <source>By the vehicle maker’s method, with a resin that leaves the foam whole.</source>
+        <translation>Nach dem Verfahren des Herstellers, mit Harz, das den Schaum nicht angreift.</translation>
+    </message>
+    <message>
+        <source>Aim at half of that limit or less; then assess again.</source>
+        <translation>Auf die Hälfte dieser Grenze oder weniger bringen; dann neu beurteilen.</translation>
     </message>
 </context>
 <context>
@@ -3114,6 +4554,22 @@
         <source>Who is at the bench?</source>
         <translation>Wer ist am Platz?</translation>
     </message>
+    <message>
+        <source>The code is empty.</source>
+        <translation>Der Code ist leer.</translation>
+    </message>
+    <message>
+        <source>The code holds a control character.</source>
+        <translation>Der Code enthält ein Steuerzeichen.</translation>
+    </message>
+    <message>
+        <source>The code has %1 characters.</source>
+        <translation>Der Code hat %1 Zeichen.</translation>
+    </message>
+    <message>
+        <source>Scan 1 to %1 letters and figures.</source>
+        <translation>1 bis %1 Buchstaben und Ziffern scannen.</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -3211,6 +4667,14 @@
             <numerusform>%n Schritt noch nicht gespeichert: Datenträger sperrt. Er bleibt, neuer Versuch läuft.</numerusform>
             <numerusform>%n Schritte noch nicht gespeichert: Datenträger sperrt. Sie bleiben, neuer Versuch läuft.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Scanned %1: not wanted here.</source>
+        <translation>Gescannt %1: hier nicht gebraucht.</translation>
+    </message>
+    <message>
+        <source>A scan came without its Enter. Set the scanner to end with Enter.</source>
+        <translation>Ein Scan kam ohne Enter. Den Scanner mit Enter enden lassen.</translation>
     </message>
 </context>
 <context>
@@ -3326,6 +4790,10 @@
     <message>
         <source>Curve</source>
         <translation>Kurve</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Vorsicht</translation>
     </message>
 </context>
 <context>
@@ -3443,6 +4911,101 @@
             <numerusform>%n insgesamt</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Today’s work</source>
+        <translation>Heutige Arbeit</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::LotScreen</name>
+    <message>
+        <source>Which product is in your hand?</source>
+        <translation>Welches Produkt ist in der Hand?</translation>
+    </message>
+    <message>
+        <source>Which lot of filler is open?</source>
+        <translation>Welche Charge Spachtel ist offen?</translation>
+    </message>
+    <message>
+        <source>Which lot of hardener is open?</source>
+        <translation>Welche Charge Härter ist offen?</translation>
+    </message>
+    <message>
+        <source>These are in hand</source>
+        <translation>Diese sind in der Hand</translation>
+    </message>
+    <message>
+        <source>Key in or scan the lot of filler</source>
+        <translation>Charge des Spachtels eintippen oder scannen</translation>
+    </message>
+    <message>
+        <source>Key in or scan the lot of hardener</source>
+        <translation>Charge des Härters eintippen oder scannen</translation>
+    </message>
+    <message>
+        <source>Take this lot</source>
+        <translation>Diese Charge nehmen</translation>
+    </message>
+    <message>
+        <source>Scanned: lot %1. What is it?</source>
+        <translation>Gescannt: Charge %1. Was ist es?</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <translation>nicht genannt</translation>
+    </message>
+    <message>
+        <source>Product</source>
+        <translation>Produkt</translation>
+    </message>
+    <message>
+        <source>its sheet is not loaded</source>
+        <translation>sein Blatt ist nicht geladen</translation>
+    </message>
+    <message>
+        <source>Lot of filler</source>
+        <translation>Charge Spachtel</translation>
+    </message>
+    <message>
+        <source>Lot of hardener</source>
+        <translation>Charge Härter</translation>
+    </message>
+    <message>
+        <source>planned with</source>
+        <translation>so geplant</translation>
+    </message>
+    <message>
+        <source>in use</source>
+        <translation>in Gebrauch</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>Another lot</source>
+        <translation>Andere Charge</translation>
+    </message>
+    <message>
+        <source>Remove lot %1</source>
+        <translation>Charge %1 entfernen</translation>
+    </message>
+    <message>
+        <source>hold 1 s</source>
+        <translation>1 s halten</translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation>Löschen</translation>
+    </message>
+    <message>
+        <source>Filler</source>
+        <translation>Spachtel</translation>
+    </message>
+    <message>
+        <source>Hardener</source>
+        <translation>Härter</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::MixScreen</name>
@@ -3491,12 +5054,155 @@
         <translation>wird auf dem Brett in etwa %1 fest</translation>
     </message>
     <message>
-        <source>a quarter less gels in %1, a quarter more in %2</source>
-        <translation>ein Viertel weniger geliert in %1, mehr in %2</translation>
-    </message>
-    <message>
         <source>More or less hardener?</source>
         <translation>Mehr oder weniger Härter?</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Halt</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>Why these cautions?</source>
+        <translation>Warum diese Hinweise?</translation>
+    </message>
+    <message>
+        <source>%1 · lot not told: tap</source>
+        <translation>%1 · Charge fehlt: tippen</translation>
+    </message>
+    <message>
+        <source>%1 · lot %2 · hardener %3</source>
+        <translation>%1 · Charge %2 · Härter %3</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <translation>nicht genannt</translation>
+    </message>
+    <message>
+        <source>not the product planned with</source>
+        <translation>nicht das geplante Produkt</translation>
+    </message>
+    <message>
+        <source>Hold it back</source>
+        <translation>Zurückhalten</translation>
+    </message>
+    <message>
+        <source>Read again</source>
+        <translation>Neu ablesen</translation>
+    </message>
+    <message>
+        <source>Plan again as read</source>
+        <translation>Neu planen wie abgelesen</translation>
+    </message>
+    <message>
+        <source>Hardener in anyway</source>
+        <translation>Härter trotzdem drin</translation>
+    </message>
+    <message>
+        <source>go to job %1</source>
+        <translation>zu Auftrag %1</translation>
+    </message>
+    <message>
+        <source>Hardener bead</source>
+        <translation>Härterstrang</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::MixesScreen</name>
+    <message>
+        <source>Every mix that runs: the most urgent first</source>
+        <translation>Alle laufenden Mischungen: dringendste zuerst</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n in all</source>
+        <translation>
+            <numerusform>%n im Ganzen</numerusform>
+            <numerusform>%n im Ganzen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No mix runs</source>
+        <translation>Keine Mischung läuft</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::PagedRows</name>
+    <message>
+        <source>Before</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>a page of a list: &quot;1 of 3&quot;</extracomment>
+        <translation>%1 von %2</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::PhotoPickScreen</name>
+    <message>
+        <source>Choose the photo: %1</source>
+        <translation>Foto wählen: %1</translation>
+    </message>
+    <message>
+        <source>Newer</source>
+        <extracomment>short: keys of 20 mm, to the pictures taken later and earlier</extracomment>
+        <translation>Neuer</translation>
+    </message>
+    <message>
+        <source>Older</source>
+        <translation>Älter</translation>
+    </message>
+    <message>
+        <source>Another folder</source>
+        <translation>Anderer Ordner</translation>
+    </message>
+    <message>
+        <source>Picture of %1, %2</source>
+        <extracomment>%1 is when, %2 the file&apos;s name</extracomment>
+        <translation>Bild von %1, %2</translation>
+    </message>
+    <message>
+        <source>No pictures in this folder yet. New ones show by themselves.</source>
+        <translation>Noch keine Bilder in diesem Ordner. Neue erscheinen von selbst.</translation>
+    </message>
+    <message>
+        <source>This folder cannot be read. Choose another one.</source>
+        <translation>Dieser Ordner ist nicht lesbar. Einen anderen wählen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read. %2</source>
+        <translation>%1 ist nicht lesbar. %2</translation>
+    </message>
+    <message>
+        <source>%1 is larger than %2 MB.</source>
+        <translation>%1 ist größer als %2 MB.</translation>
+    </message>
+    <message>
+        <source>%1 is a %2 file. Only JPEG and PNG are kept.</source>
+        <translation>%1 ist eine %2-Datei. Nur JPEG und PNG werden behalten.</translation>
+    </message>
+    <message>
+        <source>%1 is no whole picture. Take it again, or wait until it is written.</source>
+        <translation>%1 ist kein ganzes Bild. Neu aufnehmen oder warten, bis es geschrieben ist.</translation>
+    </message>
+    <message>
+        <source>no picture to be seen</source>
+        <translation>kein Bild zu sehen</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>wird gelesen</translation>
     </message>
 </context>
 <context>
@@ -3545,6 +5251,33 @@
         <source>Hottest as it cures %1, limit %2</source>
         <translation>Hitze %1, Grenze %2</translation>
     </message>
+    <message>
+        <source>What was answered</source>
+        <translation>Die Antworten</translation>
+    </message>
+    <message>
+        <source>look, or change one</source>
+        <translation>ansehen oder ändern</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::RecordScreen</name>
+    <message>
+        <source>See what happened</source>
+        <translation>Was geschehen ist</translation>
+    </message>
+    <message>
+        <source>Job sheet as PDF</source>
+        <translation>Auftragsblatt als PDF</translation>
+    </message>
+    <message>
+        <source>This record cannot be read.</source>
+        <translation>Dieses Protokoll ist nicht lesbar.</translation>
+    </message>
+    <message>
+        <source>Deviation</source>
+        <translation>Abweichung</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::RefusalScreen</name>
@@ -3577,30 +5310,141 @@
     </message>
 </context>
 <context>
-    <name>strandbench::SetUpScreen</name>
+    <name>strandbench::ReplanScreen</name>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>An answer changed: this is the plan now</source>
+        <translation>Eine Antwort ist anders: so ist der Plan jetzt</translation>
+    </message>
+    <message>
+        <source>Right: go on with it</source>
+        <translation>Richtig: damit weiter</translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <extracomment>what it was, and what it is now</extracomment>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>No figure changes.</source>
+        <translation>Keine Zahl ändert sich.</translation>
+    </message>
+    <message>
+        <source>Preparing to do, or to do again</source>
+        <translation>Vorbereitung zu tun oder neu zu tun</translation>
+    </message>
+    <message>
+        <source>No longer to do</source>
+        <translation>Nicht mehr zu tun</translation>
+    </message>
+    <message>
+        <source>Stays as it is laid</source>
+        <translation>Bleibt wie aufgetragen</translation>
+    </message>
+    <message>
+        <source>Why this plan</source>
+        <translation>Warum dieser Plan</translation>
+    </message>
+    <message>
+        <source>What was answered</source>
+        <translation>Die Antworten</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpAssumptionScreen</name>
     <message>
         <source>Bench set-up</source>
-        <translation>Platz einrichten</translation>
+        <translation>Einrichtung</translation>
+    </message>
+    <message>
+        <source>tap to key it in</source>
+        <translation>zum Eintippen antippen</translation>
+    </message>
+    <message>
+        <source>A published figure; change it for another material.</source>
+        <translation>Veröffentlichter Wert; für anderen Werkstoff ändern.</translation>
+    </message>
+    <message>
+        <source>Ours: no source.</source>
+        <translation>Eigene: ohne Quelle.</translation>
+    </message>
+    <message>
+        <source>Allowed: %1. %2 New plans and clocks go by it; what runs keeps its times.</source>
+        <translation>Erlaubt: %1. %2 Neue Pläne und Uhren gehen danach; was läuft, behält seine Zeiten.</translation>
+    </message>
+    <message>
+        <source>Back to default</source>
+        <translation>Zurück zum Standard</translation>
+    </message>
+    <message>
+        <source>Key in the figure</source>
+        <translation>Zahl eintippen</translation>
+    </message>
+    <message>
+        <source>Change the figure, or put the default back</source>
+        <translation>Zahl ändern oder Standard zurückholen</translation>
+    </message>
+    <message>
+        <source>Take this figure</source>
+        <translation>Diese Zahl nehmen</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>So lassen</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpAssumptionsScreen</name>
+    <message>
+        <source>ours: no source; published: from a table</source>
+        <translation>eigene: ohne Quelle; veröffentlicht: Tabelle</translation>
+    </message>
+    <message>
+        <source>Tap an assumption to change it</source>
+        <translation>Zum Ändern eine Annahme antippen</translation>
+    </message>
+    <message>
+        <source>%1, was %2</source>
+        <extracomment>a row of the assumptions that was changed: &quot;60 s, was 45 s&quot;</extracomment>
+        <translation>%1, war %2</translation>
+    </message>
+    <message>
+        <source>published</source>
+        <translation>veröffentlicht</translation>
+    </message>
+    <message>
+        <source>ours</source>
+        <translation>eigene</translation>
+    </message>
+    <message>
+        <source>on each sheet</source>
+        <translation>auf jedem Blatt</translation>
+    </message>
+    <message>
+        <source>in each step</source>
+        <translation>in jedem Schritt</translation>
+    </message>
+    <message>
+        <source>Hardener for a length of bead: the nozzle’s</source>
+        <translation>Härter je Stranglänge: Sache der Düse</translation>
+    </message>
+    <message>
+        <source>Hands-on times</source>
+        <translation>Handzeiten</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpBenchScreen</name>
+    <message>
+        <source>Set up the bench</source>
+        <translation>Werkbank einrichten</translation>
     </message>
     <message>
         <source>Language</source>
         <translation>Sprache</translation>
-    </message>
-    <message>
-        <source>Day</source>
-        <translation>Tag</translation>
-    </message>
-    <message>
-        <source>Night</source>
-        <translation>Nacht</translation>
-    </message>
-    <message>
-        <source>Right hand</source>
-        <translation>Rechte Hand</translation>
-    </message>
-    <message>
-        <source>Left hand</source>
-        <translation>Linke Hand</translation>
     </message>
     <message>
         <source>Units</source>
@@ -3611,16 +5455,307 @@
         <translation>Farben</translation>
     </message>
     <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Night</source>
+        <translation>Nacht</translation>
+    </message>
+    <message>
         <source>Answers for</source>
         <translation>Antworten für</translation>
+    </message>
+    <message>
+        <source>Right hand</source>
+        <translation>Rechte Hand</translation>
+    </message>
+    <message>
+        <source>Left hand</source>
+        <translation>Linke Hand</translation>
+    </message>
+    <message>
+        <source>Motion</source>
+        <translation>Bewegung</translation>
+    </message>
+    <message>
+        <source>Full</source>
+        <translation>Voll</translation>
+    </message>
+    <message>
+        <source>In steps</source>
+        <translation>Stufen</translation>
+    </message>
+    <message>
+        <source>Foot switch</source>
+        <translation>Fußtaste</translation>
+    </message>
+    <message>
+        <source>Any key</source>
+        <translation>Jede Taste</translation>
+    </message>
+    <message>
+        <source>One key</source>
+        <translation>Eine Taste</translation>
+    </message>
+    <message>
+        <source>Press now</source>
+        <translation>Jetzt drücken</translation>
+    </message>
+    <message>
+        <source>Press the foot switch now</source>
+        <translation>Jetzt die Fußtaste drücken</translation>
+    </message>
+    <message>
+        <source>This key has no name of its own.</source>
+        <translation>Diese Taste hat keinen eigenen Namen.</translation>
+    </message>
+    <message>
+        <source>Set the foot switch to send another one.</source>
+        <translation>Die Fußtaste auf eine andere einstellen.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpNameScreen</name>
+    <message>
+        <source>Bench set-up</source>
+        <translation>Einrichtung</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Leute</translation>
+    </message>
+    <message>
+        <source>Write the new name</source>
+        <translation>Neuen Namen schreiben</translation>
+    </message>
+    <message>
+        <source>Put it on the list</source>
+        <translation>Auf die Liste</translation>
+    </message>
+    <message>
+        <source>The name is empty.</source>
+        <translation>Der Name ist leer.</translation>
+    </message>
+    <message>
+        <source>Write 1 to %1 characters.</source>
+        <translation>1 bis %1 Zeichen schreiben.</translation>
+    </message>
+    <message>
+        <source>%1 is on the list already.</source>
+        <translation>%1 steht schon auf der Liste.</translation>
+    </message>
+    <message>
+        <source>Write it so that the two can be told apart.</source>
+        <translation>So schreiben, dass man beide unterscheidet.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpPeopleScreen</name>
+    <message>
+        <source>Who works here?</source>
+        <translation>Wer arbeitet hier?</translation>
+    </message>
+    <message>
+        <source>at the bench</source>
+        <translation>an der Werkbank</translation>
+    </message>
+    <message>
+        <source>Add a name</source>
+        <translation>Name dazu</translation>
+    </message>
+    <message>
+        <source>%1 names are the most</source>
+        <translation>höchstens %1 Namen</translation>
+    </message>
+    <message>
+        <source>Take a name off the list</source>
+        <translation>Einen Namen streichen</translation>
+    </message>
+    <message>
+        <source>Take %1 off the list</source>
+        <translation>%1 von der Liste streichen</translation>
+    </message>
+    <message>
+        <source>tap a name first</source>
+        <translation>erst einen Namen antippen</translation>
+    </message>
+    <message>
+        <source>the last name stays</source>
+        <translation>der letzte Name bleibt</translation>
+    </message>
+    <message>
+        <source>hold 1 s; what is logged keeps the name</source>
+        <translation>1 s halten; im Log bleibt der Name</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpScreen</name>
+    <message>
+        <source>Bench set-up</source>
+        <translation>Platz einrichten</translation>
     </message>
     <message>
         <source>Bench</source>
         <translation>Platz</translation>
     </message>
     <message>
+        <source>People</source>
+        <translation>Leute</translation>
+    </message>
+    <message>
+        <source>Sound and glass</source>
+        <translation>Ton und Glas</translation>
+    </message>
+    <message>
+        <source>Assumptions</source>
+        <translation>Annahmen</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>next part of the set-up</source>
+        <translation>nächster Teil der Einrichtung</translation>
+    </message>
+    <message>
+        <source>Page before</source>
+        <translation>Seite vor</translation>
+    </message>
+    <message>
+        <source>Page after</source>
+        <translation>Seite nach</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpSoundScreen</name>
+    <message>
+        <source>Test the speaker and the size of the glass</source>
+        <translation>Lautsprecher und Größe des Glases prüfen</translation>
+    </message>
+    <message>
+        <source>Sound test</source>
+        <translation>Tonprobe</translation>
+    </message>
+    <message>
+        <source>three rising tones</source>
+        <translation>drei steigende Töne</translation>
+    </message>
+    <message>
         <source>Calibrate the glass</source>
-        <translation>Bildschirm kalibrieren</translation>
+        <translation>Glas kalibrieren</translation>
+    </message>
+    <message>
+        <source>with a bank card</source>
+        <translation>mit einer Bankkarte</translation>
+    </message>
+    <message>
+        <source>This bench was started without sound.</source>
+        <translation>Diese Werkbank wurde ohne Ton gestartet.</translation>
+    </message>
+    <message>
+        <source>Go by the glass alone.</source>
+        <translation>Nur nach dem Glas gehen.</translation>
+    </message>
+    <message>
+        <source>Not tested since the set-up was opened.</source>
+        <translation>Seit Öffnen der Einrichtung nicht geprüft.</translation>
+    </message>
+    <message>
+        <source>Sound is never the only alarm: what the glass shows counts, heard or not.</source>
+        <translation>Ton ist nie der einzige Alarm: was das Glas zeigt, gilt, gehört oder nicht.</translation>
+    </message>
+    <message>
+        <source>Heard it</source>
+        <translation>Gehört</translation>
+    </message>
+    <message>
+        <source>Heard nothing</source>
+        <translation>Nichts gehört</translation>
+    </message>
+    <message>
+        <source>Heard: the speaker works.</source>
+        <translation>Gehört: der Lautsprecher geht.</translation>
+    </message>
+    <message>
+        <source>Sound only adds to what the glass shows.</source>
+        <translation>Ton ergänzt nur, was das Glas zeigt.</translation>
+    </message>
+    <message>
+        <source>The device played it, but nobody heard it.</source>
+        <translation>Das Gerät spielte, aber niemand hörte es.</translation>
+    </message>
+    <message>
+        <source>Look at plug, switch and volume of the speaker and test again. Until then go by the glass alone.</source>
+        <translation>Stecker, Schalter und Lautstärke ansehen, neu prüfen. Bis dahin nur nach dem Glas gehen.</translation>
+    </message>
+    <message>
+        <source>Playing. Listen.</source>
+        <translation>Spielt. Hinhören.</translation>
+    </message>
+    <message>
+        <source>Go by the glass alone until it is mended: no alarm will sound.</source>
+        <translation>Bis es behoben ist, nur nach dem Glas gehen: kein Alarm ertönt.</translation>
+    </message>
+    <message>
+        <source>It says: %1.</source>
+        <translation>Es meldet: %1.</translation>
+    </message>
+    <message>
+        <source>The device says that it played. Heard it?</source>
+        <translation>Das Gerät meldet: gespielt. Gehört?</translation>
+    </message>
+    <message>
+        <source>No sound here: the sound library is missing.</source>
+        <translation>Kein Ton hier: die Tonbibliothek fehlt.</translation>
+    </message>
+    <message>
+        <source>No sound here: no sound device opens.</source>
+        <translation>Kein Ton hier: kein Tongerät lässt sich öffnen.</translation>
+    </message>
+    <message>
+        <source>Not played: the sound device opened and then failed.</source>
+        <translation>Nicht gespielt: das Gerät ging auf und versagte dann.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SheetScreen</name>
+    <message>
+        <source>Choose where the job sheet goes</source>
+        <translation>Wohin mit dem Auftragsblatt?</translation>
+    </message>
+    <message>
+        <source>US Letter</source>
+        <translation>US Letter</translation>
+    </message>
+    <message>
+        <source>This record cannot be read.</source>
+        <translation>Dieses Protokoll ist nicht lesbar.</translation>
+    </message>
+    <message>
+        <source>The job sheet could not be written.</source>
+        <translation>Das Auftragsblatt ließ sich nicht schreiben.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <extracomment>%1 is the path of a file</extracomment>
+        <translation>Geschrieben: %1</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::TodayScreen</name>
+    <message>
+        <source>Tap a job to see its record</source>
+        <translation>Auftrag antippen für sein Protokoll</translation>
+    </message>
+    <message>
+        <source>Nothing was worked on today.</source>
+        <translation>Heute wurde an nichts gearbeitet.</translation>
+    </message>
+    <message>
+        <source>A record that cannot be read</source>
+        <translation>Ein Protokoll, das nicht lesbar ist</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,16 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en">
 <context>
+    <name>Deviations</name>
+    <message numerus="yes">
+        <source>%n deviation(s)</source>
+        <translation>
+            <numerusform>%n deviation</numerusform>
+            <numerusform>%n deviations</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Outlooks</name>
     <message numerus="yes">
         <source>%n lift(s).</source>
@@ -43,6 +53,16 @@
 </context>
 <context>
     <name>strandbench::HomeScreen</name>
+    <message numerus="yes">
+        <source>%n in all</source>
+        <translation>
+            <numerusform>%n in all</numerusform>
+            <numerusform>%n in all</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::MixesScreen</name>
     <message numerus="yes">
         <source>%n in all</source>
         <translation>

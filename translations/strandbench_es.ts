@@ -13,6 +13,128 @@
     </message>
 </context>
 <context>
+    <name>AnswersScreen</name>
+    <message>
+        <source>Which answer was wrong?</source>
+        <translation>¿Qué respuesta estaba mal?</translation>
+    </message>
+    <message>
+        <source>These were the answers</source>
+        <translation>Estas fueron las respuestas</translation>
+    </message>
+    <message>
+        <source>All right: go on</source>
+        <translation>Todo bien: seguir</translation>
+    </message>
+    <message>
+        <source>More answers</source>
+        <translation>Más respuestas</translation>
+    </message>
+    <message>
+        <source>Finishing filler is on: the answers stand.</source>
+        <translation>Ya hay masilla fina: las respuestas quedan.</translation>
+    </message>
+    <message>
+        <source>If one was wrong, stop and ask.</source>
+        <translation>Si una estaba mal, parar y preguntar.</translation>
+    </message>
+</context>
+<context>
+    <name>AskScreen</name>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notas</translation>
+    </message>
+    <message>
+        <source>Change an answer</source>
+        <translation>Cambiar respuesta</translation>
+    </message>
+    <message>
+        <source>The mix on this panel goes on curing and its clock runs on.</source>
+        <translation>La mezcla de este panel sigue curando y su reloj corre.</translation>
+    </message>
+    <message>
+        <source>Nothing is lost: parked, it waits on the rail at this very step.</source>
+        <translation>No se pierde nada: apartado, espera en este mismo paso.</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Alto</translation>
+    </message>
+    <message>
+        <source>Stop here and ask</source>
+        <translation>Parar aquí y preguntar</translation>
+    </message>
+    <message>
+        <source>Ask the supervisor before you go on.</source>
+        <translation>Preguntar al supervisor antes de seguir.</translation>
+    </message>
+    <message>
+        <source>The safety data sheet and the maker’s repair manual come first.</source>
+        <translation>Primero, la ficha de seguridad y el manual del fabricante.</translation>
+    </message>
+    <message>
+        <source>Answered: go on</source>
+        <translation>Respondido: seguir</translation>
+    </message>
+    <message>
+        <source>Park it</source>
+        <translation>Apartar</translation>
+    </message>
+    <message>
+        <source>Why is it parked?</source>
+        <translation>¿Por qué se aparta?</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Más</translation>
+    </message>
+    <message>
+        <source>Park it: where, or with whom?</source>
+        <translation>Apartar: ¿dónde o con quién?</translation>
+    </message>
+    <message>
+        <source>Parked</source>
+        <translation>Apartado</translation>
+    </message>
+    <message>
+        <source>Parked: %1</source>
+        <translation>Apartado: %1</translation>
+    </message>
+    <message>
+        <source>It was parked to ask.</source>
+        <translation>Se apartó para preguntar.</translation>
+    </message>
+    <message>
+        <source>Go on only when the answer is there.</source>
+        <translation>Seguir solo cuando haya respuesta.</translation>
+    </message>
+    <message>
+        <source>Taken up again, it goes on at the very step where it was.</source>
+        <translation>Al retomarlo sigue en el mismo paso donde estaba.</translation>
+    </message>
+    <message>
+        <source>Take it up again</source>
+        <translation>Retomarlo</translation>
+    </message>
+    <message>
+        <source>When what was wrong has been put right, assess it again from the first question.</source>
+        <translation>Cuando se corrija lo que estaba mal, evaluar de nuevo desde la primera pregunta.</translation>
+    </message>
+    <message>
+        <source>Leave it parked</source>
+        <translation>Dejar apartado</translation>
+    </message>
+    <message>
+        <source>Assess again</source>
+        <translation>Evaluar otra vez</translation>
+    </message>
+</context>
+<context>
     <name>AssessScreen</name>
     <message>
         <source>Keep this answer</source>
@@ -29,6 +151,202 @@
     <message>
         <source>Back to the question</source>
         <translation>Volver a la pregunta</translation>
+    </message>
+</context>
+<context>
+    <name>Assumptions</name>
+    <message>
+        <source>Kneading, until spreading begins</source>
+        <translation>Amasar, hasta empezar a extender</translation>
+    </message>
+    <message>
+        <source>Spreading rate</source>
+        <translation>Ritmo al extender</translation>
+    </message>
+    <message>
+        <source>Clear the edges from, share of gel time</source>
+        <translation>Limpiar bordes desde, parte del gel</translation>
+    </message>
+    <message>
+        <source>Laying puddle and bead</source>
+        <translation>Poner torta y cordón</translation>
+    </message>
+    <message>
+        <source>Sanding one lift</source>
+        <translation>Lijar una capa</translation>
+    </message>
+    <message>
+        <source>Turning the panel</source>
+        <translation>Voltear el panel</translation>
+    </message>
+    <message>
+        <source>Cure before primer, at 20 °C</source>
+        <translation>Curar antes de imprimar, a 20 °C</translation>
+    </message>
+    <message>
+        <source>Filler at the start, warmer than air by</source>
+        <translation>Masilla al inicio, sobre el aire en</translation>
+    </message>
+    <message>
+        <source>Mixing board, side</source>
+        <translation>Tabla, lado</translation>
+    </message>
+    <message>
+        <source>Mixing board, thickness</source>
+        <translation>Tabla, espesor</translation>
+    </message>
+    <message>
+        <source>Mixing board, density</source>
+        <translation>Tabla, densidad</translation>
+    </message>
+    <message>
+        <source>Mixing board, specific heat</source>
+        <translation>Tabla, calor específico</translation>
+    </message>
+    <message>
+        <source>Mixing board, conductivity</source>
+        <translation>Tabla, conductividad</translation>
+    </message>
+    <message>
+        <source>Left on the board, share</source>
+        <translation>Queda en la tabla, parte</translation>
+    </message>
+    <message>
+        <source>Left on the board, each batch</source>
+        <translation>Queda en la tabla, por mezcla</translation>
+    </message>
+    <message>
+        <source>Bridged first, share of a hole’s height</source>
+        <translation>Puenteado antes, parte de la altura</translation>
+    </message>
+    <message>
+        <source>Built proud of the surface</source>
+        <translation>Exceso sobre la superficie</translation>
+    </message>
+    <message>
+        <source>Fibre filler left low</source>
+        <translation>Masilla de fibra más baja</translation>
+    </message>
+    <message>
+        <source>Skim beyond the opening</source>
+        <translation>Capa fina fuera de la abertura</translation>
+    </message>
+    <message>
+        <source>Backing laps by</source>
+        <translation>El refuerzo solapa</translation>
+    </message>
+    <message>
+        <source>Backing, thickness</source>
+        <translation>Refuerzo, espesor</translation>
+    </message>
+    <message>
+        <source>Panel below the cavity counts from</source>
+        <translation>Panel bajo el hueco cuenta desde</translation>
+    </message>
+    <message>
+        <source>Hole filled without backing, up to</source>
+        <translation>Agujero sin refuerzo, hasta</translation>
+    </message>
+    <message>
+        <source>The same without reach from behind</source>
+        <translation>Lo mismo sin acceso por detrás</translation>
+    </message>
+    <message>
+        <source>Greatest hole filled</source>
+        <translation>Mayor agujero que se llena</translation>
+    </message>
+    <message>
+        <source>Greatest hole for dense short strand</source>
+        <translation>Mayor agujero, fibra corta densa</translation>
+    </message>
+    <message>
+        <source>Deepest dent filled in metal</source>
+        <translation>Mayor abolladura en metal</translation>
+    </message>
+    <message>
+        <source>Dent to aim at in metal</source>
+        <translation>Abolladura deseada en metal</translation>
+    </message>
+    <message>
+        <source>Panel, coldest</source>
+        <translation>Panel, mínimo</translation>
+    </message>
+    <message>
+        <source>Panel, caution below</source>
+        <translation>Panel, cuidado bajo</translation>
+    </message>
+    <message>
+        <source>Panel, hottest</source>
+        <translation>Panel, máximo</translation>
+    </message>
+    <message>
+        <source>Air, coldest</source>
+        <translation>Aire, mínimo</translation>
+    </message>
+    <message>
+        <source>Air, hottest</source>
+        <translation>Aire, máximo</translation>
+    </message>
+    <message>
+        <source>Panel above dew point by</source>
+        <translation>Panel sobre el rocío en</translation>
+    </message>
+    <message>
+        <source>Peak on laminate and SMC</source>
+        <translation>Máximo en laminado y SMC</translation>
+    </message>
+    <message>
+        <source>Peak on a bond seam</source>
+        <translation>Máximo en junta pegada</translation>
+    </message>
+    <message>
+        <source>Heat to the air in front</source>
+        <translation>Calor al aire, delante</translation>
+    </message>
+    <message>
+        <source>Heat to the air behind</source>
+        <translation>Calor al aire, detrás</translation>
+    </message>
+    <message>
+        <source>Laminate and SMC, density</source>
+        <translation>Laminado y SMC, densidad</translation>
+    </message>
+    <message>
+        <source>Laminate and SMC, specific heat</source>
+        <translation>Laminado y SMC, calor específico</translation>
+    </message>
+    <message>
+        <source>Laminate and SMC, conductivity</source>
+        <translation>Laminado y SMC, conductividad</translation>
+    </message>
+    <message>
+        <source>Steel, density</source>
+        <translation>Acero, densidad</translation>
+    </message>
+    <message>
+        <source>Steel, specific heat</source>
+        <translation>Acero, calor específico</translation>
+    </message>
+    <message>
+        <source>Steel, conductivity</source>
+        <translation>Acero, conductividad</translation>
+    </message>
+    <message>
+        <source>Aluminium, density</source>
+        <translation>Aluminio, densidad</translation>
+    </message>
+    <message>
+        <source>Aluminium, specific heat</source>
+        <translation>Aluminio, calor específico</translation>
+    </message>
+    <message>
+        <source>Aluminium, conductivity</source>
+        <translation>Aluminio, conductividad</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <extracomment>a range: &quot;10 to 180 s&quot;</extracomment>
+        <translation>%1 a %2</translation>
     </message>
 </context>
 <context>
@@ -281,6 +599,233 @@
     </message>
 </context>
 <context>
+    <name>Deviations</name>
+    <message>
+        <source>panel %1 above dew point; at least %2</source>
+        <translation>panel %1 sobre el rocío; mínimo %2</translation>
+    </message>
+    <message>
+        <source>panel at %1; at least %2</source>
+        <translation>panel a %1; mínimo %2</translation>
+    </message>
+    <message>
+        <source>panel at %1; at most %2</source>
+        <translation>panel a %1; máximo %2</translation>
+    </message>
+    <message>
+        <source>air at %1; at least %2</source>
+        <translation>aire a %1; mínimo %2</translation>
+    </message>
+    <message>
+        <source>air at %1; at most %2</source>
+        <translation>aire a %1; máximo %2</translation>
+    </message>
+    <message>
+        <source>no reading before the hardener went in</source>
+        <translation>sin lectura antes del endurecedor</translation>
+    </message>
+    <message>
+        <source>last reading %1 old; at most %2</source>
+        <translation>última lectura hace %1; máximo %2</translation>
+    </message>
+    <message>
+        <source>bare metal filled after %1; at most %2</source>
+        <translation>metal desnudo relleno tras %1; máximo %2</translation>
+    </message>
+    <message>
+        <source>sands after %1; predicted %2</source>
+        <translation>se lija tras %1; previsto %2</translation>
+    </message>
+    <message>
+        <source>edges clear after %1; gel predicted at %2</source>
+        <translation>bordes limpios tras %1; gel previsto a %2</translation>
+    </message>
+    <message>
+        <source>edges clear after %1; gel seen at %2</source>
+        <translation>bordes limpios tras %1; gel visto a %2</translation>
+    </message>
+    <message>
+        <source>hardener %1; at least %2</source>
+        <translation>endurecedor %1; mínimo %2</translation>
+    </message>
+    <message>
+        <source>hardener %1; at most %2</source>
+        <translation>endurecedor %1; máximo %2</translation>
+    </message>
+    <message>
+        <source>lot of the filler not told</source>
+        <translation>lote de la masilla no dicho</translation>
+    </message>
+    <message>
+        <source>lot of the hardener not told</source>
+        <translation>lote del endurecedor no dicho</translation>
+    </message>
+    <message>
+        <source>mixed by a demo sheet: %1</source>
+        <extracomment>%1 is the sheet&apos;s id</extracomment>
+        <translation>mezclado con ficha demo: %1</translation>
+    </message>
+    <message>
+        <source>changed after the plan: %1</source>
+        <extracomment>%1 is a question: &quot;dry or damp&quot;</extracomment>
+        <translation>cambiado tras el plan: %1</translation>
+    </message>
+    <message>
+        <source>planned again: plan %1</source>
+        <extracomment>%1 is the number of the plan</extracomment>
+        <translation>planeado otra vez: plan %1</translation>
+    </message>
+    <message>
+        <source>parked: %1</source>
+        <extracomment>%1 is where: &quot;to the supervisor&quot;</extracomment>
+        <translation>apartado: %1</translation>
+    </message>
+    <message>
+        <source>no photo: %1</source>
+        <extracomment>%1 is a moment: &quot;as found&quot;</extracomment>
+        <translation>sin foto: %1</translation>
+    </message>
+    <message>
+        <source>acts without a name: %1</source>
+        <translation>actos sin nombre: %1</translation>
+    </message>
+    <message>
+        <source>bench started again while a mix ran; %1 between two acts</source>
+        <translation>la mesa se reinició con una mezcla en marcha; %1 entre dos actos</translation>
+    </message>
+    <message>
+        <source>clock set forward by %1 while a mix ran</source>
+        <translation>reloj adelantado %1 con una mezcla en marcha</translation>
+    </message>
+    <message>
+        <source>clock set back by %1 while a mix ran</source>
+        <translation>reloj atrasado %1 con una mezcla en marcha</translation>
+    </message>
+    <message>
+        <source>no deviations</source>
+        <translation>sin desvíos</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n deviation(s)</source>
+        <translation>
+            <numerusform>%n desvío</numerusform>
+            <numerusform>%n desvíos</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Events</name>
+    <message>
+        <source>air %1, panel %2, humidity %3</source>
+        <translation>aire %1, panel %2, humedad %3</translation>
+    </message>
+    <message>
+        <source>%1 deep</source>
+        <translation>%1 de hondo</translation>
+    </message>
+    <message>
+        <source>panel %1</source>
+        <translation>panel %1</translation>
+    </message>
+    <message>
+        <source>bevel %1 : 1</source>
+        <translation>bisel %1 : 1</translation>
+    </message>
+    <message>
+        <source>Taken in: %1, %2</source>
+        <translation>Recibido: %1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Changed. %1</source>
+        <extracomment>%1 is an answer: &quot;Dry or damp: damp&quot;</extracomment>
+        <translation>Cambiado. %1</translation>
+    </message>
+    <message>
+        <source>Planned again: %1, %2, %3</source>
+        <translation>Planeado otra vez: %1, %2, %3</translation>
+    </message>
+    <message>
+        <source>Plan accepted: %1, %2, %3</source>
+        <translation>Plan aceptado: %1, %2, %3</translation>
+    </message>
+    <message>
+        <source>Read: %1; panel %2 above dew point</source>
+        <translation>Leído: %1; panel %2 sobre el rocío</translation>
+    </message>
+    <message>
+        <source>%1: hardener in, %2 + %3</source>
+        <translation>%1: endurecedor dentro, %2 + %3</translation>
+    </message>
+    <message>
+        <source>%1: edges clear after %2</source>
+        <translation>%1: bordes limpios tras %2</translation>
+    </message>
+    <message>
+        <source>%1: set on the board after %2</source>
+        <translation>%1: fraguó en la tabla tras %2</translation>
+    </message>
+    <message>
+        <source>%1: set on the panel after %2</source>
+        <translation>%1: fraguó en el panel tras %2</translation>
+    </message>
+    <message>
+        <source>%1: sands after %2</source>
+        <translation>%1: se lija tras %2</translation>
+    </message>
+    <message>
+        <source>%1: sanded and dusted off</source>
+        <translation>%1: lijado y desempolvado</translation>
+    </message>
+    <message>
+        <source>Panel turned</source>
+        <translation>Panel volteado</translation>
+    </message>
+    <message>
+        <source>Parked: %1</source>
+        <translation>Apartado: %1</translation>
+    </message>
+    <message>
+        <source>Parked: %1. %2</source>
+        <translation>Apartado: %1. %2</translation>
+    </message>
+    <message>
+        <source>Assessed again from the first question</source>
+        <translation>Evaluado otra vez desde la primera pregunta</translation>
+    </message>
+    <message>
+        <source>Taken up again</source>
+        <translation>Retomado</translation>
+    </message>
+    <message>
+        <source>Handed over</source>
+        <translation>Entregado</translation>
+    </message>
+    <message>
+        <source>Photo: %1</source>
+        <translation>Foto: %1</translation>
+    </message>
+    <message>
+        <source>Note: %1</source>
+        <translation>Nota: %1</translation>
+    </message>
+    <message>
+        <source>Finishing batch %1</source>
+        <translation>Mezcla fina %1</translation>
+    </message>
+    <message>
+        <source>Batch %1</source>
+        <translation>Mezcla %1</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <translation>no dicho</translation>
+    </message>
+</context>
+<context>
     <name>Faults</name>
     <message>
         <source>a number</source>
@@ -468,6 +1013,70 @@
     </message>
 </context>
 <context>
+    <name>Hands</name>
+    <message>
+        <source>Hands: job %1 is still being spread.</source>
+        <translation>Manos: la orden %1 aún se extiende.</translation>
+    </message>
+    <message>
+        <source>Hands: job %1 needs its edges cleared now.</source>
+        <translation>Manos: la orden %1 pide ya bordes limpios.</translation>
+    </message>
+    <message>
+        <source>Hands: job %1 needs its edges cleared in %2.</source>
+        <translation>Manos: la orden %1 pide bordes limpios en %2.</translation>
+    </message>
+    <message>
+        <source>Hands: job %1 sands easily only until %2.</source>
+        <translation>Manos: la orden %1 se lija fácil solo hasta %2.</translation>
+    </message>
+    <message>
+        <source>spread it</source>
+        <translation>extender</translation>
+    </message>
+    <message>
+        <source>clear the edges</source>
+        <translation>limpiar los bordes</translation>
+    </message>
+    <message>
+        <source>sand it</source>
+        <translation>lijar</translation>
+    </message>
+    <message>
+        <source>Hold this batch back until %1: %2 to go.</source>
+        <translation>Retener esta mezcla hasta %1: faltan %2.</translation>
+    </message>
+    <message>
+        <source>Two jobs need hands now: first job %1, %2, then job %3.</source>
+        <translation>Dos órdenes piden manos: primero %1, %2, luego %3.</translation>
+    </message>
+    <message>
+        <source>In %1 two jobs need hands: first job %2, %3, then job %4.</source>
+        <extracomment>%1 is a time, mm:ss; %2 and %4 job numbers; %3 what to do with the first</extracomment>
+        <translation>En %1 dos órdenes piden manos: primero %2, %3, luego %4.</translation>
+    </message>
+    <message>
+        <source>two jobs need hands, turn %1</source>
+        <translation>dos órdenes piden manos, voltear %1</translation>
+    </message>
+    <message>
+        <source>Too hot for this lift: %1 of %2. Let the panel cool and read again.</source>
+        <translation>Muy caliente para esta capa: %1 de %2. Dejar enfriar el panel y leer otra vez.</translation>
+    </message>
+    <message>
+        <source>Too thick for this product: %1 of %2. Choose the product planned with.</source>
+        <translation>Muy gruesa para este producto: %1 de %2. Usar el producto previsto.</translation>
+    </message>
+    <message>
+        <source>The cure of this product cannot be worked out. Choose the product planned with.</source>
+        <translation>La cura de este producto no se puede calcular. Usar el producto previsto.</translation>
+    </message>
+    <message>
+        <source>Not this product here: %1 Choose the product planned with.</source>
+        <translation>Este producto aquí no: %1 Usar el producto previsto.</translation>
+    </message>
+</context>
+<context>
     <name>Headless</name>
     <message>
         <source>Dew point, margin, and whether filling may start.</source>
@@ -629,6 +1238,468 @@
         <source>Solves the cure case in FILE.</source>
         <translation>Resuelve el caso de curado de FILE.</translation>
     </message>
+    <message>
+        <source>--pdf: &apos;%1&apos; cannot be written: %2</source>
+        <translation>--pdf: &apos;%1&apos; no se puede escribir: %2</translation>
+    </message>
+    <message>
+        <source>One day&apos;s repairs with their records, as JSON, CSV or on paper.</source>
+        <translation>Las reparaciones de un día con su registro, en JSON, CSV o papel.</translation>
+    </message>
+    <message>
+        <source>The day, by the bench&apos;s own clock.</source>
+        <translation>El día, según el reloj de la mesa.</translation>
+    </message>
+    <message>
+        <source>JSON on standard output: the whole records.</source>
+        <translation>JSON en la salida estándar: registros enteros.</translation>
+    </message>
+    <message>
+        <source>CSV on standard output: one row a repair.</source>
+        <translation>CSV en la salida estándar: una fila por reparación.</translation>
+    </message>
+    <message>
+        <source>A PDF; a file that is there is never overwritten.</source>
+        <translation>Un PDF; nunca se sobrescribe un archivo existente.</translation>
+    </message>
+    <message>
+        <source>Of the PDF: a4 or letter; otherwise a4.</source>
+        <translation>Del PDF: a4 o letter; si no, a4.</translation>
+    </message>
+    <message>
+        <source>Of the PDF: metric or us; otherwise metric.</source>
+        <translation>Del PDF: metric o us; si no, metric.</translation>
+    </message>
+</context>
+<context>
+    <name>JobSheet</name>
+    <message>
+        <source>The safety data sheet, the vehicle maker’s repair manual, local codes and licensed practice come first.</source>
+        <translation>La ficha de seguridad, el manual de reparación del fabricante, las normas locales y el oficio habilitado van primero.</translation>
+    </message>
+    <message>
+        <source>Log %1…, entries: %2</source>
+        <extracomment>%1 is the beginning of a hash, %2 how many entries the log had</extracomment>
+        <translation>Registro %1…, entradas: %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>a page of a sheet: &quot;1 of 3&quot;</extracomment>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation>Registro</translation>
+    </message>
+    <message>
+        <source>End of the chain</source>
+        <translation>Fin de la cadena</translation>
+    </message>
+    <message>
+        <source>Entries</source>
+        <translation>Entradas</translation>
+    </message>
+    <message>
+        <source>Bench</source>
+        <translation>Mesa</translation>
+    </message>
+    <message>
+        <source>Work of %1</source>
+        <extracomment>%1 is a day, &quot;2026-11-25&quot;</extracomment>
+        <translation>Trabajo del %1</translation>
+    </message>
+    <message>
+        <source>Nothing was recorded on this day.</source>
+        <translation>Ese día no se registró nada.</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Orden</translation>
+    </message>
+    <message>
+        <source>Panel</source>
+        <translation>Panel</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Estado</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Quién</translation>
+    </message>
+    <message>
+        <source>Deviations</source>
+        <translation>Desvíos</translation>
+    </message>
+    <message>
+        <source>Job sheet · %1 · %2 · %3</source>
+        <translation>Hoja de orden · %1 · %2 · %3</translation>
+    </message>
+    <message>
+        <source>Day sheet · %1</source>
+        <translation>Hoja del día · %1</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Días</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personas</translation>
+    </message>
+    <message>
+        <source>Taken in</source>
+        <translation>Recibido</translation>
+    </message>
+    <message>
+        <source>Handed over</source>
+        <translation>Entregado</translation>
+    </message>
+    <message>
+        <source>From first to last act</source>
+        <translation>Del primer al último acto</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>%1 (before: %2)</source>
+        <translation>%1 (antes: %2)</translation>
+    </message>
+    <message>
+        <source>%1 (asked again later)</source>
+        <translation>%1 (preguntado otra vez después)</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation>Lo que se encontró</translation>
+    </message>
+    <message>
+        <source>Question</source>
+        <translation>Pregunta</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation>Respuesta</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Lecturas</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Aire</translation>
+    </message>
+    <message>
+        <source>Humidity</source>
+        <translation>Humedad</translation>
+    </message>
+    <message>
+        <source>Dew point</source>
+        <translation>Rocío</translation>
+    </message>
+    <message>
+        <source>Panel above it</source>
+        <translation>Panel por encima</translation>
+    </message>
+    <message>
+        <source>lift %1, %2</source>
+        <translation>capa %1, %2</translation>
+    </message>
+    <message>
+        <source>coat %1</source>
+        <translation>mano %1</translation>
+    </message>
+    <message>
+        <source>%1 (demo sheet)</source>
+        <translation>%1 (ficha demo)</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <translation>no dicho</translation>
+    </message>
+    <message>
+        <source>Batches: what was mixed</source>
+        <translation>Mezclas: lo mezclado</translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <translation>Mezcla</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Ficha</translation>
+    </message>
+    <message>
+        <source>Filler lot</source>
+        <translation>Lote masilla</translation>
+    </message>
+    <message>
+        <source>Hardener lot</source>
+        <translation>Lote endurecedor</translation>
+    </message>
+    <message>
+        <source>Planned</source>
+        <translation>Previsto</translation>
+    </message>
+    <message>
+        <source>Mixed</source>
+        <translation>Mezclado</translation>
+    </message>
+    <message>
+        <source>Hardener</source>
+        <translation>Endurecedor</translation>
+    </message>
+    <message>
+        <source>Hardener in</source>
+        <translation>Endurecedor dentro</translation>
+    </message>
+    <message>
+        <source>Batches: their clocks</source>
+        <translation>Mezclas: sus relojes</translation>
+    </message>
+    <message>
+        <source>From &apos;hardener in&apos;, as told / as predicted when it was mixed.</source>
+        <translation>Desde &apos;endurecedor dentro&apos;, dicho / previsto al mezclar.</translation>
+    </message>
+    <message>
+        <source>Set on the board</source>
+        <translation>Fraguó en la tabla</translation>
+    </message>
+    <message>
+        <source>Edges clear</source>
+        <translation>Bordes limpios</translation>
+    </message>
+    <message>
+        <source>Set on the panel</source>
+        <translation>Fraguó en el panel</translation>
+    </message>
+    <message>
+        <source>Sands</source>
+        <translation>Se lija</translation>
+    </message>
+    <message>
+        <source>Sanded</source>
+        <translation>Lijado</translation>
+    </message>
+    <message>
+        <source>What was laid</source>
+        <translation>Lo que se puso</translation>
+    </message>
+    <message>
+        <source>Layer</source>
+        <translation>Capa</translation>
+    </message>
+    <message>
+        <source>Filler</source>
+        <translation>Masilla</translation>
+    </message>
+    <message>
+        <source>Batches</source>
+        <translation>Mezclas</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Desde</translation>
+    </message>
+    <message>
+        <source>Turn the panel</source>
+        <translation>Voltear el panel</translation>
+    </message>
+    <message>
+        <source>Panel turned</source>
+        <translation>Panel volteado</translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation>Pasos</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Paso</translation>
+    </message>
+    <message>
+        <source>Told</source>
+        <translation>Dicho</translation>
+    </message>
+    <message>
+        <source>still parked</source>
+        <translation>aún apartado</translation>
+    </message>
+    <message>
+        <source>assessed again</source>
+        <translation>evaluado otra vez</translation>
+    </message>
+    <message>
+        <source>taken up again</source>
+        <translation>retomado</translation>
+    </message>
+    <message>
+        <source>Parked</source>
+        <translation>Apartado</translation>
+    </message>
+    <message>
+        <source>When, who</source>
+        <translation>Cuándo, quién</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Dónde</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation>Hasta</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notas</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>not done</source>
+        <translation>no hecho</translation>
+    </message>
+    <message>
+        <source>Hand-over tests</source>
+        <translation>Pruebas de entrega</translation>
+    </message>
+    <message>
+        <source>Test</source>
+        <translation>Prueba</translation>
+    </message>
+    <message>
+        <source>Section</source>
+        <translation>Sección</translation>
+    </message>
+    <message>
+        <source>To scale; depth drawn %1 times as large as width.</source>
+        <translation>A escala; profundidad dibujada %1 veces el ancho.</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <source>Plan %1</source>
+        <translation>Plan %1</translation>
+    </message>
+    <message>
+        <source>Accepted %1</source>
+        <translation>Aceptado %1</translation>
+    </message>
+    <message>
+        <source>Another plan took its place.</source>
+        <translation>Otro plan tomó su lugar.</translation>
+    </message>
+    <message>
+        <source>Filler in all</source>
+        <translation>Masilla en total</translation>
+    </message>
+    <message>
+        <source>Hardener in all</source>
+        <translation>Endurecedor en total</translation>
+    </message>
+    <message>
+        <source>Cavity</source>
+        <translation>Hueco</translation>
+    </message>
+    <message>
+        <source>Built proud</source>
+        <translation>Exceso</translation>
+    </message>
+    <message>
+        <source>Cure shrinkage</source>
+        <translation>Merma de cura</translation>
+    </message>
+    <message>
+        <source>Left on the board</source>
+        <translation>Queda en la tabla</translation>
+    </message>
+    <message>
+        <source>Heat limit</source>
+        <translation>Límite de calor</translation>
+    </message>
+    <message>
+        <source>Finish</source>
+        <translation>Acabado</translation>
+    </message>
+    <message>
+        <source>%1, %2 in all; coats: %3; at most %4 a coat and %5 in all; %6</source>
+        <translation>%1, %2 en total; manos: %3; máximo %4 por mano y %5 en total; %6</translation>
+    </message>
+    <message>
+        <source>Ready for primer</source>
+        <translation>Listo para imprimar</translation>
+    </message>
+    <message>
+        <source>%1 after accepting</source>
+        <translation>%1 tras aceptar</translation>
+    </message>
+    <message>
+        <source>Times from</source>
+        <translation>Tiempos de</translation>
+    </message>
+    <message>
+        <source>Lift</source>
+        <translation>Capa</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <translation>Espesor</translation>
+    </message>
+    <message>
+        <source>Hottest</source>
+        <translation>Máximo</translation>
+    </message>
+    <message>
+        <source>Puddle</source>
+        <translation>Torta</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Altura</translation>
+    </message>
+    <message>
+        <source>Bead</source>
+        <translation>Cordón</translation>
+    </message>
+    <message>
+        <source>Board sets</source>
+        <translation>Fragua tabla</translation>
+    </message>
+    <message>
+        <source>Panel sets</source>
+        <translation>Fragua panel</translation>
+    </message>
+    <message>
+        <source>Not %1: %2</source>
+        <translation>No %1: %2</translation>
+    </message>
+    <message>
+        <source>%1: the picture cannot be read</source>
+        <translation>%1: la imagen no se puede leer</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>No photo: %1</source>
+        <translation>Sin foto: %1</translation>
+    </message>
 </context>
 <context>
     <name>KeyPad</name>
@@ -639,6 +1710,19 @@
     <message>
         <source>Decimal point</source>
         <translation>Signo decimal</translation>
+    </message>
+</context>
+<context>
+    <name>LetterKeys</name>
+    <message>
+        <source>Space</source>
+        <extracomment>short: a key of 20 mm</extracomment>
+        <translation>Espacio</translation>
+    </message>
+    <message>
+        <source>Erase</source>
+        <extracomment>short: a key of 20 mm; takes the last letter away</extracomment>
+        <translation>Borrar</translation>
     </message>
 </context>
 <context>
@@ -841,6 +1925,10 @@
     <message>
         <source>Read: go on</source>
         <translation>Leído: seguir</translation>
+    </message>
+    <message>
+        <source>Read air and panel again</source>
+        <translation>Leer otra vez aire y panel</translation>
     </message>
 </context>
 <context>
@@ -1164,6 +2252,183 @@
     </message>
 </context>
 <context>
+    <name>Notes</name>
+    <message>
+        <source>As found</source>
+        <translation>Como se halló</translation>
+    </message>
+    <message>
+        <source>Bare</source>
+        <translation>Desnudo</translation>
+    </message>
+    <message>
+        <source>Filled</source>
+        <translation>Relleno</translation>
+    </message>
+    <message>
+        <source>Guide coat</source>
+        <translation>Capa guía</translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <extracomment>in a list of photos: &quot;as found, bare, filled&quot;</extracomment>
+        <translation>como se halló</translation>
+    </message>
+    <message>
+        <source>bare</source>
+        <translation>desnudo</translation>
+    </message>
+    <message>
+        <source>filled</source>
+        <translation>relleno</translation>
+    </message>
+    <message>
+        <source>guide coat</source>
+        <translation>capa guía</translation>
+    </message>
+    <message>
+        <source>Deeper than it looked</source>
+        <translation>Más hondo de lo que parecía</translation>
+    </message>
+    <message>
+        <source>Crack ran further</source>
+        <translation>La grieta seguía</translation>
+    </message>
+    <message>
+        <source>Old repair found below</source>
+        <translation>Reparación vieja debajo</translation>
+    </message>
+    <message>
+        <source>Panel warmed first</source>
+        <translation>Panel calentado antes</translation>
+    </message>
+    <message>
+        <source>Filler from a new tub</source>
+        <translation>Masilla de bote nuevo</translation>
+    </message>
+    <message>
+        <source>Hardener from a new tube</source>
+        <translation>Endurecedor de tubo nuevo</translation>
+    </message>
+    <message>
+        <source>A mix was thrown away</source>
+        <translation>Se tiró una mezcla</translation>
+    </message>
+    <message>
+        <source>Edge lifted: cut back</source>
+        <translation>Borde levantado: recortado</translation>
+    </message>
+    <message>
+        <source>Pinholes opened and filled</source>
+        <translation>Poros abiertos y llenos</translation>
+    </message>
+    <message>
+        <source>Second technician helped</source>
+        <translation>Ayudó otro técnico</translation>
+    </message>
+    <message>
+        <source>Supervisor had a look</source>
+        <translation>El supervisor lo miró</translation>
+    </message>
+    <message>
+        <source>Waits for a part</source>
+        <translation>Espera una pieza</translation>
+    </message>
+    <message>
+        <source>waits for a part</source>
+        <translation>espera una pieza</translation>
+    </message>
+    <message>
+        <source>waits for an answer</source>
+        <translation>espera una respuesta</translation>
+    </message>
+    <message>
+        <source>too cold or too damp</source>
+        <translation>demasiado frío o húmedo</translation>
+    </message>
+    <message>
+        <source>metal-work comes first</source>
+        <translation>primero la chapa</translation>
+    </message>
+    <message>
+        <source>other work comes first</source>
+        <translation>otro trabajo va antes</translation>
+    </message>
+    <message>
+        <source>the shift is over</source>
+        <translation>terminó el turno</translation>
+    </message>
+    <message>
+        <source>stays at this bench</source>
+        <translation>queda en esta mesa</translation>
+    </message>
+    <message>
+        <source>to %1</source>
+        <extracomment>%1 is a person: goes on after &quot;Parked:&quot;</extracomment>
+        <translation>a %1</translation>
+    </message>
+</context>
+<context>
+    <name>NotesScreen</name>
+    <message>
+        <source>What is to be noted?</source>
+        <translation>¿Qué hay que anotar?</translation>
+    </message>
+    <message>
+        <source>To the present step</source>
+        <translation>Al paso actual</translation>
+    </message>
+    <message>
+        <source>More notes</source>
+        <translation>Más notas</translation>
+    </message>
+    <message>
+        <source>In your own words</source>
+        <translation>Con palabras propias</translation>
+    </message>
+    <message>
+        <source>No notes yet.</source>
+        <translation>Aún no hay notas.</translation>
+    </message>
+    <message>
+        <source>Older notes</source>
+        <translation>Notas anteriores</translation>
+    </message>
+    <message>
+        <source>Newest notes</source>
+        <translation>Últimas notas</translation>
+    </message>
+    <message>
+        <source>%1–%2 of %3</source>
+        <extracomment>notes %1 to %2 of %3</extracomment>
+        <translation>%1–%2 de %3</translation>
+    </message>
+    <message>
+        <source>Write the note</source>
+        <translation>Escribir la nota</translation>
+    </message>
+    <message>
+        <source>Keep this note</source>
+        <translation>Guardar esta nota</translation>
+    </message>
+    <message>
+        <source>The code holds a control character.</source>
+        <translation>El código tiene un carácter de control.</translation>
+    </message>
+    <message>
+        <source>It is not written down.</source>
+        <translation>No quedó anotado.</translation>
+    </message>
+    <message>
+        <source>The note is empty.</source>
+        <translation>La nota está vacía.</translation>
+    </message>
+    <message>
+        <source>Write 1 to %1 characters.</source>
+        <translation>Escribir de 1 a %1 caracteres.</translation>
+    </message>
+</context>
+<context>
     <name>Outlooks</name>
     <message numerus="yes">
         <source>%n lift(s).</source>
@@ -1184,9 +2449,52 @@
         <source>Board sets in %1. Gels on the panel in %2, sands from %3. Hottest %4.</source>
         <translation>En la tabla fragua en %1. En el panel gelifica en %2, se lija desde %3. Máximo %4.</translation>
     </message>
+</context>
+<context>
+    <name>PhotosScreen</name>
     <message>
-        <source>Limit %1: too hot for this lift. Let air and panel cool, or assess again.</source>
-        <translation>Límite %1: demasiado calor para esta capa. Dejar enfriar aire y panel o evaluar de nuevo.</translation>
+        <source>cannot be shown</source>
+        <translation>no se puede mostrar</translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>no se puede leer</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>leyendo</translation>
+    </message>
+    <message>
+        <source>Tap what the photo shows</source>
+        <translation>Tocar lo que muestra la foto</translation>
+    </message>
+    <message>
+        <source>To the present step</source>
+        <translation>Al paso actual</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>aún ninguna</translation>
+    </message>
+    <message>
+        <source>In which folder are the pictures?</source>
+        <translation>¿En qué carpeta están las imágenes?</translation>
+    </message>
+    <message>
+        <source>Use this folder</source>
+        <translation>Usar esta carpeta</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Más</translation>
+    </message>
+    <message>
+        <source>One up</source>
+        <translation>Subir</translation>
+    </message>
+    <message>
+        <source>camera or card</source>
+        <translation>cámara o tarjeta</translation>
     </message>
 </context>
 <context>
@@ -1264,6 +2572,146 @@
     <message>
         <source>not true size</source>
         <translation>no a tamaño real</translation>
+    </message>
+</context>
+<context>
+    <name>PlanWords</name>
+    <message>
+        <source>Fibre filler</source>
+        <translation>Masilla de fibra</translation>
+    </message>
+    <message>
+        <source>Faces to fill</source>
+        <translation>Caras a llenar</translation>
+    </message>
+    <message>
+        <source>Lifts still to lay</source>
+        <translation>Capas por poner</translation>
+    </message>
+    <message>
+        <source>Batches still to mix</source>
+        <translation>Mezclas por hacer</translation>
+    </message>
+    <message>
+        <source>Fibre filler still to mix</source>
+        <translation>Masilla de fibra por mezclar</translation>
+    </message>
+    <message>
+        <source>Hardener for it</source>
+        <translation>Su endurecedor</translation>
+    </message>
+    <message>
+        <source>Finishing filler, thickness</source>
+        <translation>Masilla fina, espesor</translation>
+    </message>
+    <message>
+        <source>Steps of preparing to do</source>
+        <translation>Pasos de preparación por hacer</translation>
+    </message>
+    <message>
+        <source>gear on</source>
+        <extracomment>a step of preparing in two or three words, in a list</extracomment>
+        <translation>equipo puesto</translation>
+    </message>
+    <message>
+        <source>own tools</source>
+        <translation>herramienta propia</translation>
+    </message>
+    <message>
+        <source>wash</source>
+        <translation>lavar</translation>
+    </message>
+    <message>
+        <source>degrease</source>
+        <translation>desengrasar</translation>
+    </message>
+    <message>
+        <source>flash off</source>
+        <translation>evaporar</translation>
+    </message>
+    <message>
+        <source>strip paint</source>
+        <translation>decapar</translation>
+    </message>
+    <message>
+        <source>cut to sound</source>
+        <translation>cortar a sano</translation>
+    </message>
+    <message>
+        <source>find cracks</source>
+        <translation>buscar grietas</translation>
+    </message>
+    <message>
+        <source>stop-drill</source>
+        <translation>taladrar puntas</translation>
+    </message>
+    <message>
+        <source>squeeze-out off</source>
+        <translation>quitar rebaba</translation>
+    </message>
+    <message>
+        <source>dress the weld</source>
+        <translation>repasar soldadura</translation>
+    </message>
+    <message>
+        <source>dry</source>
+        <translation>secar</translation>
+    </message>
+    <message>
+        <source>bevel</source>
+        <translation>biselar</translation>
+    </message>
+    <message>
+        <source>bevel both faces</source>
+        <translation>biselar ambas caras</translation>
+    </message>
+    <message>
+        <source>open the gouge</source>
+        <translation>abrir el surco</translation>
+    </message>
+    <message>
+        <source>bevel the upper panel</source>
+        <translation>biselar el de arriba</translation>
+    </message>
+    <message>
+        <source>abrade the back</source>
+        <translation>lijar el dorso</translation>
+    </message>
+    <message>
+        <source>bond a backing</source>
+        <translation>pegar refuerzo</translation>
+    </message>
+    <message>
+        <source>dam</source>
+        <translation>tope</translation>
+    </message>
+    <message>
+        <source>80 grit</source>
+        <translation>grano 80</translation>
+    </message>
+    <message>
+        <source>dust off</source>
+        <translation>desempolvar</translation>
+    </message>
+    <message>
+        <source>wipe</source>
+        <translation>limpiar</translation>
+    </message>
+    <message>
+        <source>read the panel</source>
+        <translation>leer el panel</translation>
+    </message>
+    <message>
+        <source>%1 deep</source>
+        <translation>%1 de hondo</translation>
+    </message>
+    <message>
+        <source>panel %1</source>
+        <translation>panel %1</translation>
+    </message>
+    <message>
+        <source>air %1, panel %2, humidity %3</source>
+        <translation>aire %1, panel %2, humedad %3</translation>
     </message>
 </context>
 <context>
@@ -1635,7 +3083,6 @@
     </message>
     <message>
         <source>The hole is %1 across: bond a backing first, lapping %2.</source>
-        <extracomment>%1 is the hole&apos;s size, %2 how far the backing laps its edge</extracomment>
         <translation>El agujero mide %1: pegar antes un respaldo, con solape de %2.</translation>
     </message>
     <message>
@@ -1671,12 +3118,44 @@
         <source>At most %1 in one go today: more would pass %2.</source>
         <translation>Hoy como mucho %1 de una vez: más pasaría de %2.</translation>
     </message>
+    <message>
+        <source>Nobody reaches behind it: %1 bridges the backing, %2 goes over it.</source>
+        <extracomment>%1 is the hole&apos;s size, %2 how far the backing laps its edge</extracomment>
+        <translation>Nadie llega por detrás: %1 puentea el refuerzo, %2 va encima.</translation>
+    </message>
 </context>
 <context>
     <name>Settings</name>
     <message>
         <source>bench.ini: not allowed and left out: %1</source>
         <translation>bench.ini: no permitido, omitido: %1</translation>
+    </message>
+</context>
+<context>
+    <name>SheetScreen</name>
+    <message>
+        <source>Documents</source>
+        <translation>Documentos</translation>
+    </message>
+    <message>
+        <source>USB stick</source>
+        <translation>Memoria USB</translation>
+    </message>
+</context>
+<context>
+    <name>SideKey</name>
+    <message>
+        <source>Photo: %1</source>
+        <extracomment>%1 is when: &quot;as found&quot;, &quot;bare&quot;, &quot;filled&quot;, &quot;guide coat&quot;</extracomment>
+        <translation>Foto: %1</translation>
+    </message>
+    <message>
+        <source>taken %1</source>
+        <translation>hecha %1</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>aún ninguna</translation>
     </message>
 </context>
 <context>
@@ -1766,68 +3245,13 @@
         <translation>A la fila</translation>
     </message>
     <message>
-        <source>Parked</source>
-        <translation>Apartado</translation>
+        <source>No photo yet: %1.</source>
+        <extracomment>%1 is a list of photos: &quot;as found, bare&quot;</extracomment>
+        <translation>Aún sin foto: %1.</translation>
     </message>
     <message>
-        <source>Parked: %1</source>
-        <translation>Apartado: %1</translation>
-    </message>
-    <message>
-        <source>It was parked to ask.</source>
-        <translation>Se apartó para preguntar.</translation>
-    </message>
-    <message>
-        <source>Go on only when the answer is there.</source>
-        <translation>Seguir solo cuando haya respuesta.</translation>
-    </message>
-    <message>
-        <source>Take it up again</source>
-        <translation>Retomar</translation>
-    </message>
-    <message>
-        <source>When what was wrong has been put right, assess it again from the first question.</source>
-        <translation>Corregido lo que estaba mal, evaluar otra vez desde la primera pregunta.</translation>
-    </message>
-    <message>
-        <source>Leave it parked</source>
-        <translation>Dejar apartado</translation>
-    </message>
-    <message>
-        <source>Assess again</source>
-        <translation>Evaluar de nuevo</translation>
-    </message>
-    <message>
-        <source>Stop</source>
-        <translation>Alto</translation>
-    </message>
-    <message>
-        <source>Stop here and ask</source>
-        <translation>Parar aquí y preguntar</translation>
-    </message>
-    <message>
-        <source>Ask the supervisor before you go on.</source>
-        <translation>Preguntar al supervisor antes de seguir.</translation>
-    </message>
-    <message>
-        <source>The mix on this panel goes on curing and its clock runs on.</source>
-        <translation>La mezcla de este panel sigue curando y su reloj corre.</translation>
-    </message>
-    <message>
-        <source>Nothing is lost: parked, it waits on the rail at this very step.</source>
-        <translation>Nada se pierde: apartado, espera en la fila en este mismo paso.</translation>
-    </message>
-    <message>
-        <source>The safety data sheet and the maker’s repair manual come first.</source>
-        <translation>Primero: ficha de seguridad y manual de reparación del fabricante.</translation>
-    </message>
-    <message>
-        <source>Answered: go on</source>
-        <translation>Respondido: seguir</translation>
-    </message>
-    <message>
-        <source>Park it</source>
-        <translation>Apartar</translation>
+        <source>Photos</source>
+        <translation>Fotos</translation>
     </message>
 </context>
 <context>
@@ -2110,10 +3534,6 @@
         <translation>Meter un respaldo por el agujero y pegarlo</translation>
     </message>
     <message>
-        <source>Wet cloth on a card, pulled up with wire, lapping %1. Hold it until it cures.</source>
-        <translation>Tejido con resina sobre cartón, tirado con alambre, solape %1. Sujetar hasta que cure.</translation>
-    </message>
-    <message>
         <source>Close the hole with a dam of tape or card</source>
         <translation>Cerrar el agujero con un tope de cinta o cartón</translation>
     </message>
@@ -2337,6 +3757,10 @@
         <source>No edge to feel</source>
         <translation>No se nota borde</translation>
     </message>
+    <message>
+        <source>Abrade the inside first. Wet cloth on a card, pulled up with wire, lapping %1, held until it cures.</source>
+        <translation>Lijar antes el interior. Tela mojada sobre cartón, subida con alambre, solape %1, sujeta hasta curar.</translation>
+    </message>
 </context>
 <context>
     <name>StopWays</name>
@@ -2395,10 +3819,6 @@
     <message>
         <source>Dry it, and prove that it is dry.</source>
         <translation>Secar y comprobar que está seco.</translation>
-    </message>
-    <message>
-        <source>Open it and renew the core first.</source>
-        <translation>Primero abrir y renovar el núcleo.</translation>
     </message>
     <message>
         <source>Clean, prime and seal it to the vehicle maker’s pattern.</source>
@@ -2501,14 +3921,6 @@
         <translation>Luego evaluar de nuevo.</translation>
     </message>
     <message>
-        <source>Tape clear film over it: no mist underneath after a while.</source>
-        <translation>Pegar film transparente encima: sin vaho debajo tras un rato.</translation>
-    </message>
-    <message>
-        <source>Close the skin again; then assess again.</source>
-        <translation>Volver a cerrar la piel; luego evaluar de nuevo.</translation>
-    </message>
-    <message>
         <source>Only where the maker’s method calls for a continuous weld: weld, dress, then assess again.</source>
         <translation>Solo si el método del fabricante pide soldadura continua: soldar, repasar y evaluar de nuevo.</translation>
     </message>
@@ -2523,10 +3935,6 @@
     <message>
         <source>Then it is a seam or a low spot: assess again.</source>
         <translation>Entonces es junta o zona baja: evaluar de nuevo.</translation>
-    </message>
-    <message>
-        <source>Raise it as near to level as it goes; then assess again.</source>
-        <translation>Levantarlo lo más a ras posible; luego evaluar de nuevo.</translation>
     </message>
     <message>
         <source>What stays low after that can be assessed again.</source>
@@ -2596,6 +4004,38 @@
     <message>
         <source>Until it is right, use a filler whose sheet is.</source>
         <translation>Mientras tanto, usar una masilla con ficha correcta.</translation>
+    </message>
+    <message>
+        <source>Follow the vehicle maker’s method for these parts.</source>
+        <translation>Seguir el método del fabricante para estas piezas.</translation>
+    </message>
+    <message>
+        <source>Open it and renew the wet wood first.</source>
+        <translation>Abrir y cambiar antes la madera mojada.</translation>
+    </message>
+    <message>
+        <source>Have skin and core repaired as one.</source>
+        <translation>Hacer reparar piel y núcleo como uno.</translation>
+    </message>
+    <message>
+        <source>Airbags and high voltage only by those trained and licensed for them.</source>
+        <translation>Airbags y alta tensión: solo personal formado y habilitado.</translation>
+    </message>
+    <message>
+        <source>Tape clear film over it. When no mist forms underneath, assess again.</source>
+        <translation>Pegar film claro encima. Cuando no se empañe por debajo, evaluar otra vez.</translation>
+    </message>
+    <message>
+        <source>Laminate the skin shut and prove it dry; then assess again.</source>
+        <translation>Laminar la piel y probar que está seco; luego evaluar otra vez.</translation>
+    </message>
+    <message>
+        <source>By the vehicle maker’s method, with a resin that leaves the foam whole.</source>
+        <translation>Con el método del fabricante y una resina que no ataque la espuma.</translation>
+    </message>
+    <message>
+        <source>Aim at half of that limit or less; then assess again.</source>
+        <translation>Buscar la mitad de ese límite o menos; luego evaluar otra vez.</translation>
     </message>
 </context>
 <context>
@@ -3114,6 +4554,22 @@
         <source>Who is at the bench?</source>
         <translation>¿Quién está en el puesto?</translation>
     </message>
+    <message>
+        <source>The code is empty.</source>
+        <translation>El código está vacío.</translation>
+    </message>
+    <message>
+        <source>The code holds a control character.</source>
+        <translation>El código tiene un carácter de control.</translation>
+    </message>
+    <message>
+        <source>The code has %1 characters.</source>
+        <translation>El código tiene %1 caracteres.</translation>
+    </message>
+    <message>
+        <source>Scan 1 to %1 letters and figures.</source>
+        <translation>Escanear de 1 a %1 letras y cifras.</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -3211,6 +4667,14 @@
             <numerusform>%n acción sin guardar: el disco la rechaza. Se conserva y se reintenta.</numerusform>
             <numerusform>%n acciones sin guardar: el disco las rechaza. Se conservan y se reintentan.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Scanned %1: not wanted here.</source>
+        <translation>Escaneado %1: aquí no se usa.</translation>
+    </message>
+    <message>
+        <source>A scan came without its Enter. Set the scanner to end with Enter.</source>
+        <translation>Un escaneo llegó sin Enter. Ajustar el lector para que termine con Enter.</translation>
     </message>
 </context>
 <context>
@@ -3326,6 +4790,10 @@
     <message>
         <source>Curve</source>
         <translation>Curva</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Cuidado</translation>
     </message>
 </context>
 <context>
@@ -3443,6 +4911,101 @@
             <numerusform>%n en total</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Today’s work</source>
+        <translation>Trabajo de hoy</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::LotScreen</name>
+    <message>
+        <source>Which product is in your hand?</source>
+        <translation>¿Qué producto hay en la mano?</translation>
+    </message>
+    <message>
+        <source>Which lot of filler is open?</source>
+        <translation>¿Qué lote de masilla está abierto?</translation>
+    </message>
+    <message>
+        <source>Which lot of hardener is open?</source>
+        <translation>¿Qué lote de endurecedor está abierto?</translation>
+    </message>
+    <message>
+        <source>These are in hand</source>
+        <translation>Estos están en uso</translation>
+    </message>
+    <message>
+        <source>Key in or scan the lot of filler</source>
+        <translation>Teclear o escanear el lote de masilla</translation>
+    </message>
+    <message>
+        <source>Key in or scan the lot of hardener</source>
+        <translation>Teclear o escanear el lote de endurecedor</translation>
+    </message>
+    <message>
+        <source>Take this lot</source>
+        <translation>Usar este lote</translation>
+    </message>
+    <message>
+        <source>Scanned: lot %1. What is it?</source>
+        <translation>Escaneado: lote %1. ¿Qué es?</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <translation>no dicho</translation>
+    </message>
+    <message>
+        <source>Product</source>
+        <translation>Producto</translation>
+    </message>
+    <message>
+        <source>its sheet is not loaded</source>
+        <translation>su ficha no está cargada</translation>
+    </message>
+    <message>
+        <source>Lot of filler</source>
+        <translation>Lote de masilla</translation>
+    </message>
+    <message>
+        <source>Lot of hardener</source>
+        <translation>Lote de endurecedor</translation>
+    </message>
+    <message>
+        <source>planned with</source>
+        <translation>el previsto</translation>
+    </message>
+    <message>
+        <source>in use</source>
+        <translation>en uso</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Más</translation>
+    </message>
+    <message>
+        <source>Another lot</source>
+        <translation>Otro lote</translation>
+    </message>
+    <message>
+        <source>Remove lot %1</source>
+        <translation>Quitar lote %1</translation>
+    </message>
+    <message>
+        <source>hold 1 s</source>
+        <translation>mantener 1 s</translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation>Borrar</translation>
+    </message>
+    <message>
+        <source>Filler</source>
+        <translation>Masilla</translation>
+    </message>
+    <message>
+        <source>Hardener</source>
+        <translation>Endurecedor</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::MixScreen</name>
@@ -3491,12 +5054,155 @@
         <translation>fragua en la tabla en aprox. %1</translation>
     </message>
     <message>
-        <source>a quarter less gels in %1, a quarter more in %2</source>
-        <translation>un cuarto menos gelifica en %1, más en %2</translation>
-    </message>
-    <message>
         <source>More or less hardener?</source>
         <translation>¿Más o menos endurecedor?</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Alto</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Cuidado</translation>
+    </message>
+    <message>
+        <source>Why these cautions?</source>
+        <translation>¿Por qué estos avisos?</translation>
+    </message>
+    <message>
+        <source>%1 · lot not told: tap</source>
+        <translation>%1 · lote no dicho: tocar</translation>
+    </message>
+    <message>
+        <source>%1 · lot %2 · hardener %3</source>
+        <translation>%1 · lote %2 · endurecedor %3</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <translation>no dicho</translation>
+    </message>
+    <message>
+        <source>not the product planned with</source>
+        <translation>no es el producto previsto</translation>
+    </message>
+    <message>
+        <source>Hold it back</source>
+        <translation>Retenerla</translation>
+    </message>
+    <message>
+        <source>Read again</source>
+        <translation>Leer otra vez</translation>
+    </message>
+    <message>
+        <source>Plan again as read</source>
+        <translation>Planear con lo leído</translation>
+    </message>
+    <message>
+        <source>Hardener in anyway</source>
+        <translation>Endurecedor igualmente</translation>
+    </message>
+    <message>
+        <source>go to job %1</source>
+        <translation>ir a la orden %1</translation>
+    </message>
+    <message>
+        <source>Hardener bead</source>
+        <translation>Cordón de endurecedor</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::MixesScreen</name>
+    <message>
+        <source>Every mix that runs: the most urgent first</source>
+        <translation>Todas las mezclas en marcha: primero la más urgente</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Más</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n in all</source>
+        <translation>
+            <numerusform>%n en total</numerusform>
+            <numerusform>%n en total</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No mix runs</source>
+        <translation>No hay mezclas en marcha</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::PagedRows</name>
+    <message>
+        <source>Before</source>
+        <translation>Antes</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Más</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>a page of a list: &quot;1 of 3&quot;</extracomment>
+        <translation>%1 de %2</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::PhotoPickScreen</name>
+    <message>
+        <source>Choose the photo: %1</source>
+        <translation>Elegir la foto: %1</translation>
+    </message>
+    <message>
+        <source>Newer</source>
+        <extracomment>short: keys of 20 mm, to the pictures taken later and earlier</extracomment>
+        <translation>Nuevas</translation>
+    </message>
+    <message>
+        <source>Older</source>
+        <translation>Viejas</translation>
+    </message>
+    <message>
+        <source>Another folder</source>
+        <translation>Otra carpeta</translation>
+    </message>
+    <message>
+        <source>Picture of %1, %2</source>
+        <extracomment>%1 is when, %2 the file&apos;s name</extracomment>
+        <translation>Imagen de %1, %2</translation>
+    </message>
+    <message>
+        <source>No pictures in this folder yet. New ones show by themselves.</source>
+        <translation>Aún no hay imágenes en esta carpeta. Las nuevas aparecen solas.</translation>
+    </message>
+    <message>
+        <source>This folder cannot be read. Choose another one.</source>
+        <translation>Esta carpeta no se puede leer. Elegir otra.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read. %2</source>
+        <translation>%1 no se puede leer. %2</translation>
+    </message>
+    <message>
+        <source>%1 is larger than %2 MB.</source>
+        <translation>%1 pasa de %2 MB.</translation>
+    </message>
+    <message>
+        <source>%1 is a %2 file. Only JPEG and PNG are kept.</source>
+        <translation>%1 es un archivo %2. Solo se guardan JPEG y PNG.</translation>
+    </message>
+    <message>
+        <source>%1 is no whole picture. Take it again, or wait until it is written.</source>
+        <translation>%1 no es imagen entera. Tomarla otra vez o esperar a que se escriba.</translation>
+    </message>
+    <message>
+        <source>no picture to be seen</source>
+        <translation>no se ve imagen</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>leyendo</translation>
     </message>
 </context>
 <context>
@@ -3545,6 +5251,33 @@
         <source>Hottest as it cures %1, limit %2</source>
         <translation>Calor %1, límite %2</translation>
     </message>
+    <message>
+        <source>What was answered</source>
+        <translation>Las respuestas</translation>
+    </message>
+    <message>
+        <source>look, or change one</source>
+        <translation>ver o cambiar una</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::RecordScreen</name>
+    <message>
+        <source>See what happened</source>
+        <translation>Ver lo que pasó</translation>
+    </message>
+    <message>
+        <source>Job sheet as PDF</source>
+        <translation>Hoja de orden en PDF</translation>
+    </message>
+    <message>
+        <source>This record cannot be read.</source>
+        <translation>Este registro no se puede leer.</translation>
+    </message>
+    <message>
+        <source>Deviation</source>
+        <translation>Desvío</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::RefusalScreen</name>
@@ -3577,30 +5310,141 @@
     </message>
 </context>
 <context>
-    <name>strandbench::SetUpScreen</name>
+    <name>strandbench::ReplanScreen</name>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>An answer changed: this is the plan now</source>
+        <translation>Cambió una respuesta: este es ahora el plan</translation>
+    </message>
+    <message>
+        <source>Right: go on with it</source>
+        <translation>Bien: seguir así</translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <extracomment>what it was, and what it is now</extracomment>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>No figure changes.</source>
+        <translation>No cambia ninguna cifra.</translation>
+    </message>
+    <message>
+        <source>Preparing to do, or to do again</source>
+        <translation>Preparación por hacer o repetir</translation>
+    </message>
+    <message>
+        <source>No longer to do</source>
+        <translation>Ya no se hace</translation>
+    </message>
+    <message>
+        <source>Stays as it is laid</source>
+        <translation>Queda como se puso</translation>
+    </message>
+    <message>
+        <source>Why this plan</source>
+        <translation>Por qué este plan</translation>
+    </message>
+    <message>
+        <source>What was answered</source>
+        <translation>Las respuestas</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpAssumptionScreen</name>
     <message>
         <source>Bench set-up</source>
-        <translation>Ajustes del puesto</translation>
+        <translation>Ajustes</translation>
+    </message>
+    <message>
+        <source>tap to key it in</source>
+        <translation>tocar para teclear</translation>
+    </message>
+    <message>
+        <source>A published figure; change it for another material.</source>
+        <translation>Valor publicado; cambiarlo para otro material.</translation>
+    </message>
+    <message>
+        <source>Ours: no source.</source>
+        <translation>Propio: sin fuente.</translation>
+    </message>
+    <message>
+        <source>Allowed: %1. %2 New plans and clocks go by it; what runs keeps its times.</source>
+        <translation>Permitido: %1. %2 Planes y relojes nuevos lo usan; lo que corre guarda sus tiempos.</translation>
+    </message>
+    <message>
+        <source>Back to default</source>
+        <translation>Volver al inicial</translation>
+    </message>
+    <message>
+        <source>Key in the figure</source>
+        <translation>Teclear la cifra</translation>
+    </message>
+    <message>
+        <source>Change the figure, or put the default back</source>
+        <translation>Cambiar la cifra o volver a la inicial</translation>
+    </message>
+    <message>
+        <source>Take this figure</source>
+        <translation>Usar esta cifra</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Dejarlo</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpAssumptionsScreen</name>
+    <message>
+        <source>ours: no source; published: from a table</source>
+        <translation>propio: sin fuente; publicado: de tabla</translation>
+    </message>
+    <message>
+        <source>Tap an assumption to change it</source>
+        <translation>Tocar un supuesto para cambiarlo</translation>
+    </message>
+    <message>
+        <source>%1, was %2</source>
+        <extracomment>a row of the assumptions that was changed: &quot;60 s, was 45 s&quot;</extracomment>
+        <translation>%1, era %2</translation>
+    </message>
+    <message>
+        <source>published</source>
+        <translation>publicado</translation>
+    </message>
+    <message>
+        <source>ours</source>
+        <translation>propio</translation>
+    </message>
+    <message>
+        <source>on each sheet</source>
+        <translation>en cada ficha</translation>
+    </message>
+    <message>
+        <source>in each step</source>
+        <translation>en cada paso</translation>
+    </message>
+    <message>
+        <source>Hardener for a length of bead: the nozzle’s</source>
+        <translation>Endurecedor por largo de cordón: la boquilla</translation>
+    </message>
+    <message>
+        <source>Hands-on times</source>
+        <translation>Tiempos de manos</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpBenchScreen</name>
+    <message>
+        <source>Set up the bench</source>
+        <translation>Ajustar la mesa</translation>
     </message>
     <message>
         <source>Language</source>
         <translation>Idioma</translation>
-    </message>
-    <message>
-        <source>Day</source>
-        <translation>Día</translation>
-    </message>
-    <message>
-        <source>Night</source>
-        <translation>Noche</translation>
-    </message>
-    <message>
-        <source>Right hand</source>
-        <translation>Mano derecha</translation>
-    </message>
-    <message>
-        <source>Left hand</source>
-        <translation>Mano izquierda</translation>
     </message>
     <message>
         <source>Units</source>
@@ -3611,16 +5455,307 @@
         <translation>Colores</translation>
     </message>
     <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Night</source>
+        <translation>Noche</translation>
+    </message>
+    <message>
         <source>Answers for</source>
-        <translation>Respuestas para</translation>
+        <translation>Respuestas a</translation>
+    </message>
+    <message>
+        <source>Right hand</source>
+        <translation>Mano derecha</translation>
+    </message>
+    <message>
+        <source>Left hand</source>
+        <translation>Mano izquierda</translation>
+    </message>
+    <message>
+        <source>Motion</source>
+        <translation>Movimiento</translation>
+    </message>
+    <message>
+        <source>Full</source>
+        <translation>Pleno</translation>
+    </message>
+    <message>
+        <source>In steps</source>
+        <translation>A pasos</translation>
+    </message>
+    <message>
+        <source>Foot switch</source>
+        <translation>Pedal</translation>
+    </message>
+    <message>
+        <source>Any key</source>
+        <translation>Toda tecla</translation>
+    </message>
+    <message>
+        <source>One key</source>
+        <translation>Una tecla</translation>
+    </message>
+    <message>
+        <source>Press now</source>
+        <translation>Pulsar ya</translation>
+    </message>
+    <message>
+        <source>Press the foot switch now</source>
+        <translation>Pulsar ahora el pedal</translation>
+    </message>
+    <message>
+        <source>This key has no name of its own.</source>
+        <translation>Esta tecla no tiene nombre propio.</translation>
+    </message>
+    <message>
+        <source>Set the foot switch to send another one.</source>
+        <translation>Ajustar el pedal para que envíe otra.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpNameScreen</name>
+    <message>
+        <source>Bench set-up</source>
+        <translation>Ajustes</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personas</translation>
+    </message>
+    <message>
+        <source>Write the new name</source>
+        <translation>Escribir el nombre</translation>
+    </message>
+    <message>
+        <source>Put it on the list</source>
+        <translation>Ponerlo en la lista</translation>
+    </message>
+    <message>
+        <source>The name is empty.</source>
+        <translation>El nombre está vacío.</translation>
+    </message>
+    <message>
+        <source>Write 1 to %1 characters.</source>
+        <translation>Escribir de 1 a %1 caracteres.</translation>
+    </message>
+    <message>
+        <source>%1 is on the list already.</source>
+        <translation>%1 ya está en la lista.</translation>
+    </message>
+    <message>
+        <source>Write it so that the two can be told apart.</source>
+        <translation>Escribirlo de modo que se distingan.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpPeopleScreen</name>
+    <message>
+        <source>Who works here?</source>
+        <translation>¿Quién trabaja aquí?</translation>
+    </message>
+    <message>
+        <source>at the bench</source>
+        <translation>en la mesa</translation>
+    </message>
+    <message>
+        <source>Add a name</source>
+        <translation>Añadir nombre</translation>
+    </message>
+    <message>
+        <source>%1 names are the most</source>
+        <translation>%1 nombres como máximo</translation>
+    </message>
+    <message>
+        <source>Take a name off the list</source>
+        <translation>Quitar un nombre de la lista</translation>
+    </message>
+    <message>
+        <source>Take %1 off the list</source>
+        <translation>Quitar %1 de la lista</translation>
+    </message>
+    <message>
+        <source>tap a name first</source>
+        <translation>tocar antes un nombre</translation>
+    </message>
+    <message>
+        <source>the last name stays</source>
+        <translation>queda el último nombre</translation>
+    </message>
+    <message>
+        <source>hold 1 s; what is logged keeps the name</source>
+        <translation>mantener 1 s; el registro guarda el nombre</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpScreen</name>
+    <message>
+        <source>Bench set-up</source>
+        <translation>Ajustes del puesto</translation>
     </message>
     <message>
         <source>Bench</source>
         <translation>Puesto</translation>
     </message>
     <message>
+        <source>People</source>
+        <translation>Personas</translation>
+    </message>
+    <message>
+        <source>Sound and glass</source>
+        <translation>Sonido y pantalla</translation>
+    </message>
+    <message>
+        <source>Assumptions</source>
+        <translation>Supuestos</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>página %1 de %2</translation>
+    </message>
+    <message>
+        <source>next part of the set-up</source>
+        <translation>parte siguiente de los ajustes</translation>
+    </message>
+    <message>
+        <source>Page before</source>
+        <translation>Página antes</translation>
+    </message>
+    <message>
+        <source>Page after</source>
+        <translation>Página después</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpSoundScreen</name>
+    <message>
+        <source>Test the speaker and the size of the glass</source>
+        <translation>Probar el altavoz y el tamaño de la pantalla</translation>
+    </message>
+    <message>
+        <source>Sound test</source>
+        <translation>Prueba de sonido</translation>
+    </message>
+    <message>
+        <source>three rising tones</source>
+        <translation>tres tonos subiendo</translation>
+    </message>
+    <message>
         <source>Calibrate the glass</source>
         <translation>Calibrar la pantalla</translation>
+    </message>
+    <message>
+        <source>with a bank card</source>
+        <translation>con una tarjeta</translation>
+    </message>
+    <message>
+        <source>This bench was started without sound.</source>
+        <translation>Esta mesa se abrió sin sonido.</translation>
+    </message>
+    <message>
+        <source>Go by the glass alone.</source>
+        <translation>Guiarse solo por la pantalla.</translation>
+    </message>
+    <message>
+        <source>Not tested since the set-up was opened.</source>
+        <translation>Sin probar desde que se abrieron los ajustes.</translation>
+    </message>
+    <message>
+        <source>Sound is never the only alarm: what the glass shows counts, heard or not.</source>
+        <translation>El sonido nunca es la única alarma: cuenta lo que muestra la pantalla, se oiga o no.</translation>
+    </message>
+    <message>
+        <source>Heard it</source>
+        <translation>Se oyó</translation>
+    </message>
+    <message>
+        <source>Heard nothing</source>
+        <translation>No se oyó</translation>
+    </message>
+    <message>
+        <source>Heard: the speaker works.</source>
+        <translation>Se oyó: el altavoz va.</translation>
+    </message>
+    <message>
+        <source>Sound only adds to what the glass shows.</source>
+        <translation>El sonido solo añade a la pantalla.</translation>
+    </message>
+    <message>
+        <source>The device played it, but nobody heard it.</source>
+        <translation>El aparato sonó, pero nadie lo oyó.</translation>
+    </message>
+    <message>
+        <source>Look at plug, switch and volume of the speaker and test again. Until then go by the glass alone.</source>
+        <translation>Mirar enchufe, interruptor y volumen, y probar otra vez. Hasta entonces, guiarse solo por la pantalla.</translation>
+    </message>
+    <message>
+        <source>Playing. Listen.</source>
+        <translation>Suena. Escuchar.</translation>
+    </message>
+    <message>
+        <source>Go by the glass alone until it is mended: no alarm will sound.</source>
+        <translation>Guiarse solo por la pantalla hasta arreglarlo: no sonará alarma.</translation>
+    </message>
+    <message>
+        <source>It says: %1.</source>
+        <translation>Dice: %1.</translation>
+    </message>
+    <message>
+        <source>The device says that it played. Heard it?</source>
+        <translation>El aparato dice que sonó. ¿Se oyó?</translation>
+    </message>
+    <message>
+        <source>No sound here: the sound library is missing.</source>
+        <translation>Sin sonido: falta la biblioteca de sonido.</translation>
+    </message>
+    <message>
+        <source>No sound here: no sound device opens.</source>
+        <translation>Sin sonido: no abre ningún aparato.</translation>
+    </message>
+    <message>
+        <source>Not played: the sound device opened and then failed.</source>
+        <translation>No sonó: el aparato se abrió y luego falló.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SheetScreen</name>
+    <message>
+        <source>Choose where the job sheet goes</source>
+        <translation>¿Dónde va la hoja de orden?</translation>
+    </message>
+    <message>
+        <source>US Letter</source>
+        <translation>Carta US</translation>
+    </message>
+    <message>
+        <source>This record cannot be read.</source>
+        <translation>Este registro no se puede leer.</translation>
+    </message>
+    <message>
+        <source>The job sheet could not be written.</source>
+        <translation>No se pudo escribir la hoja de orden.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <extracomment>%1 is the path of a file</extracomment>
+        <translation>Escrito: %1</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::TodayScreen</name>
+    <message>
+        <source>Tap a job to see its record</source>
+        <translation>Tocar una orden para ver su registro</translation>
+    </message>
+    <message>
+        <source>Nothing was worked on today.</source>
+        <translation>Hoy no se trabajó en nada.</translation>
+    </message>
+    <message>
+        <source>A record that cannot be read</source>
+        <translation>Un registro que no se puede leer</translation>
     </message>
 </context>
 <context>

@@ -13,6 +13,128 @@
     </message>
 </context>
 <context>
+    <name>AnswersScreen</name>
+    <message>
+        <source>Which answer was wrong?</source>
+        <translation>Quelle réponse était fausse ?</translation>
+    </message>
+    <message>
+        <source>These were the answers</source>
+        <translation>Voici les réponses données</translation>
+    </message>
+    <message>
+        <source>All right: go on</source>
+        <translation>Tout juste : continuer</translation>
+    </message>
+    <message>
+        <source>More answers</source>
+        <translation>Autres réponses</translation>
+    </message>
+    <message>
+        <source>Finishing filler is on: the answers stand.</source>
+        <translation>Finition posée : les réponses restent.</translation>
+    </message>
+    <message>
+        <source>If one was wrong, stop and ask.</source>
+        <translation>Une fausse ? Arrêter et demander.</translation>
+    </message>
+</context>
+<context>
+    <name>AskScreen</name>
+    <message>
+        <source>Photos</source>
+        <translation>Photos</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notes</translation>
+    </message>
+    <message>
+        <source>Change an answer</source>
+        <translation>Changer une réponse</translation>
+    </message>
+    <message>
+        <source>The mix on this panel goes on curing and its clock runs on.</source>
+        <translation>Le mélange sur ce panneau continue de durcir, son temps court.</translation>
+    </message>
+    <message>
+        <source>Nothing is lost: parked, it waits on the rail at this very step.</source>
+        <translation>Rien n’est perdu : en attente au bandeau, à cette étape.</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stop</translation>
+    </message>
+    <message>
+        <source>Stop here and ask</source>
+        <translation>Arrêter et demander</translation>
+    </message>
+    <message>
+        <source>Ask the supervisor before you go on.</source>
+        <translation>Demander au chef d’atelier avant de continuer.</translation>
+    </message>
+    <message>
+        <source>The safety data sheet and the maker’s repair manual come first.</source>
+        <translation>La fiche de sécurité et le manuel du constructeur priment.</translation>
+    </message>
+    <message>
+        <source>Answered: go on</source>
+        <translation>Répondu : continuer</translation>
+    </message>
+    <message>
+        <source>Park it</source>
+        <translation>Attente</translation>
+    </message>
+    <message>
+        <source>Why is it parked?</source>
+        <translation>Pourquoi en attente ?</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Plus</translation>
+    </message>
+    <message>
+        <source>Park it: where, or with whom?</source>
+        <translation>En attente : où, ou chez qui ?</translation>
+    </message>
+    <message>
+        <source>Parked</source>
+        <translation>En attente</translation>
+    </message>
+    <message>
+        <source>Parked: %1</source>
+        <translation>En attente : %1</translation>
+    </message>
+    <message>
+        <source>It was parked to ask.</source>
+        <translation>En attente d’une réponse.</translation>
+    </message>
+    <message>
+        <source>Go on only when the answer is there.</source>
+        <translation>Continuer seulement avec la réponse.</translation>
+    </message>
+    <message>
+        <source>Taken up again, it goes on at the very step where it was.</source>
+        <translation>Repris, il continue à l’étape où il était.</translation>
+    </message>
+    <message>
+        <source>Take it up again</source>
+        <translation>Reprendre</translation>
+    </message>
+    <message>
+        <source>When what was wrong has been put right, assess it again from the first question.</source>
+        <translation>Défaut corrigé : réévaluer dès la première question.</translation>
+    </message>
+    <message>
+        <source>Leave it parked</source>
+        <translation>Laisser en attente</translation>
+    </message>
+    <message>
+        <source>Assess again</source>
+        <translation>Réévaluer</translation>
+    </message>
+</context>
+<context>
     <name>AssessScreen</name>
     <message>
         <source>Keep this answer</source>
@@ -29,6 +151,202 @@
     <message>
         <source>Back to the question</source>
         <translation>Retour à la question</translation>
+    </message>
+</context>
+<context>
+    <name>Assumptions</name>
+    <message>
+        <source>Kneading, until spreading begins</source>
+        <translation>Malaxage, jusqu’à l’étalement</translation>
+    </message>
+    <message>
+        <source>Spreading rate</source>
+        <translation>Débit d’étalement</translation>
+    </message>
+    <message>
+        <source>Clear the edges from, share of gel time</source>
+        <translation>Dégager les bords dès, part du temps de prise</translation>
+    </message>
+    <message>
+        <source>Laying puddle and bead</source>
+        <translation>Poser galette et cordon</translation>
+    </message>
+    <message>
+        <source>Sanding one lift</source>
+        <translation>Ponçage d’une passe</translation>
+    </message>
+    <message>
+        <source>Turning the panel</source>
+        <translation>Retourner le panneau</translation>
+    </message>
+    <message>
+        <source>Cure before primer, at 20 °C</source>
+        <translation>Durcir avant apprêt, à 20 °C</translation>
+    </message>
+    <message>
+        <source>Filler at the start, warmer than air by</source>
+        <translation>Mastic au départ, plus chaud que l’air de</translation>
+    </message>
+    <message>
+        <source>Mixing board, side</source>
+        <translation>Palette, côté</translation>
+    </message>
+    <message>
+        <source>Mixing board, thickness</source>
+        <translation>Palette, épaisseur</translation>
+    </message>
+    <message>
+        <source>Mixing board, density</source>
+        <translation>Palette, densité</translation>
+    </message>
+    <message>
+        <source>Mixing board, specific heat</source>
+        <translation>Palette, chaleur massique</translation>
+    </message>
+    <message>
+        <source>Mixing board, conductivity</source>
+        <translation>Palette, conductivité</translation>
+    </message>
+    <message>
+        <source>Left on the board, share</source>
+        <translation>Reste sur palette, part</translation>
+    </message>
+    <message>
+        <source>Left on the board, each batch</source>
+        <translation>Reste sur palette, par mélange</translation>
+    </message>
+    <message>
+        <source>Bridged first, share of a hole’s height</source>
+        <translation>Ponté d’abord, part de la hauteur du trou</translation>
+    </message>
+    <message>
+        <source>Built proud of the surface</source>
+        <translation>Surépaisseur sur la surface</translation>
+    </message>
+    <message>
+        <source>Fibre filler left low</source>
+        <translation>Mastic fibre en retrait</translation>
+    </message>
+    <message>
+        <source>Skim beyond the opening</source>
+        <translation>Finition au-delà de l’ouverture</translation>
+    </message>
+    <message>
+        <source>Backing laps by</source>
+        <translation>Renfort recouvre de</translation>
+    </message>
+    <message>
+        <source>Backing, thickness</source>
+        <translation>Renfort, épaisseur</translation>
+    </message>
+    <message>
+        <source>Panel below the cavity counts from</source>
+        <translation>Panneau sous la cavité, compté dès</translation>
+    </message>
+    <message>
+        <source>Hole filled without backing, up to</source>
+        <translation>Trou mastiqué sans renfort, jusqu’à</translation>
+    </message>
+    <message>
+        <source>The same without reach from behind</source>
+        <translation>De même, sans accès par derrière</translation>
+    </message>
+    <message>
+        <source>Greatest hole filled</source>
+        <translation>Trou maximal mastiqué</translation>
+    </message>
+    <message>
+        <source>Greatest hole for dense short strand</source>
+        <translation>Trou maximal, fibre courte dense</translation>
+    </message>
+    <message>
+        <source>Deepest dent filled in metal</source>
+        <translation>Creux maximal mastiqué, métal</translation>
+    </message>
+    <message>
+        <source>Dent to aim at in metal</source>
+        <translation>Creux visé en métal</translation>
+    </message>
+    <message>
+        <source>Panel, coldest</source>
+        <translation>Panneau, minimum</translation>
+    </message>
+    <message>
+        <source>Panel, caution below</source>
+        <translation>Panneau, attention sous</translation>
+    </message>
+    <message>
+        <source>Panel, hottest</source>
+        <translation>Panneau, maximum</translation>
+    </message>
+    <message>
+        <source>Air, coldest</source>
+        <translation>Air, minimum</translation>
+    </message>
+    <message>
+        <source>Air, hottest</source>
+        <translation>Air, maximum</translation>
+    </message>
+    <message>
+        <source>Panel above dew point by</source>
+        <translation>Panneau au-dessus de la rosée de</translation>
+    </message>
+    <message>
+        <source>Peak on laminate and SMC</source>
+        <translation>Maximum sur stratifié et SMC</translation>
+    </message>
+    <message>
+        <source>Peak on a bond seam</source>
+        <translation>Maximum sur joint collé</translation>
+    </message>
+    <message>
+        <source>Heat to the air in front</source>
+        <translation>Chaleur vers l’air, devant</translation>
+    </message>
+    <message>
+        <source>Heat to the air behind</source>
+        <translation>Chaleur vers l’air, derrière</translation>
+    </message>
+    <message>
+        <source>Laminate and SMC, density</source>
+        <translation>Stratifié et SMC, densité</translation>
+    </message>
+    <message>
+        <source>Laminate and SMC, specific heat</source>
+        <translation>Stratifié et SMC, chaleur massique</translation>
+    </message>
+    <message>
+        <source>Laminate and SMC, conductivity</source>
+        <translation>Stratifié et SMC, conductivité</translation>
+    </message>
+    <message>
+        <source>Steel, density</source>
+        <translation>Acier, densité</translation>
+    </message>
+    <message>
+        <source>Steel, specific heat</source>
+        <translation>Acier, chaleur massique</translation>
+    </message>
+    <message>
+        <source>Steel, conductivity</source>
+        <translation>Acier, conductivité</translation>
+    </message>
+    <message>
+        <source>Aluminium, density</source>
+        <translation>Aluminium, densité</translation>
+    </message>
+    <message>
+        <source>Aluminium, specific heat</source>
+        <translation>Aluminium, chaleur massique</translation>
+    </message>
+    <message>
+        <source>Aluminium, conductivity</source>
+        <translation>Aluminium, conductivité</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <extracomment>a range: &quot;10 to 180 s&quot;</extracomment>
+        <translation>%1 à %2</translation>
     </message>
 </context>
 <context>
@@ -86,11 +404,11 @@
     <name>CalibrateScreen</name>
     <message>
         <source>Outline of a card, 85.6 by 54 mm</source>
-        <translation>Contour d’une carte, 85,6 sur 54 mm</translation>
+        <translation>Contour d’une carte, 85,6 sur 54&#xa0;mm</translation>
     </message>
     <message>
         <source>Bank, identity or driving card: all have this width</source>
-        <translation>Carte bancaire, d’identité ou permis : toutes ont cette largeur</translation>
+        <translation>Carte bancaire, d’identité ou permis&#xa0;: toutes ont cette largeur</translation>
     </message>
     <message>
         <source>Make the outline as wide as a card</source>
@@ -161,7 +479,7 @@
     </message>
     <message>
         <source>Lay-up resin: its own catalyst.</source>
-        <translation>Résine : son propre catalyseur.</translation>
+        <translation>Résine&#xa0;: son propre catalyseur.</translation>
     </message>
     <message>
         <source>Styrene vapour.</source>
@@ -173,7 +491,7 @@
     </message>
     <message>
         <source>Lamp before filling only.</source>
-        <translation>Lampe : avant mastic seulement.</translation>
+        <translation>Lampe&#xa0;: avant mastic seulement.</translation>
     </message>
     <message>
         <source>Fill within the hour.</source>
@@ -193,23 +511,23 @@
     </message>
     <message>
         <source>It may hold lead or chromate: test it, and extraction on before sanding.</source>
-        <translation>Plomb ou chromate possibles : tester, et aspirer avant de poncer.</translation>
+        <translation>Plomb ou chromate possibles&#xa0;: tester, et aspirer avant de poncer.</translation>
     </message>
     <message>
         <source>Aluminium and steel dust together can burn fiercely: own extractors.</source>
-        <translation>Poussières d’aluminium et d’acier mêlées brûlent fort : aspirateurs séparés.</translation>
+        <translation>Poussières d’aluminium et d’acier mêlées brûlent fort&#xa0;: aspirateurs séparés.</translation>
     </message>
     <message>
         <source>Fresh air; no flame, no hot lamp, no grinding near it.</source>
-        <translation>Air frais ; ni flamme, ni lampe chaude, ni meulage à proximité.</translation>
+        <translation>Air frais&#xa0;; ni flamme, ni lampe chaude, ni meulage à proximité.</translation>
     </message>
     <message>
         <source>Solvent rags can catch fire; never into the bin.</source>
-        <translation>Un chiffon à solvant peut s’enflammer ; jamais à la poubelle.</translation>
+        <translation>Un chiffon à solvant peut s’enflammer&#xa0;; jamais à la poubelle.</translation>
     </message>
     <message>
         <source>Within minutes through thin nitrile: change them at once when wet.</source>
-        <translation>En quelques minutes à travers le nitrile mince : changer dès que mouillés.</translation>
+        <translation>En quelques minutes à travers le nitrile mince&#xa0;: changer dès que mouillés.</translation>
     </message>
     <message>
         <source>Wait until the vapour is gone, in the hollows too.</source>
@@ -217,11 +535,11 @@
     </message>
     <message>
         <source>Goggles, no loose sleeves; let it stop before you put it down.</source>
-        <translation>Lunettes, pas de manches amples ; attendre l’arrêt avant de poser.</translation>
+        <translation>Lunettes, pas de manches amples&#xa0;; attendre l’arrêt avant de poser.</translation>
     </message>
     <message>
         <source>Glass dust: extraction on first, sleeves closed.</source>
-        <translation>Poussière de verre : d’abord l’aspiration, manches fermées.</translation>
+        <translation>Poussière de verre&#xa0;: d’abord l’aspiration, manches fermées.</translation>
     </message>
     <message>
         <source>Before the first stroke, not after.</source>
@@ -229,7 +547,7 @@
     </message>
     <message>
         <source>Sparks fly: nothing that burns within reach, behind the panel too.</source>
-        <translation>Étincelles : rien d’inflammable à portée, derrière le panneau non plus.</translation>
+        <translation>Étincelles&#xa0;: rien d’inflammable à portée, derrière le panneau non plus.</translation>
     </message>
     <message>
         <source>A lamp only after the solvent has flashed off.</source>
@@ -237,15 +555,15 @@
     </message>
     <message>
         <source>Never cream hardener in it; never peroxide onto an accelerator.</source>
-        <translation>Jamais de durcisseur en pâte ; jamais de peroxyde sur accélérateur.</translation>
+        <translation>Jamais de durcisseur en pâte&#xa0;; jamais de peroxyde sur accélérateur.</translation>
     </message>
     <message>
         <source>It burns, and harms hearing and the unborn child: extraction, and the mask its sheet names.</source>
-        <translation>Il brûle, nuit à l’ouïe et à l’enfant à naître : aspiration, et le masque de sa fiche.</translation>
+        <translation>Il brûle, nuit à l’ouïe et à l’enfant à naître&#xa0;: aspiration, et le masque de sa fiche.</translation>
     </message>
     <message>
         <source>Goggles and ear protection; guard others from chips.</source>
-        <translation>Lunettes et antibruit ; protéger les autres des projections.</translation>
+        <translation>Lunettes et antibruit&#xa0;; protéger les autres des projections.</translation>
     </message>
     <message>
         <source>A lamp warms the panel before filling, never wet filler.</source>
@@ -253,15 +571,15 @@
     </message>
     <message>
         <source>Bare metal rusts or tarnishes: after an hour, abrade again.</source>
-        <translation>Le métal nu rouille ou ternit : après une heure, reponcer.</translation>
+        <translation>Le métal nu rouille ou ternit&#xa0;: après une heure, reponcer.</translation>
     </message>
     <message>
         <source>It burns the eye and makes skin allergic; its safety data sheet says more.</source>
-        <translation>Il brûle l’œil et rend la peau allergique ; voir sa fiche de sécurité.</translation>
+        <translation>Il brûle l’œil et rend la peau allergique&#xa0;; voir sa fiche de sécurité.</translation>
     </message>
     <message>
         <source>A trace of hardener sets the whole tub; close both.</source>
-        <translation>Une trace de durcisseur fait prendre tout le pot ; fermer les deux.</translation>
+        <translation>Une trace de durcisseur fait prendre tout le pot&#xa0;; fermer les deux.</translation>
     </message>
     <message>
         <source>Spread it thin on metal or put it under water, never into the bin.</source>
@@ -278,6 +596,233 @@
     <message>
         <source>At once and long, lids held open; its data sheet goes along.</source>
         <translation>Aussitôt et longtemps, paupières ouvertes ; emporter sa fiche.</translation>
+    </message>
+</context>
+<context>
+    <name>Deviations</name>
+    <message>
+        <source>panel %1 above dew point; at least %2</source>
+        <translation>écart de rosée %1 ; au moins %2</translation>
+    </message>
+    <message>
+        <source>panel at %1; at least %2</source>
+        <translation>panneau à %1 ; au moins %2</translation>
+    </message>
+    <message>
+        <source>panel at %1; at most %2</source>
+        <translation>panneau à %1 ; au plus %2</translation>
+    </message>
+    <message>
+        <source>air at %1; at least %2</source>
+        <translation>air à %1 ; au moins %2</translation>
+    </message>
+    <message>
+        <source>air at %1; at most %2</source>
+        <translation>air à %1 ; au plus %2</translation>
+    </message>
+    <message>
+        <source>no reading before the hardener went in</source>
+        <translation>aucune mesure avant le durcisseur</translation>
+    </message>
+    <message>
+        <source>last reading %1 old; at most %2</source>
+        <translation>dernière mesure il y a %1 ; au plus %2</translation>
+    </message>
+    <message>
+        <source>bare metal filled after %1; at most %2</source>
+        <translation>métal nu mastiqué après %1 ; au plus %2</translation>
+    </message>
+    <message>
+        <source>sands after %1; predicted %2</source>
+        <translation>ponçable après %1 ; prévu %2</translation>
+    </message>
+    <message>
+        <source>edges clear after %1; gel predicted at %2</source>
+        <translation>bords dégagés après %1 ; prise prévue à %2</translation>
+    </message>
+    <message>
+        <source>edges clear after %1; gel seen at %2</source>
+        <translation>bords dégagés après %1 ; prise vue à %2</translation>
+    </message>
+    <message>
+        <source>hardener %1; at least %2</source>
+        <translation>durcisseur %1 ; au moins %2</translation>
+    </message>
+    <message>
+        <source>hardener %1; at most %2</source>
+        <translation>durcisseur %1 ; au plus %2</translation>
+    </message>
+    <message>
+        <source>lot of the filler not told</source>
+        <translation>lot du mastic non indiqué</translation>
+    </message>
+    <message>
+        <source>lot of the hardener not told</source>
+        <translation>lot du durcisseur non indiqué</translation>
+    </message>
+    <message>
+        <source>mixed by a demo sheet: %1</source>
+        <extracomment>%1 is the sheet&apos;s id</extracomment>
+        <translation>mélangé selon fiche de démo : %1</translation>
+    </message>
+    <message>
+        <source>changed after the plan: %1</source>
+        <extracomment>%1 is a question: &quot;dry or damp&quot;</extracomment>
+        <translation>modifié après le plan : %1</translation>
+    </message>
+    <message>
+        <source>planned again: plan %1</source>
+        <extracomment>%1 is the number of the plan</extracomment>
+        <translation>replanifié : plan %1</translation>
+    </message>
+    <message>
+        <source>parked: %1</source>
+        <extracomment>%1 is where: &quot;to the supervisor&quot;</extracomment>
+        <translation>en attente : %1</translation>
+    </message>
+    <message>
+        <source>no photo: %1</source>
+        <extracomment>%1 is a moment: &quot;as found&quot;</extracomment>
+        <translation>sans photo : %1</translation>
+    </message>
+    <message>
+        <source>acts without a name: %1</source>
+        <translation>actions sans nom : %1</translation>
+    </message>
+    <message>
+        <source>bench started again while a mix ran; %1 between two acts</source>
+        <translation>poste relancé pendant un mélange ; %1 entre deux actions</translation>
+    </message>
+    <message>
+        <source>clock set forward by %1 while a mix ran</source>
+        <translation>horloge avancée de %1 pendant un mélange</translation>
+    </message>
+    <message>
+        <source>clock set back by %1 while a mix ran</source>
+        <translation>horloge reculée de %1 pendant un mélange</translation>
+    </message>
+    <message>
+        <source>no deviations</source>
+        <translation>aucun écart</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n deviation(s)</source>
+        <translation>
+            <numerusform>%n écart</numerusform>
+            <numerusform>%n écarts</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Events</name>
+    <message>
+        <source>air %1, panel %2, humidity %3</source>
+        <translation>air %1, panneau %2, humidité %3</translation>
+    </message>
+    <message>
+        <source>%1 deep</source>
+        <translation>profond de %1</translation>
+    </message>
+    <message>
+        <source>panel %1</source>
+        <translation>panneau %1</translation>
+    </message>
+    <message>
+        <source>bevel %1 : 1</source>
+        <translation>chanfrein %1 : 1</translation>
+    </message>
+    <message>
+        <source>Taken in: %1, %2</source>
+        <translation>Entré : %1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>Changed. %1</source>
+        <extracomment>%1 is an answer: &quot;Dry or damp: damp&quot;</extracomment>
+        <translation>Modifié. %1</translation>
+    </message>
+    <message>
+        <source>Planned again: %1, %2, %3</source>
+        <translation>Replanifié : %1, %2, %3</translation>
+    </message>
+    <message>
+        <source>Plan accepted: %1, %2, %3</source>
+        <translation>Plan accepté : %1, %2, %3</translation>
+    </message>
+    <message>
+        <source>Read: %1; panel %2 above dew point</source>
+        <translation>Mesuré : %1 ; écart de rosée %2</translation>
+    </message>
+    <message>
+        <source>%1: hardener in, %2 + %3</source>
+        <translation>%1 : durcisseur mis, %2 + %3</translation>
+    </message>
+    <message>
+        <source>%1: edges clear after %2</source>
+        <translation>%1 : bords dégagés après %2</translation>
+    </message>
+    <message>
+        <source>%1: set on the board after %2</source>
+        <translation>%1 : pris sur la palette après %2</translation>
+    </message>
+    <message>
+        <source>%1: set on the panel after %2</source>
+        <translation>%1 : pris sur le panneau après %2</translation>
+    </message>
+    <message>
+        <source>%1: sands after %2</source>
+        <translation>%1 : ponçable après %2</translation>
+    </message>
+    <message>
+        <source>%1: sanded and dusted off</source>
+        <translation>%1 : poncé et dépoussiéré</translation>
+    </message>
+    <message>
+        <source>Panel turned</source>
+        <translation>Panneau retourné</translation>
+    </message>
+    <message>
+        <source>Parked: %1</source>
+        <translation>En attente : %1</translation>
+    </message>
+    <message>
+        <source>Parked: %1. %2</source>
+        <translation>En attente : %1. %2</translation>
+    </message>
+    <message>
+        <source>Assessed again from the first question</source>
+        <translation>Réévalué dès la première question</translation>
+    </message>
+    <message>
+        <source>Taken up again</source>
+        <translation>Repris</translation>
+    </message>
+    <message>
+        <source>Handed over</source>
+        <translation>Remis</translation>
+    </message>
+    <message>
+        <source>Photo: %1</source>
+        <translation>Photo : %1</translation>
+    </message>
+    <message>
+        <source>Note: %1</source>
+        <translation>Note : %1</translation>
+    </message>
+    <message>
+        <source>Finishing batch %1</source>
+        <translation>Mélange de finition %1</translation>
+    </message>
+    <message>
+        <source>Batch %1</source>
+        <translation>Mélange %1</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <translation>non indiqué</translation>
     </message>
 </context>
 <context>
@@ -416,55 +961,119 @@
     </message>
     <message>
         <source>%1: missing</source>
-        <translation>%1 : manque</translation>
+        <translation>%1&#xa0;: manque</translation>
     </message>
     <message>
         <source>%1: missing; it must be one of: %2</source>
-        <translation>%1 : manque ; il faut une valeur parmi : %2</translation>
+        <translation>%1&#xa0;: manque&#xa0;; il faut une valeur parmi&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1: missing; it must be %2</source>
-        <translation>%1 : manque ; il faut %2</translation>
+        <translation>%1&#xa0;: manque&#xa0;; il faut %2</translation>
     </message>
     <message>
         <source>%1: %2 is out of range; allowed is %3 to %4</source>
-        <translation>%1 : %2 hors limites ; admis de %3 à %4</translation>
+        <translation>%1&#xa0;: %2 hors limites&#xa0;; admis de %3 à %4</translation>
     </message>
     <message>
         <source>%1: not known; known here: %2</source>
-        <translation>%1 : inconnu ; connus ici : %2</translation>
+        <translation>%1&#xa0;: inconnu&#xa0;; connus ici&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1: %2 does not fit; it must be %3</source>
-        <translation>%1 : %2 ne convient pas ; il faut %3</translation>
+        <translation>%1&#xa0;: %2 ne convient pas&#xa0;; il faut %3</translation>
     </message>
     <message>
         <source>%1: %2 is not one of: %3</source>
-        <translation>%1 : %2 n’est pas parmi : %3</translation>
+        <translation>%1&#xa0;: %2 n’est pas parmi&#xa0;: %3</translation>
     </message>
     <message>
         <source>%1: %2 cannot be read; it looks like: %3</source>
-        <translation>%1 : %2 illisible ; forme attendue : %3</translation>
+        <translation>%1&#xa0;: %2 illisible&#xa0;; forme attendue&#xa0;: %3</translation>
     </message>
     <message>
         <source>%1: must not be empty</source>
-        <translation>%1 : ne doit pas être vide</translation>
+        <translation>%1&#xa0;: ne doit pas être vide</translation>
     </message>
     <message>
         <source>%1: %2 is too long; at most %3 characters</source>
-        <translation>%1 : %2 est trop long ; %3 caractères au plus</translation>
+        <translation>%1&#xa0;: %2 est trop long&#xa0;; %3 caractères au plus</translation>
     </message>
     <message>
         <source>%1: %2 does not agree with %3: %4</source>
-        <translation>%1 : %2 ne s’accorde pas avec %3 : %4</translation>
+        <translation>%1&#xa0;: %2 ne s’accorde pas avec %3&#xa0;: %4</translation>
     </message>
     <message>
         <source>%1: %2 is not there; there is: %3</source>
-        <translation>%1 : %2 n’y est pas ; il y a : %3</translation>
+        <translation>%1&#xa0;: %2 n’y est pas&#xa0;; il y a&#xa0;: %3</translation>
     </message>
     <message>
         <source>Bead</source>
         <translation>Cordon</translation>
+    </message>
+</context>
+<context>
+    <name>Hands</name>
+    <message>
+        <source>Hands: job %1 is still being spread.</source>
+        <translation>Mains : dossier %1 encore en étalement.</translation>
+    </message>
+    <message>
+        <source>Hands: job %1 needs its edges cleared now.</source>
+        <translation>Mains : dossier %1, bords à dégager maintenant.</translation>
+    </message>
+    <message>
+        <source>Hands: job %1 needs its edges cleared in %2.</source>
+        <translation>Mains : dossier %1, bords à dégager dans %2.</translation>
+    </message>
+    <message>
+        <source>Hands: job %1 sands easily only until %2.</source>
+        <translation>Mains : dossier %1, ponçage facile jusqu’à %2 seulement.</translation>
+    </message>
+    <message>
+        <source>spread it</source>
+        <translation>étaler</translation>
+    </message>
+    <message>
+        <source>clear the edges</source>
+        <translation>dégager les bords</translation>
+    </message>
+    <message>
+        <source>sand it</source>
+        <translation>poncer</translation>
+    </message>
+    <message>
+        <source>Hold this batch back until %1: %2 to go.</source>
+        <translation>Retenir ce mélange jusqu’à %1 : encore %2.</translation>
+    </message>
+    <message>
+        <source>Two jobs need hands now: first job %1, %2, then job %3.</source>
+        <translation>Deux dossiers demandent des mains : d’abord %1, %2, puis %3.</translation>
+    </message>
+    <message>
+        <source>In %1 two jobs need hands: first job %2, %3, then job %4.</source>
+        <extracomment>%1 is a time, mm:ss; %2 and %4 job numbers; %3 what to do with the first</extracomment>
+        <translation>Dans %1, deux dossiers demandent des mains : d’abord %2, %3, puis %4.</translation>
+    </message>
+    <message>
+        <source>two jobs need hands, turn %1</source>
+        <translation>deux dossiers à la fois, tour %1</translation>
+    </message>
+    <message>
+        <source>Too hot for this lift: %1 of %2. Let the panel cool and read again.</source>
+        <translation>Trop chaud pour cette passe : %1, admis %2. Laisser refroidir le panneau et remesurer.</translation>
+    </message>
+    <message>
+        <source>Too thick for this product: %1 of %2. Choose the product planned with.</source>
+        <translation>Trop épais pour ce produit : %1, admis %2. Prendre le produit du plan.</translation>
+    </message>
+    <message>
+        <source>The cure of this product cannot be worked out. Choose the product planned with.</source>
+        <translation>Le durcissement de ce produit ne se calcule pas. Prendre le produit du plan.</translation>
+    </message>
+    <message>
+        <source>Not this product here: %1 Choose the product planned with.</source>
+        <translation>Pas ce produit ici : %1 Prendre le produit du plan.</translation>
     </message>
 </context>
 <context>
@@ -475,43 +1084,43 @@
     </message>
     <message>
         <source>Air temperature, −30 to 60 °C.</source>
-        <translation>Température de l’air, −30 à 60 °C.</translation>
+        <translation>Température de l’air, −30 à 60&#xa0;°C.</translation>
     </message>
     <message>
         <source>Relative humidity, above 0 to 100 %.</source>
-        <translation>Humidité relative, au-dessus de 0 à 100 %.</translation>
+        <translation>Humidité relative, au-dessus de 0 à 100&#xa0;%.</translation>
     </message>
     <message>
         <source>Panel temperature, −30 to 100 °C.</source>
-        <translation>Température du panneau, −30 à 100 °C.</translation>
+        <translation>Température du panneau, −30 à 100&#xa0;°C.</translation>
     </message>
     <message>
         <source>--%1: given %2 times; allowed is once</source>
-        <translation>--%1 : donné %2 fois ; admis une fois</translation>
+        <translation>--%1&#xa0;: donné %2 fois&#xa0;; admis une fois</translation>
     </message>
     <message>
         <source>--%1: must not be empty; it needs %2</source>
-        <translation>--%1 : ne doit pas être vide ; il faut %2</translation>
+        <translation>--%1&#xa0;: ne doit pas être vide&#xa0;; il faut %2</translation>
     </message>
     <message>
         <source>--%1: missing; it needs %2</source>
-        <translation>--%1 : manque ; il faut %2</translation>
+        <translation>--%1&#xa0;: manque&#xa0;; il faut %2</translation>
     </message>
     <message>
         <source>FILE: missing; it is a file, or - for standard input</source>
-        <translation>FILE : manque ; un fichier, ou - pour l’entrée standard</translation>
+        <translation>FILE&#xa0;: manque&#xa0;; un fichier, ou - pour l’entrée standard</translation>
     </message>
     <message>
         <source>FILE: must not be empty; it is a file, or - for standard input</source>
-        <translation>FILE : ne doit pas être vide ; un fichier, ou - pour l’entrée standard</translation>
+        <translation>FILE&#xa0;: ne doit pas être vide&#xa0;; un fichier, ou - pour l’entrée standard</translation>
     </message>
     <message>
         <source>&apos;%1&apos;: one word too many</source>
-        <translation>&apos;%1&apos; : un mot de trop</translation>
+        <translation>&apos;%1&apos;&#xa0;: un mot de trop</translation>
     </message>
     <message>
         <source>Language of the texts: %1; otherwise en.</source>
-        <translation>Langue des textes : %1 ; sinon en.</translation>
+        <translation>Langue des textes&#xa0;: %1&#xa0;; sinon en.</translation>
     </message>
     <message>
         <source>This help.</source>
@@ -523,15 +1132,15 @@
     </message>
     <message>
         <source>&apos;%1&apos;: no such option; --help lists them</source>
-        <translation>&apos;%1&apos; : option inconnue ; --help les liste</translation>
+        <translation>&apos;%1&apos;&#xa0;: option inconnue&#xa0;; --help les liste</translation>
     </message>
     <message>
         <source>&apos;%1&apos;: its value is missing</source>
-        <translation>&apos;%1&apos; : sa valeur manque</translation>
+        <translation>&apos;%1&apos;&#xa0;: sa valeur manque</translation>
     </message>
     <message>
         <source>Usage: %1</source>
-        <translation>Usage : %1</translation>
+        <translation>Usage&#xa0;: %1</translation>
     </message>
     <message>
         <source>Without a command the bench opens.</source>
@@ -551,19 +1160,19 @@
     </message>
     <message>
         <source>&apos;%1&apos;: no such command; there is: %2</source>
-        <translation>&apos;%1&apos; : commande inconnue ; il y a : %2</translation>
+        <translation>&apos;%1&apos;&#xa0;: commande inconnue&#xa0;; il y a&#xa0;: %2</translation>
     </message>
     <message>
         <source>A defect of the program: %1</source>
-        <translation>Un défaut du programme : %1</translation>
+        <translation>Un défaut du programme&#xa0;: %1</translation>
     </message>
     <message>
         <source>FILE: &apos;%1&apos; cannot be read: %2</source>
-        <translation>FILE : &apos;%1&apos; illisible : %2</translation>
+        <translation>FILE&#xa0;: &apos;%1&apos; illisible&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1: it breaks here: %2: %3</source>
-        <translation>%1 : rupture ici : %2 : %3</translation>
+        <translation>%1&#xa0;: rupture ici&#xa0;: %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>a name that no file has yet</source>
@@ -571,7 +1180,7 @@
     </message>
     <message>
         <source>--to: &apos;%1&apos; cannot be written: %2</source>
-        <translation>--to : écriture de &apos;%1&apos; impossible : %2</translation>
+        <translation>--to&#xa0;: écriture de &apos;%1&apos; impossible&#xa0;: %2</translation>
     </message>
     <message>
         <source>Whether a log holds, and the first place where it breaks.</source>
@@ -583,7 +1192,7 @@
     </message>
     <message>
         <source>A head that the chain must hold: 64 hexadecimal digits.</source>
-        <translation>Une tête que la chaîne doit contenir : 64 chiffres hexadécimaux.</translation>
+        <translation>Une tête que la chaîne doit contenir&#xa0;: 64 chiffres hexadécimaux.</translation>
     </message>
     <message>
         <source>A consistent copy of a log, verified after writing.</source>
@@ -591,11 +1200,11 @@
     </message>
     <message>
         <source>The log; the program may be running on it.</source>
-        <translation>Le journal ; le programme peut l’utiliser.</translation>
+        <translation>Le journal&#xa0;; le programme peut l’utiliser.</translation>
     </message>
     <message>
         <source>The copy; a file that is there is never overwritten.</source>
-        <translation>La copie ; un fichier existant n’est jamais écrasé.</translation>
+        <translation>La copie&#xa0;; un fichier existant n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>Bead and both masses for a puddle, or puddle and bead for a mass.</source>
@@ -603,15 +1212,15 @@
     </message>
     <message>
         <source>The puddle across, 5 to 500 mm.</source>
-        <translation>La largeur de la galette, 5 à 500 mm.</translation>
+        <translation>La largeur de la galette, 5 à 500&#xa0;mm.</translation>
     </message>
     <message>
         <source>The mass of filler instead, 0.1 to 20000 g.</source>
-        <translation>La masse de mastic à la place, 0.1 à 20000 g.</translation>
+        <translation>La masse de mastic à la place, 0.1 à 20000&#xa0;g.</translation>
     </message>
     <message>
         <source>The product sheet, by id or class; otherwise mixed strand.</source>
-        <translation>La fiche produit, par id ou classe ; sinon fibre mixte.</translation>
+        <translation>La fiche produit, par id ou classe&#xa0;; sinon fibre mixte.</translation>
     </message>
     <message>
         <source>Plans the repair that FILE describes.</source>
@@ -629,6 +1238,468 @@
         <source>Solves the cure case in FILE.</source>
         <translation>Résout le cas de durcissement de FILE.</translation>
     </message>
+    <message>
+        <source>--pdf: &apos;%1&apos; cannot be written: %2</source>
+        <translation>--pdf : écriture de &apos;%1&apos; impossible : %2</translation>
+    </message>
+    <message>
+        <source>One day&apos;s repairs with their records, as JSON, CSV or on paper.</source>
+        <translation>Les réparations d’un jour et leurs historiques, en JSON, CSV ou sur papier.</translation>
+    </message>
+    <message>
+        <source>The day, by the bench&apos;s own clock.</source>
+        <translation>Le jour, selon l’horloge du poste.</translation>
+    </message>
+    <message>
+        <source>JSON on standard output: the whole records.</source>
+        <translation>JSON sur la sortie standard : les historiques complets.</translation>
+    </message>
+    <message>
+        <source>CSV on standard output: one row a repair.</source>
+        <translation>CSV sur la sortie standard : une ligne par réparation.</translation>
+    </message>
+    <message>
+        <source>A PDF; a file that is there is never overwritten.</source>
+        <translation>Un PDF ; un fichier existant n’est jamais écrasé.</translation>
+    </message>
+    <message>
+        <source>Of the PDF: a4 or letter; otherwise a4.</source>
+        <translation>Pour le PDF : a4 ou letter ; sinon a4.</translation>
+    </message>
+    <message>
+        <source>Of the PDF: metric or us; otherwise metric.</source>
+        <translation>Pour le PDF : metric ou us ; sinon metric.</translation>
+    </message>
+</context>
+<context>
+    <name>JobSheet</name>
+    <message>
+        <source>The safety data sheet, the vehicle maker’s repair manual, local codes and licensed practice come first.</source>
+        <translation>Priment : fiche de sécurité, manuel du constructeur, règles locales, personnel habilité.</translation>
+    </message>
+    <message>
+        <source>Log %1…, entries: %2</source>
+        <extracomment>%1 is the beginning of a hash, %2 how many entries the log had</extracomment>
+        <translation>Journal %1…, entrées : %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>a page of a sheet: &quot;1 of 3&quot;</extracomment>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation>Journal</translation>
+    </message>
+    <message>
+        <source>End of the chain</source>
+        <translation>Fin de la chaîne</translation>
+    </message>
+    <message>
+        <source>Entries</source>
+        <translation>Entrées</translation>
+    </message>
+    <message>
+        <source>Bench</source>
+        <translation>Poste</translation>
+    </message>
+    <message>
+        <source>Work of %1</source>
+        <extracomment>%1 is a day, &quot;2026-11-25&quot;</extracomment>
+        <translation>Travail du %1</translation>
+    </message>
+    <message>
+        <source>Nothing was recorded on this day.</source>
+        <translation>Rien n’a été enregistré ce jour.</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Dossier</translation>
+    </message>
+    <message>
+        <source>Panel</source>
+        <translation>Panneau</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>État</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Qui</translation>
+    </message>
+    <message>
+        <source>Deviations</source>
+        <translation>Écarts</translation>
+    </message>
+    <message>
+        <source>Job sheet · %1 · %2 · %3</source>
+        <translation>Feuille de travail · %1 · %2 · %3</translation>
+    </message>
+    <message>
+        <source>Day sheet · %1</source>
+        <translation>Feuille du jour · %1</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Jours</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personnes</translation>
+    </message>
+    <message>
+        <source>Taken in</source>
+        <translation>Entré</translation>
+    </message>
+    <message>
+        <source>Handed over</source>
+        <translation>Remis</translation>
+    </message>
+    <message>
+        <source>From first to last act</source>
+        <translation>Première à dernière action</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Quand</translation>
+    </message>
+    <message>
+        <source>%1 (before: %2)</source>
+        <translation>%1 (avant : %2)</translation>
+    </message>
+    <message>
+        <source>%1 (asked again later)</source>
+        <translation>%1 (redemandé ensuite)</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation>Constat</translation>
+    </message>
+    <message>
+        <source>Question</source>
+        <translation>Question</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation>Réponse</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Mesures</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Air</translation>
+    </message>
+    <message>
+        <source>Humidity</source>
+        <translation>Humidité</translation>
+    </message>
+    <message>
+        <source>Dew point</source>
+        <translation>Point de rosée</translation>
+    </message>
+    <message>
+        <source>Panel above it</source>
+        <translation>Écart de rosée</translation>
+    </message>
+    <message>
+        <source>lift %1, %2</source>
+        <translation>passe %1, %2</translation>
+    </message>
+    <message>
+        <source>coat %1</source>
+        <translation>couche %1</translation>
+    </message>
+    <message>
+        <source>%1 (demo sheet)</source>
+        <translation>%1 (fiche de démo)</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <translation>non indiqué</translation>
+    </message>
+    <message>
+        <source>Batches: what was mixed</source>
+        <translation>Mélanges : quantités</translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <translation>Mélange</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Fiche</translation>
+    </message>
+    <message>
+        <source>Filler lot</source>
+        <translation>Lot mastic</translation>
+    </message>
+    <message>
+        <source>Hardener lot</source>
+        <translation>Lot durcisseur</translation>
+    </message>
+    <message>
+        <source>Planned</source>
+        <translation>Prévu</translation>
+    </message>
+    <message>
+        <source>Mixed</source>
+        <translation>Mélangé</translation>
+    </message>
+    <message>
+        <source>Hardener</source>
+        <translation>Durcisseur</translation>
+    </message>
+    <message>
+        <source>Hardener in</source>
+        <translation>Durcisseur mis</translation>
+    </message>
+    <message>
+        <source>Batches: their clocks</source>
+        <translation>Mélanges : leurs temps</translation>
+    </message>
+    <message>
+        <source>From &apos;hardener in&apos;, as told / as predicted when it was mixed.</source>
+        <translation>Depuis « durcisseur mis » : indiqué / prévu lors du mélange.</translation>
+    </message>
+    <message>
+        <source>Set on the board</source>
+        <translation>Pris sur la palette</translation>
+    </message>
+    <message>
+        <source>Edges clear</source>
+        <translation>Bords dégagés</translation>
+    </message>
+    <message>
+        <source>Set on the panel</source>
+        <translation>Pris sur le panneau</translation>
+    </message>
+    <message>
+        <source>Sands</source>
+        <translation>Ponçable</translation>
+    </message>
+    <message>
+        <source>Sanded</source>
+        <translation>Poncé</translation>
+    </message>
+    <message>
+        <source>What was laid</source>
+        <translation>Couches posées</translation>
+    </message>
+    <message>
+        <source>Layer</source>
+        <translation>Couche</translation>
+    </message>
+    <message>
+        <source>Filler</source>
+        <translation>Mastic</translation>
+    </message>
+    <message>
+        <source>Batches</source>
+        <translation>Mélanges</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Dès</translation>
+    </message>
+    <message>
+        <source>Turn the panel</source>
+        <translation>Retourner le panneau</translation>
+    </message>
+    <message>
+        <source>Panel turned</source>
+        <translation>Panneau retourné</translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation>Étapes</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Étape</translation>
+    </message>
+    <message>
+        <source>Told</source>
+        <translation>Indiqué</translation>
+    </message>
+    <message>
+        <source>still parked</source>
+        <translation>encore en attente</translation>
+    </message>
+    <message>
+        <source>assessed again</source>
+        <translation>réévalué</translation>
+    </message>
+    <message>
+        <source>taken up again</source>
+        <translation>repris</translation>
+    </message>
+    <message>
+        <source>Parked</source>
+        <translation>En attente</translation>
+    </message>
+    <message>
+        <source>When, who</source>
+        <translation>Quand, qui</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Où</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Pourquoi</translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation>Jusqu’à</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notes</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>not done</source>
+        <translation>non fait</translation>
+    </message>
+    <message>
+        <source>Hand-over tests</source>
+        <translation>Essais de remise</translation>
+    </message>
+    <message>
+        <source>Test</source>
+        <translation>Essai</translation>
+    </message>
+    <message>
+        <source>Section</source>
+        <translation>Coupe</translation>
+    </message>
+    <message>
+        <source>To scale; depth drawn %1 times as large as width.</source>
+        <translation>À l’échelle ; profondeur grossie %1 fois la largeur.</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <source>Plan %1</source>
+        <translation>Plan %1</translation>
+    </message>
+    <message>
+        <source>Accepted %1</source>
+        <translation>Accepté %1</translation>
+    </message>
+    <message>
+        <source>Another plan took its place.</source>
+        <translation>Remplacé par un autre plan.</translation>
+    </message>
+    <message>
+        <source>Filler in all</source>
+        <translation>Mastic en tout</translation>
+    </message>
+    <message>
+        <source>Hardener in all</source>
+        <translation>Durcisseur en tout</translation>
+    </message>
+    <message>
+        <source>Cavity</source>
+        <translation>Cavité</translation>
+    </message>
+    <message>
+        <source>Built proud</source>
+        <translation>Surépaisseur</translation>
+    </message>
+    <message>
+        <source>Cure shrinkage</source>
+        <translation>Retrait de prise</translation>
+    </message>
+    <message>
+        <source>Left on the board</source>
+        <translation>Reste sur palette</translation>
+    </message>
+    <message>
+        <source>Heat limit</source>
+        <translation>Limite chaleur</translation>
+    </message>
+    <message>
+        <source>Finish</source>
+        <translation>Finition</translation>
+    </message>
+    <message>
+        <source>%1, %2 in all; coats: %3; at most %4 a coat and %5 in all; %6</source>
+        <translation>%1, %2 en tout ; couches : %3 ; au plus %4 par couche et %5 en tout ; %6</translation>
+    </message>
+    <message>
+        <source>Ready for primer</source>
+        <translation>Prêt pour l’apprêt</translation>
+    </message>
+    <message>
+        <source>%1 after accepting</source>
+        <translation>%1 après acceptation</translation>
+    </message>
+    <message>
+        <source>Times from</source>
+        <translation>Temps selon</translation>
+    </message>
+    <message>
+        <source>Lift</source>
+        <translation>Passe</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <translation>Épaisseur</translation>
+    </message>
+    <message>
+        <source>Hottest</source>
+        <translation>Maximum</translation>
+    </message>
+    <message>
+        <source>Puddle</source>
+        <translation>Galette</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Hauteur</translation>
+    </message>
+    <message>
+        <source>Bead</source>
+        <translation>Cordon</translation>
+    </message>
+    <message>
+        <source>Board sets</source>
+        <translation>Prise palette</translation>
+    </message>
+    <message>
+        <source>Panel sets</source>
+        <translation>Prise panneau</translation>
+    </message>
+    <message>
+        <source>Not %1: %2</source>
+        <translation>Pas %1 : %2</translation>
+    </message>
+    <message>
+        <source>%1: the picture cannot be read</source>
+        <translation>%1 : image illisible</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Photos</translation>
+    </message>
+    <message>
+        <source>No photo: %1</source>
+        <translation>Sans photo : %1</translation>
+    </message>
 </context>
 <context>
     <name>KeyPad</name>
@@ -639,6 +1710,19 @@
     <message>
         <source>Decimal point</source>
         <translation>Virgule</translation>
+    </message>
+</context>
+<context>
+    <name>LetterKeys</name>
+    <message>
+        <source>Space</source>
+        <extracomment>short: a key of 20 mm</extracomment>
+        <translation>Espace</translation>
+    </message>
+    <message>
+        <source>Erase</source>
+        <extracomment>short: a key of 20 mm; takes the last letter away</extracomment>
+        <translation>Effacer</translation>
     </message>
 </context>
 <context>
@@ -685,7 +1769,7 @@
     </message>
     <message>
         <source>Choose another file; this one is left as it is.</source>
-        <translation>Choisir un autre fichier ; celui-ci reste tel quel.</translation>
+        <translation>Choisir un autre fichier&#xa0;; celui-ci reste tel quel.</translation>
     </message>
     <message>
         <source>This database belongs to another program.</source>
@@ -697,7 +1781,7 @@
     </message>
     <message>
         <source>Use that version; the log is left as it is.</source>
-        <translation>Prendre cette version ; le journal reste tel quel.</translation>
+        <translation>Prendre cette version&#xa0;; le journal reste tel quel.</translation>
     </message>
     <message>
         <source>The log can be read but not written.</source>
@@ -808,7 +1892,7 @@
     </message>
     <message>
         <source>Deeper than the panel is thick: that is a hole.</source>
-        <translation>Plus profond que l’épaisseur : c’est un trou.</translation>
+        <translation>Plus profond que l’épaisseur&#xa0;: c’est un trou.</translation>
     </message>
     <message>
         <source>Air</source>
@@ -828,7 +1912,7 @@
     </message>
     <message>
         <source>Dew point: not yet known</source>
-        <translation>Point de rosée : non connu</translation>
+        <translation>Point de rosée&#xa0;: non connu</translation>
     </message>
     <message>
         <source>Dew point %1, panel %2 above it</source>
@@ -836,18 +1920,22 @@
     </message>
     <message>
         <source>Measured: go on</source>
-        <translation>Mesuré : continuer</translation>
+        <translation>Mesuré&#xa0;: continuer</translation>
     </message>
     <message>
         <source>Read: go on</source>
-        <translation>Lu : continuer</translation>
+        <translation>Lu&#xa0;: continuer</translation>
+    </message>
+    <message>
+        <source>Read air and panel again</source>
+        <translation>Remesurer air et panneau</translation>
     </message>
 </context>
 <context>
     <name>MessageScreen</name>
     <message>
         <source>hold 1 s</source>
-        <translation>tenir 1 s</translation>
+        <translation>tenir 1&#xa0;s</translation>
     </message>
 </context>
 <context>
@@ -1164,6 +2252,183 @@
     </message>
 </context>
 <context>
+    <name>Notes</name>
+    <message>
+        <source>As found</source>
+        <translation>À l’arrivée</translation>
+    </message>
+    <message>
+        <source>Bare</source>
+        <translation>À nu</translation>
+    </message>
+    <message>
+        <source>Filled</source>
+        <translation>Mastiqué</translation>
+    </message>
+    <message>
+        <source>Guide coat</source>
+        <translation>Témoin</translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <extracomment>in a list of photos: &quot;as found, bare, filled&quot;</extracomment>
+        <translation>à l’arrivée</translation>
+    </message>
+    <message>
+        <source>bare</source>
+        <translation>à nu</translation>
+    </message>
+    <message>
+        <source>filled</source>
+        <translation>mastiqué</translation>
+    </message>
+    <message>
+        <source>guide coat</source>
+        <translation>témoin</translation>
+    </message>
+    <message>
+        <source>Deeper than it looked</source>
+        <translation>Plus profond qu’il semblait</translation>
+    </message>
+    <message>
+        <source>Crack ran further</source>
+        <translation>Fissure plus longue</translation>
+    </message>
+    <message>
+        <source>Old repair found below</source>
+        <translation>Ancienne réparation dessous</translation>
+    </message>
+    <message>
+        <source>Panel warmed first</source>
+        <translation>Panneau chauffé d’abord</translation>
+    </message>
+    <message>
+        <source>Filler from a new tub</source>
+        <translation>Mastic d’un pot neuf</translation>
+    </message>
+    <message>
+        <source>Hardener from a new tube</source>
+        <translation>Durcisseur d’un tube neuf</translation>
+    </message>
+    <message>
+        <source>A mix was thrown away</source>
+        <translation>Un mélange a été jeté</translation>
+    </message>
+    <message>
+        <source>Edge lifted: cut back</source>
+        <translation>Bord décollé : recoupé</translation>
+    </message>
+    <message>
+        <source>Pinholes opened and filled</source>
+        <translation>Piqûres ouvertes et mastiquées</translation>
+    </message>
+    <message>
+        <source>Second technician helped</source>
+        <translation>Aide d’un second technicien</translation>
+    </message>
+    <message>
+        <source>Supervisor had a look</source>
+        <translation>Vu par le chef d’atelier</translation>
+    </message>
+    <message>
+        <source>Waits for a part</source>
+        <translation>Attend une pièce</translation>
+    </message>
+    <message>
+        <source>waits for a part</source>
+        <translation>attend une pièce</translation>
+    </message>
+    <message>
+        <source>waits for an answer</source>
+        <translation>attend une réponse</translation>
+    </message>
+    <message>
+        <source>too cold or too damp</source>
+        <translation>trop froid ou humide</translation>
+    </message>
+    <message>
+        <source>metal-work comes first</source>
+        <translation>tôlerie d’abord</translation>
+    </message>
+    <message>
+        <source>other work comes first</source>
+        <translation>autre travail d’abord</translation>
+    </message>
+    <message>
+        <source>the shift is over</source>
+        <translation>fin du service</translation>
+    </message>
+    <message>
+        <source>stays at this bench</source>
+        <translation>reste à ce poste</translation>
+    </message>
+    <message>
+        <source>to %1</source>
+        <extracomment>%1 is a person: goes on after &quot;Parked:&quot;</extracomment>
+        <translation>chez %1</translation>
+    </message>
+</context>
+<context>
+    <name>NotesScreen</name>
+    <message>
+        <source>What is to be noted?</source>
+        <translation>Que faut-il noter ?</translation>
+    </message>
+    <message>
+        <source>To the present step</source>
+        <translation>À l’étape en cours</translation>
+    </message>
+    <message>
+        <source>More notes</source>
+        <translation>Autres notes</translation>
+    </message>
+    <message>
+        <source>In your own words</source>
+        <translation>Texte libre</translation>
+    </message>
+    <message>
+        <source>No notes yet.</source>
+        <translation>Pas encore de note.</translation>
+    </message>
+    <message>
+        <source>Older notes</source>
+        <translation>Plus anciennes</translation>
+    </message>
+    <message>
+        <source>Newest notes</source>
+        <translation>Plus récentes</translation>
+    </message>
+    <message>
+        <source>%1–%2 of %3</source>
+        <extracomment>notes %1 to %2 of %3</extracomment>
+        <translation>%1–%2 sur %3</translation>
+    </message>
+    <message>
+        <source>Write the note</source>
+        <translation>Écrire la note</translation>
+    </message>
+    <message>
+        <source>Keep this note</source>
+        <translation>Garder cette note</translation>
+    </message>
+    <message>
+        <source>The code holds a control character.</source>
+        <translation>Le code a un caractère de contrôle.</translation>
+    </message>
+    <message>
+        <source>It is not written down.</source>
+        <translation>Ce n’est pas noté.</translation>
+    </message>
+    <message>
+        <source>The note is empty.</source>
+        <translation>La note est vide.</translation>
+    </message>
+    <message>
+        <source>Write 1 to %1 characters.</source>
+        <translation>Écrire 1 à %1 caractères.</translation>
+    </message>
+</context>
+<context>
     <name>Outlooks</name>
     <message numerus="yes">
         <source>%n lift(s).</source>
@@ -1184,9 +2449,52 @@
         <source>Board sets in %1. Gels on the panel in %2, sands from %3. Hottest %4.</source>
         <translation>Palette prise dans %1. Prise au panneau en %2, ponçage dès %3. Maximum %4.</translation>
     </message>
+</context>
+<context>
+    <name>PhotosScreen</name>
     <message>
-        <source>Limit %1: too hot for this lift. Let air and panel cool, or assess again.</source>
-        <translation>Limite %1 : trop chaud pour cette passe. Laisser refroidir l’air et le panneau ou réévaluer.</translation>
+        <source>cannot be shown</source>
+        <translation>non affichable</translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>illisible</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>lecture</translation>
+    </message>
+    <message>
+        <source>Tap what the photo shows</source>
+        <translation>Toucher ce que montre la photo</translation>
+    </message>
+    <message>
+        <source>To the present step</source>
+        <translation>À l’étape en cours</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>aucune</translation>
+    </message>
+    <message>
+        <source>In which folder are the pictures?</source>
+        <translation>Dans quel répertoire sont les images ?</translation>
+    </message>
+    <message>
+        <source>Use this folder</source>
+        <translation>Prendre ce répertoire</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Plus</translation>
+    </message>
+    <message>
+        <source>One up</source>
+        <translation>Monter</translation>
+    </message>
+    <message>
+        <source>camera or card</source>
+        <translation>appareil ou carte</translation>
     </message>
 </context>
 <context>
@@ -1205,7 +2513,7 @@
     </message>
     <message>
         <source>%1 min</source>
-        <translation>%1 min</translation>
+        <translation>%1&#xa0;min</translation>
     </message>
     <message numerus="yes">
         <source>%n more mix(es) running</source>
@@ -1239,11 +2547,11 @@
     <name>PictureLabels</name>
     <message>
         <source>%1 over the bevel, %2 : 1</source>
-        <translation>%1 sur le chanfrein, %2 : 1</translation>
+        <translation>%1 sur le chanfrein, %2&#xa0;: 1</translation>
     </message>
     <message>
         <source>%1: %2, %3</source>
-        <translation>%1 : %2, %3</translation>
+        <translation>%1&#xa0;: %2, %3</translation>
     </message>
     <message>
         <source>finish %1 (limit %2)</source>
@@ -1251,11 +2559,11 @@
     </message>
     <message>
         <source>%1 panel; depth drawn to the scale of the width</source>
-        <translation>panneau %1 ; profondeur à l’échelle de la largeur</translation>
+        <translation>panneau %1&#xa0;; profondeur à l’échelle de la largeur</translation>
     </message>
     <message>
         <source>%1 panel; depth drawn %2 times as large as width</source>
-        <translation>panneau %1 ; profondeur grossie %2 fois la largeur</translation>
+        <translation>panneau %1&#xa0;; profondeur grossie %2 fois la largeur</translation>
     </message>
     <message>
         <source>True size</source>
@@ -1267,46 +2575,186 @@
     </message>
 </context>
 <context>
+    <name>PlanWords</name>
+    <message>
+        <source>Fibre filler</source>
+        <translation>Mastic fibre</translation>
+    </message>
+    <message>
+        <source>Faces to fill</source>
+        <translation>Faces à remplir</translation>
+    </message>
+    <message>
+        <source>Lifts still to lay</source>
+        <translation>Passes encore à poser</translation>
+    </message>
+    <message>
+        <source>Batches still to mix</source>
+        <translation>Mélanges encore à faire</translation>
+    </message>
+    <message>
+        <source>Fibre filler still to mix</source>
+        <translation>Mastic fibre encore à mélanger</translation>
+    </message>
+    <message>
+        <source>Hardener for it</source>
+        <translation>Son durcisseur</translation>
+    </message>
+    <message>
+        <source>Finishing filler, thickness</source>
+        <translation>Mastic de finition, épaisseur</translation>
+    </message>
+    <message>
+        <source>Steps of preparing to do</source>
+        <translation>Préparations à faire</translation>
+    </message>
+    <message>
+        <source>gear on</source>
+        <extracomment>a step of preparing in two or three words, in a list</extracomment>
+        <translation>s’équiper</translation>
+    </message>
+    <message>
+        <source>own tools</source>
+        <translation>outils à part</translation>
+    </message>
+    <message>
+        <source>wash</source>
+        <translation>laver</translation>
+    </message>
+    <message>
+        <source>degrease</source>
+        <translation>dégraisser</translation>
+    </message>
+    <message>
+        <source>flash off</source>
+        <translation>évaporer</translation>
+    </message>
+    <message>
+        <source>strip paint</source>
+        <translation>décaper</translation>
+    </message>
+    <message>
+        <source>cut to sound</source>
+        <translation>couper au sain</translation>
+    </message>
+    <message>
+        <source>find cracks</source>
+        <translation>voir fissures</translation>
+    </message>
+    <message>
+        <source>stop-drill</source>
+        <translation>percer pointes</translation>
+    </message>
+    <message>
+        <source>squeeze-out off</source>
+        <translation>ôter bavures</translation>
+    </message>
+    <message>
+        <source>dress the weld</source>
+        <translation>meuler soudure</translation>
+    </message>
+    <message>
+        <source>dry</source>
+        <translation>sécher</translation>
+    </message>
+    <message>
+        <source>bevel</source>
+        <translation>chanfreiner</translation>
+    </message>
+    <message>
+        <source>bevel both faces</source>
+        <translation>chanfrein deux faces</translation>
+    </message>
+    <message>
+        <source>open the gouge</source>
+        <translation>ouvrir l’entaille</translation>
+    </message>
+    <message>
+        <source>bevel the upper panel</source>
+        <translation>chanfrein du dessus</translation>
+    </message>
+    <message>
+        <source>abrade the back</source>
+        <translation>poncer le dos</translation>
+    </message>
+    <message>
+        <source>bond a backing</source>
+        <translation>coller un renfort</translation>
+    </message>
+    <message>
+        <source>dam</source>
+        <translation>barrage</translation>
+    </message>
+    <message>
+        <source>80 grit</source>
+        <translation>grain 80</translation>
+    </message>
+    <message>
+        <source>dust off</source>
+        <translation>dépoussiérer</translation>
+    </message>
+    <message>
+        <source>wipe</source>
+        <translation>essuyer</translation>
+    </message>
+    <message>
+        <source>read the panel</source>
+        <translation>mesurer</translation>
+    </message>
+    <message>
+        <source>%1 deep</source>
+        <translation>profond de %1</translation>
+    </message>
+    <message>
+        <source>panel %1</source>
+        <translation>panneau %1</translation>
+    </message>
+    <message>
+        <source>air %1, panel %2, humidity %3</source>
+        <translation>air %1, panneau %2, humidité %3</translation>
+    </message>
+</context>
+<context>
     <name>Questions</name>
     <message>
         <source>What is this panel made of?</source>
-        <translation>De quoi est fait ce panneau ?</translation>
+        <translation>De quoi est fait ce panneau&#xa0;?</translation>
     </message>
     <message>
         <source>What is wrong with it?</source>
-        <translation>Quel est le dommage ?</translation>
+        <translation>Quel est le dommage&#xa0;?</translation>
     </message>
     <message>
         <source>How is this seam welded?</source>
-        <translation>Comment ce joint est-il soudé ?</translation>
+        <translation>Comment ce joint est-il soudé&#xa0;?</translation>
     </message>
     <message>
         <source>Has the adhesive in this seam cured?</source>
-        <translation>La colle de ce joint a-t-elle durci ?</translation>
+        <translation>La colle de ce joint a-t-elle durci&#xa0;?</translation>
     </message>
     <message>
         <source>How large is the damage?</source>
-        <translation>Quelle taille a le dommage ?</translation>
+        <translation>Quelle taille a le dommage&#xa0;?</translation>
     </message>
     <message>
         <source>Can you reach it from behind?</source>
-        <translation>Y a-t-il accès par derrière ?</translation>
+        <translation>Y a-t-il accès par derrière&#xa0;?</translation>
     </message>
     <message>
         <source>What is on the surface now?</source>
-        <translation>Qu’y a-t-il sur la surface ?</translation>
+        <translation>Qu’y a-t-il sur la surface&#xa0;?</translation>
     </message>
     <message>
         <source>What is this part of the vehicle for?</source>
-        <translation>À quoi sert cette partie du véhicule ?</translation>
+        <translation>À quoi sert cette partie du véhicule&#xa0;?</translation>
     </message>
     <message>
         <source>Is it dry right through?</source>
-        <translation>Est-ce sec à cœur ?</translation>
+        <translation>Est-ce sec à cœur&#xa0;?</translation>
     </message>
     <message>
         <source>What is inside the laminate?</source>
-        <translation>Qu’y a-t-il dans le stratifié ?</translation>
+        <translation>Qu’y a-t-il dans le stratifié&#xa0;?</translation>
     </message>
     <message>
         <source>Read the air, the panel and the humidity</source>
@@ -1439,11 +2887,11 @@
     </message>
     <message>
         <source>skin, skirt, fairing: nothing depends on it</source>
-        <translation>peau, bas de caisse, carénage : rien n’en dépend</translation>
+        <translation>peau, bas de caisse, carénage&#xa0;: rien n’en dépend</translation>
     </message>
     <message>
         <source>pillar, rail, or within 30 cm of brake, steering, suspension</source>
-        <translation>montant, longeron, ou à moins de 30 cm de frein, direction, suspension</translation>
+        <translation>montant, longeron, ou à moins de 30&#xa0;cm de frein, direction, suspension</translation>
     </message>
     <message>
         <source>belt or seat mounting, glass flange, airbag, high voltage</source>
@@ -1610,7 +3058,7 @@
     </message>
     <message>
         <source>Long strand only bridges; mixed strand must go over it.</source>
-        <translation>La fibre longue ne fait que ponter ; fibre mixte par-dessus.</translation>
+        <translation>La fibre longue ne fait que ponter&#xa0;; fibre mixte par-dessus.</translation>
     </message>
     <message>
         <source>The table does not say that it may be used here.</source>
@@ -1623,44 +3071,43 @@
     <message>
         <source>%1 suits better here.</source>
         <extracomment>%1 is a filler class: &quot;mixed strand&quot;</extracomment>
-        <translation>%1 : convient mieux ici.</translation>
+        <translation>%1&#xa0;: convient mieux ici.</translation>
     </message>
     <message>
         <source>The dent is %1 deep: metal-work aims at %2 or less.</source>
-        <translation>Le creux fait %1 : la tôlerie vise %2 ou moins.</translation>
+        <translation>Le creux fait %1&#xa0;: la tôlerie vise %2 ou moins.</translation>
     </message>
     <message>
         <source>The panel is at %1, below %2: it cures slower and grips less.</source>
-        <translation>Panneau à %1, sous %2 : il durcit moins vite, accroche moins.</translation>
+        <translation>Panneau à %1, sous %2&#xa0;: il durcit moins vite, accroche moins.</translation>
     </message>
     <message>
         <source>The hole is %1 across: bond a backing first, lapping %2.</source>
-        <extracomment>%1 is the hole&apos;s size, %2 how far the backing laps its edge</extracomment>
-        <translation>Trou de %1 : coller d’abord un renfort, recouvrant de %2.</translation>
+        <translation>Trou de %1&#xa0;: coller d’abord un renfort, recouvrant de %2.</translation>
     </message>
     <message>
         <source>No bevel is given: filler cracks out of square edges.</source>
-        <translation>Chanfrein non indiqué : le mastic se fend aux bords vifs.</translation>
+        <translation>Chanfrein non indiqué&#xa0;: le mastic se fend aux bords vifs.</translation>
     </message>
     <message>
         <source>%1 is too little to measure by a bead: weigh it to 0.01 g, or mix %2 and book the waste.</source>
-        <translation>%1 est trop peu pour un cordon : peser à 0,01 g, ou mélanger %2 et noter la perte.</translation>
+        <translation>%1 est trop peu pour un cordon&#xa0;: peser à 0,01&#xa0;g, ou mélanger %2 et noter la perte.</translation>
     </message>
     <message>
         <source>The puddle is only %1 across, below %2: weigh instead.</source>
-        <translation>Galette de %1 seulement, sous %2 : plutôt peser.</translation>
+        <translation>Galette de %1 seulement, sous %2&#xa0;: plutôt peser.</translation>
     </message>
     <message>
         <source>The puddle is %1 across, above %2: split the batch.</source>
-        <translation>Galette de %1, au-dessus de %2 : diviser le mélange.</translation>
+        <translation>Galette de %1, au-dessus de %2&#xa0;: diviser le mélange.</translation>
     </message>
     <message>
         <source>The puddle is %1 across, the board %2: split the batch.</source>
-        <translation>Galette de %1, palette de %2 : diviser le mélange.</translation>
+        <translation>Galette de %1, palette de %2&#xa0;: diviser le mélange.</translation>
     </message>
     <message>
         <source>Demo sheet: its values are invented, not for work.</source>
-        <translation>Fiche de démo : valeurs inventées, pas pour le travail.</translation>
+        <translation>Fiche de démo&#xa0;: valeurs inventées, pas pour le travail.</translation>
     </message>
     <message>
         <source>%1 in one go reaches %2, limit %3: %4 lifts.</source>
@@ -1671,12 +3118,44 @@
         <source>At most %1 in one go today: more would pass %2.</source>
         <translation>Aujourd’hui au plus %1 d’un coup : plus dépasserait %2.</translation>
     </message>
+    <message>
+        <source>Nobody reaches behind it: %1 bridges the backing, %2 goes over it.</source>
+        <extracomment>%1 is the hole&apos;s size, %2 how far the backing laps its edge</extracomment>
+        <translation>Sans accès par derrière : %1 ponte le renfort, %2 par-dessus.</translation>
+    </message>
 </context>
 <context>
     <name>Settings</name>
     <message>
         <source>bench.ini: not allowed and left out: %1</source>
         <translation>bench.ini : non permis, omis : %1</translation>
+    </message>
+</context>
+<context>
+    <name>SheetScreen</name>
+    <message>
+        <source>Documents</source>
+        <translation>Documents</translation>
+    </message>
+    <message>
+        <source>USB stick</source>
+        <translation>Clé USB</translation>
+    </message>
+</context>
+<context>
+    <name>SideKey</name>
+    <message>
+        <source>Photo: %1</source>
+        <extracomment>%1 is when: &quot;as found&quot;, &quot;bare&quot;, &quot;filled&quot;, &quot;guide coat&quot;</extracomment>
+        <translation>Photo : %1</translation>
+    </message>
+    <message>
+        <source>taken %1</source>
+        <translation>prise %1</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>aucune</translation>
     </message>
 </context>
 <context>
@@ -1739,7 +3218,7 @@
     </message>
     <message>
         <source>Mixed: %1 of fibre filler, %2 of finishing filler, in %3.</source>
-        <translation>Mélangé : %1 de mastic fibre, %2 de finition, en %3.</translation>
+        <translation>Mélangé&#xa0;: %1 de mastic fibre, %2 de finition, en %3.</translation>
     </message>
     <message>
         <source>The paint system’s data sheet says when it may be primed.</source>
@@ -1766,68 +3245,13 @@
         <translation>Au bandeau</translation>
     </message>
     <message>
-        <source>Parked</source>
-        <translation>En attente</translation>
+        <source>No photo yet: %1.</source>
+        <extracomment>%1 is a list of photos: &quot;as found, bare&quot;</extracomment>
+        <translation>Photo manque : %1.</translation>
     </message>
     <message>
-        <source>Parked: %1</source>
-        <translation>En attente : %1</translation>
-    </message>
-    <message>
-        <source>It was parked to ask.</source>
-        <translation>En attente d’une réponse.</translation>
-    </message>
-    <message>
-        <source>Go on only when the answer is there.</source>
-        <translation>Continuer seulement avec la réponse.</translation>
-    </message>
-    <message>
-        <source>Take it up again</source>
-        <translation>Reprendre</translation>
-    </message>
-    <message>
-        <source>When what was wrong has been put right, assess it again from the first question.</source>
-        <translation>Défaut corrigé : réévaluer dès la première question.</translation>
-    </message>
-    <message>
-        <source>Leave it parked</source>
-        <translation>Laisser en attente</translation>
-    </message>
-    <message>
-        <source>Assess again</source>
-        <translation>Réévaluer</translation>
-    </message>
-    <message>
-        <source>Stop</source>
-        <translation>Stop</translation>
-    </message>
-    <message>
-        <source>Stop here and ask</source>
-        <translation>Arrêter et demander</translation>
-    </message>
-    <message>
-        <source>Ask the supervisor before you go on.</source>
-        <translation>Demander au chef d’atelier avant de continuer.</translation>
-    </message>
-    <message>
-        <source>The mix on this panel goes on curing and its clock runs on.</source>
-        <translation>Le mélange sur ce panneau continue de durcir, son temps court.</translation>
-    </message>
-    <message>
-        <source>Nothing is lost: parked, it waits on the rail at this very step.</source>
-        <translation>Rien n’est perdu : en attente au bandeau, à cette étape.</translation>
-    </message>
-    <message>
-        <source>The safety data sheet and the maker’s repair manual come first.</source>
-        <translation>La fiche de sécurité et le manuel du constructeur priment.</translation>
-    </message>
-    <message>
-        <source>Answered: go on</source>
-        <translation>Répondu : continuer</translation>
-    </message>
-    <message>
-        <source>Park it</source>
-        <translation>Attente</translation>
+        <source>Photos</source>
+        <translation>Photos</translation>
     </message>
 </context>
 <context>
@@ -1860,11 +3284,11 @@
     <name>Stepper</name>
     <message>
         <source>%1: less</source>
-        <translation>%1 : moins</translation>
+        <translation>%1&#xa0;: moins</translation>
     </message>
     <message>
         <source>%1: more</source>
-        <translation>%1 : plus</translation>
+        <translation>%1&#xa0;: plus</translation>
     </message>
     <message>
         <source>not answered yet</source>
@@ -1876,7 +3300,7 @@
     </message>
     <message>
         <source>%1, unit: %2</source>
-        <translation>%1, unité : %2</translation>
+        <translation>%1, unité&#xa0;: %2</translation>
     </message>
 </context>
 <context>
@@ -1923,7 +3347,7 @@
     </message>
     <message>
         <source>Two cloths: one wipes it on, the other takes it off. Before any abrasive.</source>
-        <translation>Deux chiffons : un pour appliquer, un pour essuyer. Avant tout ponçage.</translation>
+        <translation>Deux chiffons&#xa0;: un pour appliquer, un pour essuyer. Avant tout ponçage.</translation>
     </message>
     <message>
         <source>Degreased with two cloths</source>
@@ -1935,7 +3359,7 @@
     </message>
     <message>
         <source>Two cloths, wipe on and off. Slow solvents soak into open fibre and stay.</source>
-        <translation>Deux chiffons : appliquer, essuyer. Les solvants lents restent dans la fibre.</translation>
+        <translation>Deux chiffons&#xa0;: appliquer, essuyer. Les solvants lents restent dans la fibre.</translation>
     </message>
     <message>
         <source>Let the solvent flash off</source>
@@ -1943,7 +3367,7 @@
     </message>
     <message>
         <source>Wait until nothing smells and nothing feels cold.</source>
-        <translation>Attendre : plus d’odeur, plus de froid au toucher.</translation>
+        <translation>Attendre&#xa0;: plus d’odeur, plus de froid au toucher.</translation>
     </message>
     <message>
         <source>Solvent has flashed off</source>
@@ -1967,7 +3391,7 @@
     </message>
     <message>
         <source>What is white or rattles is loose. Tap: it must ring alike all round.</source>
-        <translation>Blanc ou sonnant creux : décollé. Tapoter : le son doit être égal.</translation>
+        <translation>Blanc ou sonnant creux&#xa0;: décollé. Tapoter&#xa0;: le son doit être égal.</translation>
     </message>
     <message>
         <source>Cut to sound material</source>
@@ -2015,7 +3439,7 @@
     </message>
     <message>
         <source>Let it cool first. No pore may remain: weld it again where one does.</source>
-        <translation>Laisser refroidir. Aucun pore ne doit rester : sinon ressouder.</translation>
+        <translation>Laisser refroidir. Aucun pore ne doit rester&#xa0;: sinon ressouder.</translation>
     </message>
     <message>
         <source>Level, cool, free of pores</source>
@@ -2027,7 +3451,7 @@
     </message>
     <message>
         <source>Front, edges and back. Tape clear film over it: no mist may form underneath.</source>
-        <translation>Face, chants, dos. Coller un film clair : pas de buée dessous.</translation>
+        <translation>Face, chants, dos. Coller un film clair&#xa0;: pas de buée dessous.</translation>
     </message>
     <message>
         <source>Proved dry</source>
@@ -2110,16 +3534,12 @@
         <translation>Passer un renfort par le trou et le coller</translation>
     </message>
     <message>
-        <source>Wet cloth on a card, pulled up with wire, lapping %1. Hold it until it cures.</source>
-        <translation>Tissu imprégné sur carton, tiré au fil, recouvrant de %1. Tenir jusqu’au durcissement.</translation>
-    </message>
-    <message>
         <source>Close the hole with a dam of tape or card</source>
-        <translation>Fermer le trou : barrage d’adhésif ou carton</translation>
+        <translation>Fermer le trou&#xa0;: barrage d’adhésif ou carton</translation>
     </message>
     <message>
         <source>Behind the missing area; tape on clean surface only.</source>
-        <translation>Derrière le manque ; adhésif sur surface propre seulement.</translation>
+        <translation>Derrière le manque&#xa0;; adhésif sur surface propre seulement.</translation>
     </message>
     <message>
         <source>Dam is on</source>
@@ -2151,11 +3571,11 @@
     </message>
     <message>
         <source>Dust off with extraction, then with clean air</source>
-        <translation>Dépoussiérer : aspiration, puis air propre</translation>
+        <translation>Dépoussiérer&#xa0;: aspiration, puis air propre</translation>
     </message>
     <message>
         <source>Dry, oil-free, below 30 psi (2 bar), with chip guarding. No solvent on ground fibre.</source>
-        <translation>Sec, sans huile, sous 30 psi (2 bar), protection contre projections. Aucun solvant sur fibre poncée.</translation>
+        <translation>Sec, sans huile, sous 30&#xa0;psi (2&#xa0;bar), protection contre projections. Aucun solvant sur fibre poncée.</translation>
     </message>
     <message>
         <source>Free of dust</source>
@@ -2203,7 +3623,7 @@
     </message>
     <message>
         <source>A thin, even veil; it shows what is high and what is low.</source>
-        <translation>Voile fin et régulier ; il montre hauts et creux.</translation>
+        <translation>Voile fin et régulier&#xa0;; il montre hauts et creux.</translation>
     </message>
     <message>
         <source>Guide coat is on</source>
@@ -2239,7 +3659,7 @@
     </message>
     <message>
         <source>Extraction first, then clean, dry, oil-free air, below 30 psi (2 bar).</source>
-        <translation>Aspirer, puis air propre, sec, sans huile, sous 30 psi (2 bar).</translation>
+        <translation>Aspirer, puis air propre, sec, sans huile, sous 30&#xa0;psi (2&#xa0;bar).</translation>
     </message>
     <message>
         <source>Inspect the surface in raking light</source>
@@ -2247,7 +3667,7 @@
     </message>
     <message>
         <source>No pinhole at half a metre, no edge, no guide coat. Pinholes are opened and filled, never buried.</source>
-        <translation>Ni piqûre à 50 cm, ni bord, ni témoin. Piqûres : ouvrir et mastiquer, jamais recouvrir.</translation>
+        <translation>Ni piqûre à 50&#xa0;cm, ni bord, ni témoin. Piqûres&#xa0;: ouvrir et mastiquer, jamais recouvrir.</translation>
     </message>
     <message>
         <source>Inspected, nothing found</source>
@@ -2283,7 +3703,7 @@
     </message>
     <message>
         <source>On a curved panel, compare with the other side.</source>
-        <translation>Panneau galbé : comparer à l’autre côté.</translation>
+        <translation>Panneau galbé&#xa0;: comparer à l’autre côté.</translation>
     </message>
     <message>
         <source>No gap, no rocking</source>
@@ -2295,7 +3715,7 @@
     </message>
     <message>
         <source>From half a metre, light from the side. Pinholes are opened and filled, never buried.</source>
-        <translation>À 50 cm, lumière de côté. Piqûres : ouvrir et mastiquer, jamais recouvrir.</translation>
+        <translation>À 50&#xa0;cm, lumière de côté. Piqûres&#xa0;: ouvrir et mastiquer, jamais recouvrir.</translation>
     </message>
     <message>
         <source>No pinhole</source>
@@ -2315,11 +3735,11 @@
     </message>
     <message>
         <source>Tap with a coin over repair and surround</source>
-        <translation>Tapoter à la pièce : réparation et pourtour</translation>
+        <translation>Tapoter à la pièce&#xa0;: réparation et pourtour</translation>
     </message>
     <message>
         <source>A dull spot is hollow.</source>
-        <translation>Un son mat : c’est creux.</translation>
+        <translation>Un son mat&#xa0;: c’est creux.</translation>
     </message>
     <message>
         <source>It rings alike all over</source>
@@ -2336,6 +3756,10 @@
     <message>
         <source>No edge to feel</source>
         <translation>Aucun bord senti</translation>
+    </message>
+    <message>
+        <source>Abrade the inside first. Wet cloth on a card, pulled up with wire, lapping %1, held until it cures.</source>
+        <translation>D’abord poncer l’intérieur. Tissu imprégné sur carton, tiré au fil, recouvrant de %1, tenu jusqu’au durcissement.</translation>
     </message>
 </context>
 <context>
@@ -2395,10 +3819,6 @@
     <message>
         <source>Dry it, and prove that it is dry.</source>
         <translation>Sécher, et prouver que c’est sec.</translation>
-    </message>
-    <message>
-        <source>Open it and renew the core first.</source>
-        <translation>Ouvrir et refaire d’abord l’âme.</translation>
     </message>
     <message>
         <source>Clean, prime and seal it to the vehicle maker’s pattern.</source>
@@ -2486,31 +3906,23 @@
     </message>
     <message>
         <source>Well beyond the repair, edges feathered; then assess again.</source>
-        <translation>Bien au-delà, bords en dégradé ; puis réévaluer.</translation>
+        <translation>Bien au-delà, bords en dégradé&#xa0;; puis réévaluer.</translation>
     </message>
     <message>
         <source>What is left thin or holed is cut out; then assess again.</source>
-        <translation>Ce qui reste mince ou percé se coupe ; puis réévaluer.</translation>
+        <translation>Ce qui reste mince ou percé se coupe&#xa0;; puis réévaluer.</translation>
     </message>
     <message>
         <source>Cured epoxy that is abraded may stay; then assess again.</source>
-        <translation>L’époxy durci et poncé peut rester ; puis réévaluer.</translation>
+        <translation>L’époxy durci et poncé peut rester&#xa0;; puis réévaluer.</translation>
     </message>
     <message>
         <source>Then assess again.</source>
         <translation>Puis réévaluer.</translation>
     </message>
     <message>
-        <source>Tape clear film over it: no mist underneath after a while.</source>
-        <translation>Coller un film clair : pas de buée après un moment.</translation>
-    </message>
-    <message>
-        <source>Close the skin again; then assess again.</source>
-        <translation>Refermer la peau ; puis réévaluer.</translation>
-    </message>
-    <message>
         <source>Only where the maker’s method calls for a continuous weld: weld, dress, then assess again.</source>
-        <translation>Seulement si le constructeur demande un cordon continu : souder, meuler, puis réévaluer.</translation>
+        <translation>Seulement si le constructeur demande un cordon continu&#xa0;: souder, meuler, puis réévaluer.</translation>
     </message>
     <message>
         <source>One of the two answers is wrong.</source>
@@ -2522,11 +3934,7 @@
     </message>
     <message>
         <source>Then it is a seam or a low spot: assess again.</source>
-        <translation>C’est alors un joint ou un creux : réévaluer.</translation>
-    </message>
-    <message>
-        <source>Raise it as near to level as it goes; then assess again.</source>
-        <translation>Relever au plus près du niveau ; puis réévaluer.</translation>
+        <translation>C’est alors un joint ou un creux&#xa0;: réévaluer.</translation>
     </message>
     <message>
         <source>What stays low after that can be assessed again.</source>
@@ -2534,7 +3942,7 @@
     </message>
     <message>
         <source>On zinc, cured and abraded epoxy primer first is another way.</source>
-        <translation>Sur zinc, autre voie : primaire époxy durci et poncé.</translation>
+        <translation>Sur zinc, autre voie&#xa0;: primaire époxy durci et poncé.</translation>
     </message>
     <message>
         <source>Temperature is never corrected with hardener.</source>
@@ -2597,6 +4005,38 @@
         <source>Until it is right, use a filler whose sheet is.</source>
         <translation>D’ici là, prendre un mastic dont la fiche est juste.</translation>
     </message>
+    <message>
+        <source>Follow the vehicle maker’s method for these parts.</source>
+        <translation>Suivre la méthode du constructeur pour ces pièces.</translation>
+    </message>
+    <message>
+        <source>Open it and renew the wet wood first.</source>
+        <translation>Ouvrir et refaire d’abord le bois mouillé.</translation>
+    </message>
+    <message>
+        <source>Have skin and core repaired as one.</source>
+        <translation>Faire réparer peau et âme ensemble.</translation>
+    </message>
+    <message>
+        <source>Airbags and high voltage only by those trained and licensed for them.</source>
+        <translation>Airbags et haute tension : personnel formé et habilité seulement.</translation>
+    </message>
+    <message>
+        <source>Tape clear film over it. When no mist forms underneath, assess again.</source>
+        <translation>Coller un film clair. Si aucune buée dessous, réévaluer.</translation>
+    </message>
+    <message>
+        <source>Laminate the skin shut and prove it dry; then assess again.</source>
+        <translation>Refermer la peau au stratifié, prouver que c’est sec ; puis réévaluer.</translation>
+    </message>
+    <message>
+        <source>By the vehicle maker’s method, with a resin that leaves the foam whole.</source>
+        <translation>Selon la méthode du constructeur, avec une résine qui n’attaque pas la mousse.</translation>
+    </message>
+    <message>
+        <source>Aim at half of that limit or less; then assess again.</source>
+        <translation>Viser la moitié de cette limite ou moins ; puis réévaluer.</translation>
+    </message>
 </context>
 <context>
     <name>Stops</name>
@@ -2639,7 +4079,7 @@
     <message>
         <source>Not assessed: %1.</source>
         <extracomment>%1 is a question of the assessment: &quot;kind of weld&quot;</extracomment>
-        <translation>Non évalué : %1.</translation>
+        <translation>Non évalué&#xa0;: %1.</translation>
     </message>
     <message>
         <source>A question without an answer never counts as yes.</source>
@@ -2667,7 +4107,7 @@
     </message>
     <message>
         <source>Its fibres carry load, and filler hides damage between the plies.</source>
-        <translation>Ses fibres portent ; le mastic cache les dommages entre plis.</translation>
+        <translation>Ses fibres portent&#xa0;; le mastic cache les dommages entre plis.</translation>
     </message>
     <message>
         <source>It is cast plastic without fibre.</source>
@@ -2675,7 +4115,7 @@
     </message>
     <message>
         <source>It is brittle: the crack runs on beside the filler.</source>
-        <translation>Il est cassant : la fissure file à côté du mastic.</translation>
+        <translation>Il est cassant&#xa0;: la fissure file à côté du mastic.</translation>
     </message>
     <message>
         <source>It is magnesium.</source>
@@ -2703,7 +4143,7 @@
     </message>
     <message>
         <source>Belts, seats, glass, airbags or high voltage are here.</source>
-        <translation>Ici : ceintures, sièges, vitrage, airbags ou haute tension.</translation>
+        <translation>Ici&#xa0;: ceintures, sièges, vitrage, airbags ou haute tension.</translation>
     </message>
     <message>
         <source>People depend on this part as it was built.</source>
@@ -2783,11 +4223,11 @@
     </message>
     <message>
         <source>Flux is acid and greasy: nothing holds on it.</source>
-        <translation>Le flux est acide et gras : rien n’y tient.</translation>
+        <translation>Le flux est acide et gras&#xa0;: rien n’y tient.</translation>
     </message>
     <message>
         <source>Do not fill while it is damp</source>
-        <translation>Ne pas mastiquer : humide</translation>
+        <translation>Ne pas mastiquer&#xa0;: humide</translation>
     </message>
     <message>
         <source>The panel is damp.</source>
@@ -2803,7 +4243,7 @@
     </message>
     <message>
         <source>Styrene and heat attack foam, and the skin loses its support.</source>
-        <translation>Styrène et chaleur attaquent la mousse ; la peau perd son appui.</translation>
+        <translation>Styrène et chaleur attaquent la mousse&#xa0;; la peau perd son appui.</translation>
     </message>
     <message>
         <source>There is a wet wood core under the laminate.</source>
@@ -2815,7 +4255,7 @@
     </message>
     <message>
         <source>It is spot-welded: a joint, not damage.</source>
-        <translation>Soudé par points : un joint, pas un dommage.</translation>
+        <translation>Soudé par points&#xa0;: un joint, pas un dommage.</translation>
     </message>
     <message>
         <source>The panels move and hold water between the spots. The line shows through later, and rust creeps in.</source>
@@ -2823,7 +4263,7 @@
     </message>
     <message>
         <source>It is stitch-welded: a joint, not damage.</source>
-        <translation>Soudé par cordons courts : un joint, pas un dommage.</translation>
+        <translation>Soudé par cordons courts&#xa0;: un joint, pas un dommage.</translation>
     </message>
     <message>
         <source>The panels move and hold water in the gaps. The line shows through later, and rust creeps in.</source>
@@ -2831,7 +4271,7 @@
     </message>
     <message>
         <source>A weld seam cannot be on %1.</source>
-        <translation>Joint soudé impossible avec : %1.</translation>
+        <translation>Joint soudé impossible avec&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Either the seam is bonded, or the panel is metal.</source>
@@ -2839,7 +4279,7 @@
     </message>
     <message>
         <source>A rust hole cannot be in %1.</source>
-        <translation>Trou de rouille impossible avec : %1.</translation>
+        <translation>Trou de rouille impossible avec&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Either the hole has another cause, or the panel is metal.</source>
@@ -2855,7 +4295,7 @@
     </message>
     <message>
         <source>It still shrinks and swells, and its line shows through the paint.</source>
-        <translation>Elle travaille encore ; sa ligne ressort sous la peinture.</translation>
+        <translation>Elle travaille encore&#xa0;; sa ligne ressort sous la peinture.</translation>
     </message>
     <message>
         <source>Do not fill this crack</source>
@@ -2863,7 +4303,7 @@
     </message>
     <message>
         <source>A crack in metal is fatigue or tearing.</source>
-        <translation>Une fissure du métal : fatigue ou déchirure.</translation>
+        <translation>Une fissure du métal&#xa0;: fatigue ou déchirure.</translation>
     </message>
     <message>
         <source>It runs on under the filler and opens again.</source>
@@ -2875,7 +4315,7 @@
     </message>
     <message>
         <source>Sheet metal has no section to bevel, so nothing holds the filler.</source>
-        <translation>La tôle n’a pas d’épaisseur à chanfreiner : rien ne tient.</translation>
+        <translation>La tôle n’a pas d’épaisseur à chanfreiner&#xa0;: rien ne tient.</translation>
     </message>
     <message>
         <source>Rust has eaten through the metal.</source>
@@ -2891,7 +4331,7 @@
     </message>
     <message>
         <source>It is %1 deep; filling ends at %2.</source>
-        <translation>Profondeur %1 ; limite du mastic %2.</translation>
+        <translation>Profondeur %1&#xa0;; limite du mastic %2.</translation>
     </message>
     <message>
         <source>Thick filler on sheet metal shrinks, cracks and shows.</source>
@@ -2899,7 +4339,7 @@
     </message>
     <message>
         <source>It is %1 across; filling ends at %2.</source>
-        <translation>Largeur %1 ; limite du mastic %2.</translation>
+        <translation>Largeur %1&#xa0;; limite du mastic %2.</translation>
     </message>
     <message>
         <source>Filler does not replace that much of a panel.</source>
@@ -2912,15 +4352,15 @@
     <message>
         <source>No loaded filler suits %1 with this damage: %2.</source>
         <extracomment>%1 is a substrate, %2 a damage</extracomment>
-        <translation>Aucun mastic enregistré ne convient : %1, %2.</translation>
+        <translation>Aucun mastic enregistré ne convient&#xa0;: %1, %2.</translation>
     </message>
     <message>
         <source>No loaded sheet allows it, and nothing defaults to yes.</source>
-        <translation>Aucune fiche enregistrée ne l’autorise ; rien n’est oui d’office.</translation>
+        <translation>Aucune fiche enregistrée ne l’autorise&#xa0;; rien n’est oui d’office.</translation>
     </message>
     <message>
         <source>It would gel in %1; kneading alone takes %2.</source>
-        <translation>Prise en %1 ; le malaxage seul prend %2.</translation>
+        <translation>Prise en %1&#xa0;; le malaxage seul prend %2.</translation>
     </message>
     <message>
         <source>It would set before it is spread. Less hardener is not the way.</source>
@@ -2928,7 +4368,7 @@
     </message>
     <message>
         <source>The panel’s margin over the dew point is %1; it needs %2.</source>
-        <translation>Écart au point de rosée du panneau : %1 ; il faut %2.</translation>
+        <translation>Écart au point de rosée du panneau&#xa0;: %1&#xa0;; il faut %2.</translation>
     </message>
     <message>
         <source>Water you cannot see settles on it and keeps filler off.</source>
@@ -2936,7 +4376,7 @@
     </message>
     <message>
         <source>The panel is at %1; filling starts at %2.</source>
-        <translation>Panneau à %1 ; mastic à partir de %2.</translation>
+        <translation>Panneau à %1&#xa0;; mastic à partir de %2.</translation>
     </message>
     <message>
         <source>Filler on a cold panel stays soft and does not grip.</source>
@@ -2944,7 +4384,7 @@
     </message>
     <message>
         <source>The panel is at %1; filling ends at %2.</source>
-        <translation>Panneau à %1 ; mastic jusqu’à %2.</translation>
+        <translation>Panneau à %1&#xa0;; mastic jusqu’à %2.</translation>
     </message>
     <message>
         <source>Filler on a hot panel gels before it wets the surface.</source>
@@ -2952,7 +4392,7 @@
     </message>
     <message>
         <source>The air is at %1; filling starts at %2.</source>
-        <translation>Air à %1 ; mastic à partir de %2.</translation>
+        <translation>Air à %1&#xa0;; mastic à partir de %2.</translation>
     </message>
     <message>
         <source>Cold filler and hardener cure slowly and unevenly.</source>
@@ -2960,7 +4400,7 @@
     </message>
     <message>
         <source>The air is at %1; filling ends at %2.</source>
-        <translation>Air à %1 ; mastic jusqu’à %2.</translation>
+        <translation>Air à %1&#xa0;; mastic jusqu’à %2.</translation>
     </message>
     <message>
         <source>The mix gels on the board before it is spread.</source>
@@ -3108,11 +4548,27 @@
     </message>
     <message>
         <source>Which panel is it?</source>
-        <translation>Quel panneau ?</translation>
+        <translation>Quel panneau&#xa0;?</translation>
     </message>
     <message>
         <source>Who is at the bench?</source>
-        <translation>Qui est au poste ?</translation>
+        <translation>Qui est au poste&#xa0;?</translation>
+    </message>
+    <message>
+        <source>The code is empty.</source>
+        <translation>Le code est vide.</translation>
+    </message>
+    <message>
+        <source>The code holds a control character.</source>
+        <translation>Le code a un caractère de contrôle.</translation>
+    </message>
+    <message>
+        <source>The code has %1 characters.</source>
+        <translation>Le code a %1 caractères.</translation>
+    </message>
+    <message>
+        <source>Scan 1 to %1 letters and figures.</source>
+        <translation>Scanner 1 à %1 lettres et chiffres.</translation>
     </message>
 </context>
 <context>
@@ -3188,7 +4644,7 @@
     </message>
     <message>
         <source>The maker’s repair manual, local codes and licensed practice come first.</source>
-        <translation>Priment : manuel du constructeur, règles locales, personnel habilité.</translation>
+        <translation>Priment&#xa0;: manuel du constructeur, règles locales, personnel habilité.</translation>
     </message>
     <message>
         <source>input</source>
@@ -3208,9 +4664,17 @@
     <message numerus="yes">
         <source>%n act(s) not saved yet: the disk refuses. They are kept and tried again.</source>
         <translation>
-            <numerusform>%n action non enregistrée : le disque refuse. Gardée, nouvel essai en cours.</numerusform>
-            <numerusform>%n actions non enregistrées : le disque refuse. Gardées, nouvel essai en cours.</numerusform>
+            <numerusform>%n action non enregistrée&#xa0;: le disque refuse. Gardée, nouvel essai en cours.</numerusform>
+            <numerusform>%n actions non enregistrées&#xa0;: le disque refuse. Gardées, nouvel essai en cours.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Scanned %1: not wanted here.</source>
+        <translation>Scanné %1 : pas attendu ici.</translation>
+    </message>
+    <message>
+        <source>A scan came without its Enter. Set the scanner to end with Enter.</source>
+        <translation>Code reçu sans Entrée. Régler le lecteur pour finir par Entrée.</translation>
     </message>
 </context>
 <context>
@@ -3237,7 +4701,7 @@
     </message>
     <message>
         <source>hold 1 s</source>
-        <translation>tenir 1 s</translation>
+        <translation>tenir 1&#xa0;s</translation>
     </message>
     <message>
         <source>On the board</source>
@@ -3265,7 +4729,7 @@
     </message>
     <message>
         <source>Knead firmly: no air, no streaks</source>
-        <translation>Malaxer à fond : ni air ni traînées</translation>
+        <translation>Malaxer à fond&#xa0;: ni air ni traînées</translation>
     </message>
     <message>
         <source>until you spread</source>
@@ -3289,7 +4753,7 @@
     </message>
     <message>
         <source>It has gelled by the sheet: hands off</source>
-        <translation>Pris selon la fiche : ne pas toucher</translation>
+        <translation>Pris selon la fiche&#xa0;: ne pas toucher</translation>
     </message>
     <message>
         <source>since hardener in</source>
@@ -3297,11 +4761,11 @@
     </message>
     <message>
         <source>Nail and paper say: it sands</source>
-        <translation>Ongle et papier : il se ponce</translation>
+        <translation>Ongle et papier&#xa0;: il se ponce</translation>
     </message>
     <message>
         <source>Hands off: let it cure</source>
-        <translation>Ne pas toucher : il durcit</translation>
+        <translation>Ne pas toucher&#xa0;: il durcit</translation>
     </message>
     <message>
         <source>until it may be tested</source>
@@ -3309,7 +4773,7 @@
     </message>
     <message>
         <source>Nail leaves no mark, paper powders: then sand</source>
-        <translation>L’ongle ne marque pas, le papier poudre : poncer</translation>
+        <translation>L’ongle ne marque pas, le papier poudre&#xa0;: poncer</translation>
     </message>
     <message>
         <source>of easy sanding left</source>
@@ -3317,7 +4781,7 @@
     </message>
     <message>
         <source>since hardener in: it gets harder</source>
-        <translation>depuis le durcisseur : il durcit</translation>
+        <translation>depuis le durcisseur&#xa0;: il durcit</translation>
     </message>
     <message>
         <source>from the sheet, for this layer on this panel</source>
@@ -3326,6 +4790,10 @@
     <message>
         <source>Curve</source>
         <translation>Courbe</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Attention</translation>
     </message>
 </context>
 <context>
@@ -3399,7 +4867,7 @@
     <name>strandbench::FiguresScreen</name>
     <message>
         <source>%1 is not measured yet.</source>
-        <translation>%1 : pas encore mesuré.</translation>
+        <translation>%1&#xa0;: pas encore mesuré.</translation>
     </message>
     <message>
         <source>Tap its figure to key it in.</source>
@@ -3426,7 +4894,7 @@
     </message>
     <message>
         <source>nobody yet: tap</source>
-        <translation>personne : toucher</translation>
+        <translation>personne&#xa0;: toucher</translation>
     </message>
     <message>
         <source>More jobs</source>
@@ -3443,6 +4911,101 @@
             <numerusform>%n en tout</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Today’s work</source>
+        <translation>Travail du jour</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::LotScreen</name>
+    <message>
+        <source>Which product is in your hand?</source>
+        <translation>Quel produit en main ?</translation>
+    </message>
+    <message>
+        <source>Which lot of filler is open?</source>
+        <translation>Quel lot de mastic est ouvert ?</translation>
+    </message>
+    <message>
+        <source>Which lot of hardener is open?</source>
+        <translation>Quel lot de durcisseur est ouvert ?</translation>
+    </message>
+    <message>
+        <source>These are in hand</source>
+        <translation>Ceux-ci sont en main</translation>
+    </message>
+    <message>
+        <source>Key in or scan the lot of filler</source>
+        <translation>Saisir ou scanner le lot de mastic</translation>
+    </message>
+    <message>
+        <source>Key in or scan the lot of hardener</source>
+        <translation>Saisir ou scanner le lot de durcisseur</translation>
+    </message>
+    <message>
+        <source>Take this lot</source>
+        <translation>Prendre ce lot</translation>
+    </message>
+    <message>
+        <source>Scanned: lot %1. What is it?</source>
+        <translation>Scanné : lot %1. C’est quoi ?</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <translation>non indiqué</translation>
+    </message>
+    <message>
+        <source>Product</source>
+        <translation>Produit</translation>
+    </message>
+    <message>
+        <source>its sheet is not loaded</source>
+        <translation>fiche non enregistrée</translation>
+    </message>
+    <message>
+        <source>Lot of filler</source>
+        <translation>Lot de mastic</translation>
+    </message>
+    <message>
+        <source>Lot of hardener</source>
+        <translation>Lot de durcisseur</translation>
+    </message>
+    <message>
+        <source>planned with</source>
+        <translation>prévu au plan</translation>
+    </message>
+    <message>
+        <source>in use</source>
+        <translation>en cours</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Plus</translation>
+    </message>
+    <message>
+        <source>Another lot</source>
+        <translation>Autre lot</translation>
+    </message>
+    <message>
+        <source>Remove lot %1</source>
+        <translation>Ôter le lot %1</translation>
+    </message>
+    <message>
+        <source>hold 1 s</source>
+        <translation>tenir 1 s</translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation>Effacer</translation>
+    </message>
+    <message>
+        <source>Filler</source>
+        <translation>Mastic</translation>
+    </message>
+    <message>
+        <source>Hardener</source>
+        <translation>Durcisseur</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::MixScreen</name>
@@ -3456,7 +5019,7 @@
     </message>
     <message>
         <source>Hardener in: start</source>
-        <translation>Durcisseur mis : départ</translation>
+        <translation>Durcisseur mis&#xa0;: départ</translation>
     </message>
     <message>
         <source>Puddle and bead, drawn to size</source>
@@ -3468,7 +5031,7 @@
     </message>
     <message>
         <source>Weigh: filler + hardener</source>
-        <translation>Peser : mastic + durcisseur</translation>
+        <translation>Peser&#xa0;: mastic + durcisseur</translation>
     </message>
     <message>
         <source>Under %1 a bead is too coarse.</source>
@@ -3491,23 +5054,166 @@
         <translation>prend sur la palette en %1 environ</translation>
     </message>
     <message>
-        <source>a quarter less gels in %1, a quarter more in %2</source>
-        <translation>un quart de moins : prise en %1, de plus : %2</translation>
-    </message>
-    <message>
         <source>More or less hardener?</source>
         <translation>Plus ou moins de durcisseur ?</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stop</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Attention</translation>
+    </message>
+    <message>
+        <source>Why these cautions?</source>
+        <translation>Pourquoi ces alertes ?</translation>
+    </message>
+    <message>
+        <source>%1 · lot not told: tap</source>
+        <translation>%1 · lot non indiqué : toucher</translation>
+    </message>
+    <message>
+        <source>%1 · lot %2 · hardener %3</source>
+        <translation>%1 · lot %2 · durcisseur %3</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <translation>non indiqué</translation>
+    </message>
+    <message>
+        <source>not the product planned with</source>
+        <translation>pas le produit du plan</translation>
+    </message>
+    <message>
+        <source>Hold it back</source>
+        <translation>Retenir</translation>
+    </message>
+    <message>
+        <source>Read again</source>
+        <translation>Remesurer</translation>
+    </message>
+    <message>
+        <source>Plan again as read</source>
+        <translation>Replanifier ainsi</translation>
+    </message>
+    <message>
+        <source>Hardener in anyway</source>
+        <translation>Durcisseur quand même</translation>
+    </message>
+    <message>
+        <source>go to job %1</source>
+        <translation>au dossier %1</translation>
+    </message>
+    <message>
+        <source>Hardener bead</source>
+        <translation>Cordon durcisseur</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::MixesScreen</name>
+    <message>
+        <source>Every mix that runs: the most urgent first</source>
+        <translation>Tous les mélanges en cours : le plus urgent d’abord</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Plus</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n in all</source>
+        <translation>
+            <numerusform>%n en tout</numerusform>
+            <numerusform>%n en tout</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No mix runs</source>
+        <translation>Aucun mélange</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::PagedRows</name>
+    <message>
+        <source>Before</source>
+        <translation>Avant</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Plus</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>a page of a list: &quot;1 of 3&quot;</extracomment>
+        <translation>%1 sur %2</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::PhotoPickScreen</name>
+    <message>
+        <source>Choose the photo: %1</source>
+        <translation>Choisir la photo : %1</translation>
+    </message>
+    <message>
+        <source>Newer</source>
+        <extracomment>short: keys of 20 mm, to the pictures taken later and earlier</extracomment>
+        <translation>Récentes</translation>
+    </message>
+    <message>
+        <source>Older</source>
+        <translation>Anciennes</translation>
+    </message>
+    <message>
+        <source>Another folder</source>
+        <translation>Autre répertoire</translation>
+    </message>
+    <message>
+        <source>Picture of %1, %2</source>
+        <extracomment>%1 is when, %2 the file&apos;s name</extracomment>
+        <translation>Image %1, %2</translation>
+    </message>
+    <message>
+        <source>No pictures in this folder yet. New ones show by themselves.</source>
+        <translation>Pas encore d’image dans ce répertoire. Les nouvelles s’affichent seules.</translation>
+    </message>
+    <message>
+        <source>This folder cannot be read. Choose another one.</source>
+        <translation>Ce répertoire est illisible. En choisir un autre.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read. %2</source>
+        <translation>%1 illisible. %2</translation>
+    </message>
+    <message>
+        <source>%1 is larger than %2 MB.</source>
+        <translation>%1 dépasse %2 Mo.</translation>
+    </message>
+    <message>
+        <source>%1 is a %2 file. Only JPEG and PNG are kept.</source>
+        <translation>%1 est un fichier %2. Seuls JPEG et PNG sont gardés.</translation>
+    </message>
+    <message>
+        <source>%1 is no whole picture. Take it again, or wait until it is written.</source>
+        <translation>%1 n’est pas une image entière. La reprendre, ou attendre son écriture.</translation>
+    </message>
+    <message>
+        <source>no picture to be seen</source>
+        <translation>aucune image visible</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>lecture</translation>
     </message>
 </context>
 <context>
     <name>strandbench::PlanScreen</name>
     <message>
         <source>%1, %2: fill both faces</source>
-        <translation>%1, %2 : remplir les deux faces</translation>
+        <translation>%1, %2&#xa0;: remplir les deux faces</translation>
     </message>
     <message>
         <source>%1, %2: fill it</source>
-        <translation>%1, %2 : remplir</translation>
+        <translation>%1, %2&#xa0;: remplir</translation>
     </message>
     <message>
         <source>To the present step</source>
@@ -3515,7 +5221,7 @@
     </message>
     <message>
         <source>Right: prepare it</source>
-        <translation>Correct : préparer</translation>
+        <translation>Correct&#xa0;: préparer</translation>
     </message>
     <message>
         <source>Section of this repair, to scale</source>
@@ -3539,11 +5245,38 @@
     </message>
     <message>
         <source>why this one?</source>
-        <translation>pourquoi lui ?</translation>
+        <translation>pourquoi lui&#xa0;?</translation>
     </message>
     <message>
         <source>Hottest as it cures %1, limit %2</source>
         <translation>Chaleur %1, limite %2</translation>
+    </message>
+    <message>
+        <source>What was answered</source>
+        <translation>Réponses données</translation>
+    </message>
+    <message>
+        <source>look, or change one</source>
+        <translation>voir ou changer</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::RecordScreen</name>
+    <message>
+        <source>See what happened</source>
+        <translation>Voir l’historique</translation>
+    </message>
+    <message>
+        <source>Job sheet as PDF</source>
+        <translation>Feuille en PDF</translation>
+    </message>
+    <message>
+        <source>This record cannot be read.</source>
+        <translation>Cet historique est illisible.</translation>
+    </message>
+    <message>
+        <source>Deviation</source>
+        <translation>Écart</translation>
     </message>
 </context>
 <context>
@@ -3558,7 +5291,7 @@
     </message>
     <message>
         <source>hold 1 s</source>
-        <translation>tenir 1 s</translation>
+        <translation>tenir 1&#xa0;s</translation>
     </message>
     <message numerus="yes">
         <source>and %n more</source>
@@ -3569,7 +5302,7 @@
     </message>
     <message>
         <source>Also: %1</source>
-        <translation>Aussi : %1</translation>
+        <translation>Aussi&#xa0;: %1</translation>
     </message>
     <message>
         <source>What to do instead</source>
@@ -3577,30 +5310,141 @@
     </message>
 </context>
 <context>
-    <name>strandbench::SetUpScreen</name>
+    <name>strandbench::ReplanScreen</name>
+    <message>
+        <source>none</source>
+        <translation>rien</translation>
+    </message>
+    <message>
+        <source>An answer changed: this is the plan now</source>
+        <translation>Réponse changée : voici le plan</translation>
+    </message>
+    <message>
+        <source>Right: go on with it</source>
+        <translation>Correct : continuer</translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <extracomment>what it was, and what it is now</extracomment>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>No figure changes.</source>
+        <translation>Aucune valeur ne change.</translation>
+    </message>
+    <message>
+        <source>Preparing to do, or to do again</source>
+        <translation>Préparations à faire ou à refaire</translation>
+    </message>
+    <message>
+        <source>No longer to do</source>
+        <translation>N’est plus à faire</translation>
+    </message>
+    <message>
+        <source>Stays as it is laid</source>
+        <translation>Reste tel que posé</translation>
+    </message>
+    <message>
+        <source>Why this plan</source>
+        <translation>Pourquoi ce plan</translation>
+    </message>
+    <message>
+        <source>What was answered</source>
+        <translation>Réponses données</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpAssumptionScreen</name>
     <message>
         <source>Bench set-up</source>
         <translation>Réglages poste</translation>
     </message>
     <message>
+        <source>tap to key it in</source>
+        <translation>toucher pour saisir</translation>
+    </message>
+    <message>
+        <source>A published figure; change it for another material.</source>
+        <translation>Valeur publiée ; la changer pour une autre matière.</translation>
+    </message>
+    <message>
+        <source>Ours: no source.</source>
+        <translation>De nous : sans source.</translation>
+    </message>
+    <message>
+        <source>Allowed: %1. %2 New plans and clocks go by it; what runs keeps its times.</source>
+        <translation>Admis : %1. %2 Vaut pour les nouveaux plans et temps ; ce qui court garde ses temps.</translation>
+    </message>
+    <message>
+        <source>Back to default</source>
+        <translation>Valeur d’origine</translation>
+    </message>
+    <message>
+        <source>Key in the figure</source>
+        <translation>Saisir la valeur</translation>
+    </message>
+    <message>
+        <source>Change the figure, or put the default back</source>
+        <translation>Changer la valeur, ou remettre celle d’origine</translation>
+    </message>
+    <message>
+        <source>Take this figure</source>
+        <translation>Garder cette valeur</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>La laisser</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpAssumptionsScreen</name>
+    <message>
+        <source>ours: no source; published: from a table</source>
+        <translation>de nous : sans source ; publié : d’un tableau</translation>
+    </message>
+    <message>
+        <source>Tap an assumption to change it</source>
+        <translation>Toucher une hypothèse à changer</translation>
+    </message>
+    <message>
+        <source>%1, was %2</source>
+        <extracomment>a row of the assumptions that was changed: &quot;60 s, was 45 s&quot;</extracomment>
+        <translation>%1, avant %2</translation>
+    </message>
+    <message>
+        <source>published</source>
+        <translation>publié</translation>
+    </message>
+    <message>
+        <source>ours</source>
+        <translation>de nous</translation>
+    </message>
+    <message>
+        <source>on each sheet</source>
+        <translation>sur chaque fiche</translation>
+    </message>
+    <message>
+        <source>in each step</source>
+        <translation>à chaque étape</translation>
+    </message>
+    <message>
+        <source>Hardener for a length of bead: the nozzle’s</source>
+        <translation>Durcisseur par longueur de cordon : celui de la buse</translation>
+    </message>
+    <message>
+        <source>Hands-on times</source>
+        <translation>Temps manuels</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpBenchScreen</name>
+    <message>
+        <source>Set up the bench</source>
+        <translation>Régler le poste</translation>
+    </message>
+    <message>
         <source>Language</source>
         <translation>Langue</translation>
-    </message>
-    <message>
-        <source>Day</source>
-        <translation>Jour</translation>
-    </message>
-    <message>
-        <source>Night</source>
-        <translation>Nuit</translation>
-    </message>
-    <message>
-        <source>Right hand</source>
-        <translation>Main droite</translation>
-    </message>
-    <message>
-        <source>Left hand</source>
-        <translation>Main gauche</translation>
     </message>
     <message>
         <source>Units</source>
@@ -3611,16 +5455,307 @@
         <translation>Couleurs</translation>
     </message>
     <message>
+        <source>Day</source>
+        <translation>Jour</translation>
+    </message>
+    <message>
+        <source>Night</source>
+        <translation>Nuit</translation>
+    </message>
+    <message>
         <source>Answers for</source>
         <translation>Réponses pour</translation>
+    </message>
+    <message>
+        <source>Right hand</source>
+        <translation>Main droite</translation>
+    </message>
+    <message>
+        <source>Left hand</source>
+        <translation>Main gauche</translation>
+    </message>
+    <message>
+        <source>Motion</source>
+        <translation>Animation</translation>
+    </message>
+    <message>
+        <source>Full</source>
+        <translation>Complète</translation>
+    </message>
+    <message>
+        <source>In steps</source>
+        <translation>Par étapes</translation>
+    </message>
+    <message>
+        <source>Foot switch</source>
+        <translation>Pédale</translation>
+    </message>
+    <message>
+        <source>Any key</source>
+        <translation>Toute touche</translation>
+    </message>
+    <message>
+        <source>One key</source>
+        <translation>Une touche</translation>
+    </message>
+    <message>
+        <source>Press now</source>
+        <translation>Appuyer</translation>
+    </message>
+    <message>
+        <source>Press the foot switch now</source>
+        <translation>Appuyer maintenant sur la pédale</translation>
+    </message>
+    <message>
+        <source>This key has no name of its own.</source>
+        <translation>Cette touche n’a pas de nom propre.</translation>
+    </message>
+    <message>
+        <source>Set the foot switch to send another one.</source>
+        <translation>Régler la pédale pour en envoyer une autre.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpNameScreen</name>
+    <message>
+        <source>Bench set-up</source>
+        <translation>Réglages</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personnes</translation>
+    </message>
+    <message>
+        <source>Write the new name</source>
+        <translation>Écrire le nouveau nom</translation>
+    </message>
+    <message>
+        <source>Put it on the list</source>
+        <translation>Mettre à la liste</translation>
+    </message>
+    <message>
+        <source>The name is empty.</source>
+        <translation>Le nom est vide.</translation>
+    </message>
+    <message>
+        <source>Write 1 to %1 characters.</source>
+        <translation>Écrire 1 à %1 caractères.</translation>
+    </message>
+    <message>
+        <source>%1 is on the list already.</source>
+        <translation>%1 est déjà dans la liste.</translation>
+    </message>
+    <message>
+        <source>Write it so that the two can be told apart.</source>
+        <translation>L’écrire pour distinguer les deux.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpPeopleScreen</name>
+    <message>
+        <source>Who works here?</source>
+        <translation>Qui travaille ici ?</translation>
+    </message>
+    <message>
+        <source>at the bench</source>
+        <translation>au poste</translation>
+    </message>
+    <message>
+        <source>Add a name</source>
+        <translation>Ajouter un nom</translation>
+    </message>
+    <message>
+        <source>%1 names are the most</source>
+        <translation>%1 noms au plus</translation>
+    </message>
+    <message>
+        <source>Take a name off the list</source>
+        <translation>Ôter un nom de la liste</translation>
+    </message>
+    <message>
+        <source>Take %1 off the list</source>
+        <translation>Ôter %1 de la liste</translation>
+    </message>
+    <message>
+        <source>tap a name first</source>
+        <translation>toucher un nom</translation>
+    </message>
+    <message>
+        <source>the last name stays</source>
+        <translation>le dernier nom reste</translation>
+    </message>
+    <message>
+        <source>hold 1 s; what is logged keeps the name</source>
+        <translation>tenir 1 s ; le journal garde le nom</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpScreen</name>
+    <message>
+        <source>Bench set-up</source>
+        <translation>Réglages poste</translation>
     </message>
     <message>
         <source>Bench</source>
         <translation>Poste</translation>
     </message>
     <message>
+        <source>People</source>
+        <translation>Personnes</translation>
+    </message>
+    <message>
+        <source>Sound and glass</source>
+        <translation>Son et écran</translation>
+    </message>
+    <message>
+        <source>Assumptions</source>
+        <translation>Hypothèses</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>page %1 sur %2</translation>
+    </message>
+    <message>
+        <source>next part of the set-up</source>
+        <translation>suite des réglages</translation>
+    </message>
+    <message>
+        <source>Page before</source>
+        <translation>Page avant</translation>
+    </message>
+    <message>
+        <source>Page after</source>
+        <translation>Page après</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpSoundScreen</name>
+    <message>
+        <source>Test the speaker and the size of the glass</source>
+        <translation>Tester le haut-parleur et la taille de l’écran</translation>
+    </message>
+    <message>
+        <source>Sound test</source>
+        <translation>Essai du son</translation>
+    </message>
+    <message>
+        <source>three rising tones</source>
+        <translation>trois tons montants</translation>
+    </message>
+    <message>
         <source>Calibrate the glass</source>
         <translation>Calibrer l’écran</translation>
+    </message>
+    <message>
+        <source>with a bank card</source>
+        <translation>par carte bancaire</translation>
+    </message>
+    <message>
+        <source>This bench was started without sound.</source>
+        <translation>Ce poste a démarré sans le son.</translation>
+    </message>
+    <message>
+        <source>Go by the glass alone.</source>
+        <translation>Se fier au seul écran.</translation>
+    </message>
+    <message>
+        <source>Not tested since the set-up was opened.</source>
+        <translation>Pas essayé depuis l’ouverture des réglages.</translation>
+    </message>
+    <message>
+        <source>Sound is never the only alarm: what the glass shows counts, heard or not.</source>
+        <translation>Le son n’est jamais la seule alarme : l’écran compte, entendu ou non.</translation>
+    </message>
+    <message>
+        <source>Heard it</source>
+        <translation>Entendu</translation>
+    </message>
+    <message>
+        <source>Heard nothing</source>
+        <translation>Rien entendu</translation>
+    </message>
+    <message>
+        <source>Heard: the speaker works.</source>
+        <translation>Entendu : le haut-parleur marche.</translation>
+    </message>
+    <message>
+        <source>Sound only adds to what the glass shows.</source>
+        <translation>Le son complète seulement l’écran.</translation>
+    </message>
+    <message>
+        <source>The device played it, but nobody heard it.</source>
+        <translation>L’appareil l’a joué, mais personne ne l’a entendu.</translation>
+    </message>
+    <message>
+        <source>Look at plug, switch and volume of the speaker and test again. Until then go by the glass alone.</source>
+        <translation>Vérifier prise, bouton et volume du haut-parleur, puis réessayer. D’ici là, se fier au seul écran.</translation>
+    </message>
+    <message>
+        <source>Playing. Listen.</source>
+        <translation>Lecture. Écouter.</translation>
+    </message>
+    <message>
+        <source>Go by the glass alone until it is mended: no alarm will sound.</source>
+        <translation>Se fier au seul écran jusqu’à réparation : aucune alarme ne sonnera.</translation>
+    </message>
+    <message>
+        <source>It says: %1.</source>
+        <translation>Il indique : %1.</translation>
+    </message>
+    <message>
+        <source>The device says that it played. Heard it?</source>
+        <translation>L’appareil dit l’avoir joué. Entendu ?</translation>
+    </message>
+    <message>
+        <source>No sound here: the sound library is missing.</source>
+        <translation>Pas de son ici : la bibliothèque son manque.</translation>
+    </message>
+    <message>
+        <source>No sound here: no sound device opens.</source>
+        <translation>Pas de son ici : aucun appareil ne s’ouvre.</translation>
+    </message>
+    <message>
+        <source>Not played: the sound device opened and then failed.</source>
+        <translation>Non joué : l’appareil s’est ouvert, puis a échoué.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SheetScreen</name>
+    <message>
+        <source>Choose where the job sheet goes</source>
+        <translation>Choisir où va la feuille de travail</translation>
+    </message>
+    <message>
+        <source>US Letter</source>
+        <translation>Lettre US</translation>
+    </message>
+    <message>
+        <source>This record cannot be read.</source>
+        <translation>Cet historique est illisible.</translation>
+    </message>
+    <message>
+        <source>The job sheet could not be written.</source>
+        <translation>La feuille de travail n’a pu être écrite.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <extracomment>%1 is the path of a file</extracomment>
+        <translation>Écrit : %1</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::TodayScreen</name>
+    <message>
+        <source>Tap a job to see its record</source>
+        <translation>Toucher un dossier : historique</translation>
+    </message>
+    <message>
+        <source>Nothing was worked on today.</source>
+        <translation>Aucun travail aujourd’hui.</translation>
+    </message>
+    <message>
+        <source>A record that cannot be read</source>
+        <translation>Un historique illisible</translation>
     </message>
 </context>
 <context>
