@@ -110,7 +110,7 @@ void addBuild(std::vector<AssumptionEntry>& table)
         u"left_low_mm"_s, mm, [](A & a) -> auto& { return a.leftLow; }, 0.5, 1));
     table.push_back(entry<Length>(
         u"skim_beyond_mm"_s, mm, [](A & a) -> auto& { return a.skimBeyond; }, 0, 50));
-    // Where another filler bridges: at least a third of the height, or it holds nothing; some must be left to go over it.
+    // Where another filler bridges: at least a third of the height, or it holds nothing; some must go over it.
     table.push_back(entry<Fraction>(
         u"bridge_share_percent"_s, percent, [](A & a) -> auto& { return a.bridgeShare; }, 33, 75));
     // A backing laps at least 50 mm (common practice, no source).

@@ -139,8 +139,8 @@ TEST_F(Report, JsonHoldsEveryDeviationWithItsFigures)
 TEST_F(Report, MomentsCarryTheBenchsOwnOffset)
 {
     const QString at = report({u"--json"_s}).json()[u"repairs"_s][0][u"taken_in"_s][u"at"_s].toString();
-    EXPECT_TRUE(at.endsWith(u"+01:00"_s)) << at;
-    EXPECT_TRUE(at.startsWith(m_day)) << at;
+    EXPECT_TRUE(at.endsWith(u"+01:00"_s)) << at.toStdString();
+    EXPECT_TRUE(at.startsWith(m_day)) << at.toStdString();
     EXPECT_EQ(QDateTime::fromString(at, Qt::ISODateWithMs).toMSecsSinceEpoch(), m_record.repair.takenInAt.utcMs);
 }
 
