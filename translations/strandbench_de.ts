@@ -5031,11 +5031,11 @@
     </message>
     <message>
         <source>Weigh: filler + hardener</source>
-        <translation>Wiegen: Spachtel + Härter</translation>
+        <translation>Spachtel + Härter</translation>
     </message>
     <message>
         <source>Under %1 a bead is too coarse.</source>
-        <translation>Unter %1 ist ein Strang zu grob.</translation>
+        <translation>Unter %1: Strang zu grob.</translation>
     </message>
     <message>
         <source>Puddle across</source>
@@ -5051,7 +5051,7 @@
     </message>
     <message>
         <source>sets on the board in about %1</source>
-        <translation>wird auf dem Brett in etwa %1 fest</translation>
+        <translation>Brett fest in etwa %1</translation>
     </message>
     <message>
         <source>More or less hardener?</source>
@@ -5500,7 +5500,7 @@
     </message>
     <message>
         <source>Press now</source>
-        <translation>Jetzt drücken</translation>
+        <translation>Drücken</translation>
     </message>
     <message>
         <source>Press the foot switch now</source>

@@ -15,8 +15,9 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 namespace {
 
-constexpr double handsHeight = 9;  // mm: two lines
-constexpr double figureWidth = 62; // mm: four digits and the colon at 18 mm
+constexpr double handsHeight = 9;   // mm: two lines
+constexpr double figureHeight = 22; // mm: the running figure at its least size
+constexpr double figureWidth = 62;  // mm: four digits and the colon at 18 mm
 
 } // namespace
 
@@ -64,7 +65,7 @@ void ClockScreen::buildFigure(QBoxLayout* row)
     m_source = label(u"clock_source"_s, TextRole::Small, sourceText(), Role::MutedInk);
     beside->addText(m_until);
     beside->addText(m_board);
-    m_figure->setMinimumWidth(px(figureWidth));
+    m_figure->setMinimumSize(px(figureWidth), px(figureHeight));
     across->addWidget(m_figure);
     across->addLayout(beside, 1);
     lines->addLayout(across, 1);

@@ -106,12 +106,12 @@ void MixScreen::buildCards()
     column->addWidget(cautionStrip(cautions, theme(), mix, upright ? 2 : static_cast<int>(cautions.size())));
     auto* cards = new QBoxLayout(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     cards->setSpacing(px(sizes::gap));
-    cards->addWidget(puddleCard(), 5);
+    cards->addWidget(puddleCard(), upright ? 5 : 4);
     auto* row = upright ? new QHBoxLayout : nullptr;
     if (row)
         row->setSpacing(px(sizes::gap));
-    (row ? row : cards)->addWidget(figuresCard(), 5);
-    (row ? row : cards)->addLayout(keys(), upright ? 5 : 7);
+    (row ? row : cards)->addWidget(figuresCard(), upright ? 5 : 6);
+    (row ? row : cards)->addLayout(keys(), upright ? 5 : 6);
     if (row)
         cards->addLayout(row, 5);
     column->addLayout(cards, 1);
@@ -123,12 +123,7 @@ QLayout* MixScreen::keys()
 {
     auto* keys = new QVBoxLayout;
     keys->setSpacing(px(sizes::gap));
-    auto* first = new QHBoxLayout;
-    first->setSpacing(px(sizes::gap));
-    first->addWidget(productKey(), 3);
-    if (m_forecast && m_batch.sheet)
-        first->addWidget(beadKey(), 2);
-    keys->addLayout(first, 1);
+    keys->addWidget(productKey(), 1);
     m_waysOut = waysOut();
     m_inFull = new TapButton(theme(), u"cautions_in_full"_s, TapButton::Kind::Quiet, this);
     m_inFull->setTitle(tr("Why these cautions?"));
@@ -136,7 +131,12 @@ QLayout* MixScreen::keys()
     m_inFull->setSign(Pictogram::Caution);
     connect(m_inFull, &TapButton::clicked, this, [this] { m_pages->setCurrentIndex(1); });
     keys->addWidget(m_waysOut, 1);
-    keys->addWidget(m_inFull, 1);
+    auto* second = new QHBoxLayout;
+    second->setSpacing(px(sizes::gap));
+    if (m_forecast && m_batch.sheet)
+        second->addWidget(beadKey(), 1);
+    second->addWidget(m_inFull, 1);
+    keys->addLayout(second, 1);
     return keys;
 }
 

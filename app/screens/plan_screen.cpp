@@ -104,16 +104,21 @@ void PlanScreen::buildFigures(const RepairPlan& plan, const Instant& from)
         lines->addRow({label(u"plan_heat"_s, TextRole::Small, heat)}, nullptr, 0, px(0.4));
     column->addWidget(box, 1);
 
-    auto* why = new TapButton(theme(), u"why"_s, TapButton::Kind::Plain, this);
-    why->setTitle(words().filler(*plan.filler));
-    why->setSecondLine(tr("why this one?"));
-    connect(why, &TapButton::clicked, this, &PlanScreen::whyWanted);
-    column->addWidget(why);
-    auto* found = new TapButton(theme(), u"answers"_s, TapButton::Kind::Plain, this);
-    found->setTitle(tr("What was answered"));
-    found->setSecondLine(tr("look, or change one"));
-    connect(found, &TapButton::clicked, this, &PlanScreen::answersWanted);
-    column->addWidget(found);
+    auto* keys = new QHBoxLayout;
+    keys->setSpacing(px(sizes::gap));
+    const auto key = [&](const QString& name, const QString& title, const QString& second) {
+        auto* made = new TapButton(theme(), name, TapButton::Kind::Plain, this);
+        made->setTitle(title);
+        made->setSecondLine(second);
+        made->setTitleSize({5, 4});
+        keys->addWidget(made, 1);
+        return made;
+    };
+    connect(key(u"why"_s, words().filler(*plan.filler), tr("why this one?")), &TapButton::clicked, this,
+            &PlanScreen::whyWanted);
+    connect(key(u"answers"_s, tr("What was answered"), tr("look, or change one")), &TapButton::clicked, this,
+            &PlanScreen::answersWanted);
+    column->addLayout(keys);
     content()->addLayout(column, 1);
 }
 
