@@ -5034,8 +5034,8 @@
         <translation>Spachtel + Härter</translation>
     </message>
     <message>
-        <source>Under %1 a bead is too coarse.</source>
-        <translation>Unter %1: Strang zu grob.</translation>
+        <source>Under %1: bead too coarse</source>
+        <translation>Unter %1: Strang zu grob</translation>
     </message>
     <message>
         <source>Puddle across</source>
@@ -5043,14 +5043,14 @@
     </message>
     <message>
         <source>Hardener bead (%1)</source>
-        <translation>Härterstrang (%1)</translation>
+        <translation>Strang (%1)</translation>
     </message>
     <message>
         <source>or weigh</source>
         <translation>oder wiegen</translation>
     </message>
     <message>
-        <source>sets on the board in about %1</source>
+        <source>board sets in about %1</source>
         <translation>Brett fest in etwa %1</translation>
     </message>
     <message>
@@ -5252,8 +5252,8 @@
         <translation>Hitze %1, Grenze %2</translation>
     </message>
     <message>
-        <source>What was answered</source>
-        <translation>Die Antworten</translation>
+        <source>Answers</source>
+        <translation>Antworten</translation>
     </message>
     <message>
         <source>look, or change one</source>

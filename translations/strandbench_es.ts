@@ -2501,7 +2501,7 @@
     <name>Phrases</name>
     <message>
         <source>%1–%2 is fine</source>
-        <translation>%1–%2 va bien</translation>
+        <translation>%1–%2 bien</translation>
     </message>
     <message>
         <source>batch %1 of %2</source>
@@ -5034,8 +5034,8 @@
         <translation>Pesar: masilla + endurecedor</translation>
     </message>
     <message>
-        <source>Under %1 a bead is too coarse.</source>
-        <translation>Bajo %1, el cordón es impreciso.</translation>
+        <source>Under %1: bead too coarse</source>
+        <translation>Bajo %1: cordón impreciso</translation>
     </message>
     <message>
         <source>Puddle across</source>
@@ -5043,15 +5043,15 @@
     </message>
     <message>
         <source>Hardener bead (%1)</source>
-        <translation>Cordón de endurecedor (%1)</translation>
+        <translation>Cordón (%1)</translation>
     </message>
     <message>
         <source>or weigh</source>
         <translation>o pesar</translation>
     </message>
     <message>
-        <source>sets on the board in about %1</source>
-        <translation>fragua en la tabla en aprox. %1</translation>
+        <source>board sets in about %1</source>
+        <translation>fragua en tabla en unos %1</translation>
     </message>
     <message>
         <source>More or less hardener?</source>
@@ -5252,8 +5252,8 @@
         <translation>Calor %1, límite %2</translation>
     </message>
     <message>
-        <source>What was answered</source>
-        <translation>Las respuestas</translation>
+        <source>Answers</source>
+        <translation>Respuestas</translation>
     </message>
     <message>
         <source>look, or change one</source>

@@ -5034,8 +5034,8 @@
         <translation>Peser&#xa0;: mastic + durcisseur</translation>
     </message>
     <message>
-        <source>Under %1 a bead is too coarse.</source>
-        <translation>Sous %1, le cordon est imprécis.</translation>
+        <source>Under %1: bead too coarse</source>
+        <translation>Sous %1 : cordon imprécis</translation>
     </message>
     <message>
         <source>Puddle across</source>
@@ -5043,15 +5043,15 @@
     </message>
     <message>
         <source>Hardener bead (%1)</source>
-        <translation>Cordon de durcisseur (%1)</translation>
+        <translation>Cordon (%1)</translation>
     </message>
     <message>
         <source>or weigh</source>
         <translation>ou peser</translation>
     </message>
     <message>
-        <source>sets on the board in about %1</source>
-        <translation>prend sur la palette en %1 environ</translation>
+        <source>board sets in about %1</source>
+        <translation>prend en %1 environ</translation>
     </message>
     <message>
         <source>More or less hardener?</source>
@@ -5071,7 +5071,7 @@
     </message>
     <message>
         <source>%1 · lot not told: tap</source>
-        <translation>%1 · lot non indiqué : toucher</translation>
+        <translation>%1 · dire le lot</translation>
     </message>
     <message>
         <source>%1 · lot %2 · hardener %3</source>
@@ -5252,8 +5252,8 @@
         <translation>Chaleur %1, limite %2</translation>
     </message>
     <message>
-        <source>What was answered</source>
-        <translation>Réponses données</translation>
+        <source>Answers</source>
+        <translation>Réponses</translation>
     </message>
     <message>
         <source>look, or change one</source>

@@ -15,9 +15,9 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 namespace {
 
-constexpr double handsHeight = 9;   // mm: two lines
-constexpr double figureHeight = 22; // mm: the running figure at its least size
-constexpr double figureWidth = 62;  // mm: four digits and the colon at 18 mm
+constexpr double handsHeight = 9;     // mm: two lines
+constexpr double figureHeight = 23.5; // mm: the running figure at its least size
+constexpr double figureWidth = 62;    // mm: four digits and the colon at 18 mm
 
 } // namespace
 

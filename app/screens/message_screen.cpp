@@ -85,7 +85,7 @@ void MessageScreen::buildKeys(QBoxLayout* column)
 void MessageScreen::buildWords(QWidget* box, QBoxLayout* row)
 {
     auto* column = new QVBoxLayout;
-    column->setSpacing(px(2));
+    column->setSpacing(px(around().upright ? 1 : 2));
     column->addStretch(1);
     column->addWidget(label(u"message_headline"_s, TextRole::Title, m_spec.headline, Role::Ink, true));
     if (!m_spec.text.isEmpty())
@@ -95,7 +95,7 @@ void MessageScreen::buildWords(QWidget* box, QBoxLayout* row)
     if (!m_spec.small.isEmpty())
         column->addWidget(label(u"message_small"_s, TextRole::Small, m_spec.small, Role::MutedInk));
     column->addStretch(1);
-    row->addLayout(column, 3);
+    row->addLayout(column, around().upright ? 4 : 3);
 }
 
 } // namespace strandbench

@@ -123,20 +123,21 @@ QLayout* MixScreen::keys()
 {
     auto* keys = new QVBoxLayout;
     keys->setSpacing(px(sizes::gap));
-    keys->addWidget(productKey(), 1);
-    m_waysOut = waysOut();
-    m_inFull = new TapButton(theme(), u"cautions_in_full"_s, TapButton::Kind::Quiet, this);
-    m_inFull->setTitle(tr("Why these cautions?"));
-    m_inFull->setTitleSize({4.6, 4});
-    m_inFull->setSign(Pictogram::Caution);
-    connect(m_inFull, &TapButton::clicked, this, [this] { m_pages->setCurrentIndex(1); });
-    keys->addWidget(m_waysOut, 1);
-    auto* second = new QHBoxLayout;
-    second->setSpacing(px(sizes::gap));
+    auto* first = new QHBoxLayout;
+    first->setSpacing(px(sizes::gap));
+    first->addWidget(productKey(), 1);
     if (m_forecast && m_batch.sheet)
-        second->addWidget(beadKey(), 1);
-    second->addWidget(m_inFull, 1);
-    keys->addLayout(second, 1);
+        first->addWidget(beadKey(), 1);
+    keys->addLayout(first, 1);
+    m_waysOut = waysOut();
+    auto* inFull = new TapButton(theme(), u"cautions_in_full"_s, TapButton::Kind::Quiet, this);
+    inFull->setTitle(tr("Why these cautions?"));
+    inFull->setTitleSize({4.6, 4});
+    inFull->setSign(Pictogram::Caution);
+    connect(inFull, &TapButton::clicked, this, [this] { m_pages->setCurrentIndex(1); });
+    m_more = inFull;
+    keys->addWidget(m_waysOut, 1);
+    keys->addWidget(m_more, 1);
     return keys;
 }
 
@@ -171,7 +172,7 @@ TapButton* MixScreen::beadKey()
 {
     auto* key = new TapButton(theme(), u"bead_as_laid"_s, TapButton::Kind::Plain, this);
     key->setTitle(tr("More or less hardener?"));
-    key->setTitleSize({4.6, 4});
+    key->setTitleSize({4.6, 3.4});
     connect(key, &TapButton::clicked, this, [this] { m_ways.beadAsLaid(); });
     return key;
 }
@@ -213,7 +214,7 @@ void MixScreen::showNotice(const QString& text, bool offers)
     m_notice->setVisible(told && troubleShown().isEmpty());
     sentence()->setVisible(!told && troubleShown().isEmpty());
     m_waysOut->setVisible(offers);
-    m_inFull->setVisible(!offers);
+    m_more->setVisible(!offers);
 }
 
 void MixScreen::tick()
@@ -285,14 +286,17 @@ QWidget* MixScreen::figuresCard()
     lines->setContentsMargins(px(3), px(1.5), px(3), px(1.5));
     lines->setSpacing(px(0.2));
     const Mix& mix = m_batch.batch.mix;
+    constexpr double lowGlass = 133; // mm: three figures with their captions have no room for large ones
+    const bool low = parentWidget() && theme().metrics().mm(parentWidget()->height()) < lowGlass;
     const auto figure = [&](const QString& name, const QString& caption, const QString& value, Role ink) {
         lines->addWidget(label(name + u"_caption"_s, TextRole::Small, caption, Role::MutedInk));
-        lines->addWidget(label(name, TextRole::BigFigure, value, ink, true), 1);
+        const bool small = low || name == u"mix_weigh"_s; // two masses side by side
+        lines->addWidget(label(name, small ? TextRole::Title : TextRole::BigFigure, value, ink, true), 1);
     };
     if (weighed(m_batch)) {
         figure(u"mix_weigh"_s, tr("Weigh: filler + hardener"), phrases::massPair(mix, words()), Role::Ink);
         lines->addWidget(label(u"mix_small"_s, TextRole::Small,
-                               tr("Under %1 a bead is too coarse.").arg(words().mass(smallestBeadMix(*m_batch.sheet))),
+                               tr("Under %1: bead too coarse").arg(words().mass(smallestBeadMix(*m_batch.sheet))),
                                Role::MutedInk));
         figure(u"mix_puddle"_s, tr("Puddle across"), words().length(mix.puddle), Role::Ink);
     } else {
@@ -304,8 +308,8 @@ QWidget* MixScreen::figuresCard()
         figure(u"mix_weigh"_s, tr("or weigh"), phrases::massPair(mix, words()), Role::Ink);
     }
     const Duration board = m_forecast ? m_forecast->times.boardGel : m_batch.batch.times.boardGel;
-    lines->addWidget(label(u"mix_gel"_s, TextRole::Small,
-                           tr("sets on the board in about %1").arg(words().longDuration(board)), Role::MutedInk));
+    lines->addWidget(label(u"mix_gel"_s, TextRole::Small, tr("board sets in about %1").arg(words().longDuration(board)),
+                           Role::MutedInk));
     return box;
 }
 

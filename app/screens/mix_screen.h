@@ -44,8 +44,8 @@ private:
     QUuid m_other;                           ///< the repair that wants the hands
     QWidget* m_notice = nullptr;             ///< in the place of the sentence
     FitLabel* m_noticeText = nullptr;
-    QWidget* m_waysOut = nullptr;  ///< what is offered with the notice
-    TapButton* m_inFull = nullptr; ///< the cautions with their why, on a page of their own
+    QWidget* m_waysOut = nullptr; ///< what is offered with the notice
+    QWidget* m_more = nullptr;    ///< what gives way to it: the cautions with their why, on a page of their own
     QStackedLayout* m_pages = nullptr;
     TapButton* m_holdBack = nullptr;
 };

@@ -116,7 +116,7 @@ void PlanScreen::buildFigures(const RepairPlan& plan, const Instant& from)
     };
     connect(key(u"why"_s, words().filler(*plan.filler), tr("why this one?")), &TapButton::clicked, this,
             &PlanScreen::whyWanted);
-    connect(key(u"answers"_s, tr("What was answered"), tr("look, or change one")), &TapButton::clicked, this,
+    connect(key(u"answers"_s, tr("Answers"), tr("look, or change one")), &TapButton::clicked, this,
             &PlanScreen::answersWanted);
     column->addLayout(keys);
     content()->addLayout(column, 1);

@@ -26,25 +26,25 @@ StepScreen::StepScreen(const Surroundings& around, const Repair& repair, Spec sp
     inside->addWidget(picture, 1);
     if (!spec.text.detail.isEmpty())
         inside->addWidget(label(u"detail"_s, TextRole::Body, spec.text.detail));
-    content()->addWidget(box, 2);
+    content()->addWidget(box, 4);
 
-    auto* aside = new QVBoxLayout;
+    auto* aside = new QBoxLayout(around.upright ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     aside->setSpacing(px(sizes::gap));
     if (!spec.text.cautions.empty()) {
         auto* side = card(u"caution_card"_s);
         auto* column = new QVBoxLayout(side);
         column->setContentsMargins(px(3), px(1.5), px(3), px(1.5));
         column->addWidget(cautionList(spec.text.cautions, theme(), side), 1);
-        aside->addWidget(side, 1);
+        aside->addWidget(side, 2);
     } else if (spec.side) {
         aside->addStretch(1);
     }
     if (spec.side)
-        aside->addWidget(makeSideKey(theme(), *spec.side, this));
+        aside->addWidget(makeSideKey(theme(), *spec.side, this), around.upright ? 1 : 0);
     if (aside->isEmpty())
         delete aside;
     else
-        content()->addLayout(aside, 1);
+        content()->addLayout(aside, spec.side ? 3 : 2);
     answers()->setWayOn(spec.looking ? QCoreApplication::translate("StepScreen", "To the present step")
                                      : spec.text.wayOn);
     connect(answers(), &AnswerBar::wayOnTapped, this, [this, looking = spec.looking, done = spec.done] {
