@@ -32,7 +32,9 @@ protected:
         for (const Event& each : script.events()) {
             EventDraft draft{each.repair, each.person, each.payload, each.at, {}};
             if (auto* taken = std::get_if<TakenIn>(&draft.payload))
-                taken->panel = u"skirt \"panel\",\nright rear"_s; // what CSV must quote
+                taken->panel = m_panel;
+            if (auto* accepted = std::get_if<PlanAccepted>(&draft.payload))
+                accepted->assessment.panel = m_panel;
             const auto written = (*log)->append(draft);
             ASSERT_TRUE(written) << written.error().detail.toStdString();
         }
@@ -44,6 +46,7 @@ protected:
         m_head = *(*log)->head();
     }
 
+    const QString m_panel = u"skirt \"panel\",\nright rear"_s; ///< what CSV must quote
     [[nodiscard]] QString path() const { return m_folder.filePath(u"bench.sqlite"_s); }
     [[nodiscard]] Ran report(const QStringList& more) const
     {
