@@ -22,6 +22,11 @@ bool spreadsInTime(const Mix& mix, const BatchTimes& times, const Assumptions& a
 
 } // namespace
 
+Mass onThePanel(const Batch& batch, const Assumptions& assumptions)
+{
+    return (batch.mix.filler - assumptions.boardLossEach) / (1.0 + assumptions.boardLossShare.value());
+}
+
 Volume shrinkageOf(Volume finished, const ProductSheet& sheet)
 {
     return finished * (1.0 / (1.0 - sheet.shrinkage.value()) - 1.0);

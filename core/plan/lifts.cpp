@@ -108,17 +108,11 @@ CureAnswer<void> planFace(const Job& job, Face face, std::vector<LaidLift>& lift
 /// Filler that stayed on the panel, as it is once cured: what was mixed less what the board took, less shrinkage.
 Volume laidVolume(const Job& job, std::size_t lift)
 {
-    const Assumptions& assumptions = job.set.assumptions;
     const ProductSheet& sheet = *job.frozen.sheets[lift];
-    Mass mixed = grams(0);
-    double batches = 0;
-    for (const Batch& each : job.frozen.batches) {
-        if (each.lift != static_cast<int>(lift))
-            continue;
-        mixed += each.mix.filler;
-        ++batches;
-    }
-    const Mass laid = (mixed - assumptions.boardLossEach * batches) / (1.0 + assumptions.boardLossShare.value());
+    Mass laid = grams(0);
+    for (const Batch& each : job.frozen.batches)
+        if (each.lift == static_cast<int>(lift))
+            laid += onThePanel(each, job.set.assumptions);
     return laid / sheet.density * (1.0 - sheet.shrinkage.value());
 }
 

@@ -41,12 +41,11 @@ const ProductSheet& finishSheet(const Catalogue& catalogue)
 /// Adds what a lift that is laid already took.
 void addFrozen(RepairPlan& plan, const Job& job)
 {
-    const Assumptions& assumptions = job.set.assumptions;
     plan.lifts = job.frozen.lifts;
     plan.batches = job.frozen.batches;
     for (const Batch& each : plan.batches) {
         const ProductSheet& sheet = *job.frozen.sheets[static_cast<std::size_t>(each.lift)];
-        const Mass laid = (each.mix.filler - assumptions.boardLossEach) / (1.0 + assumptions.boardLossShare.value());
+        const Mass laid = planning::onThePanel(each, job.set.assumptions);
         plan.allowances.boardLoss += each.mix.filler - laid;
         plan.allowances.shrinkage += laid / sheet.density * sheet.shrinkage.value();
     }

@@ -76,6 +76,8 @@ struct MixingTask {
 /// The reason when no batch can be spread in time: gels_too_fast.
 [[nodiscard]] CureAnswer<Mixing> planBatches(const MixingTask& task, const Job& job);
 
+/// What of a mixed batch went onto the panel: without what stays on the board.
+[[nodiscard]] Mass onThePanel(const Batch& batch, const Assumptions& assumptions);
 /// Shrinkage of a finished volume: what must be mixed more.
 [[nodiscard]] Volume shrinkageOf(Volume finished, const ProductSheet& sheet);
 
