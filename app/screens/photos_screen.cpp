@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The four moments with what the log keeps of them, and the choice of a folder.
+#include "repair/photos.h"
 #include "screens/choice_screen.h"
 #include "screens/photo_screens.h"
 #include "screens/side_key.h"

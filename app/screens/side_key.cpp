@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/side_key.h"
 
+#include "repair/photos.h"
 #include "theme/sizes.h"
 #include "words/notes.h"
 
@@ -29,24 +30,6 @@ TapButton* makeSideKey(const Theme& theme, const SideKey& key, QWidget* parent)
     made->setLeastSize(keyWidth, sizes::target);
     QObject::connect(made, &TapButton::clicked, made, key.tapped);
     return made;
-}
-
-const Kept<PhotoTaken>* newestPhoto(const Repair& repair, PhotoMoment moment)
-{
-    const Kept<PhotoTaken>* newest = nullptr;
-    for (const Kept<PhotoTaken>& each : repair.photos)
-        if (each.what.moment == moment)
-            newest = &each;
-    return newest;
-}
-
-std::vector<PhotoMoment> missingPhotos(const Repair& repair)
-{
-    std::vector<PhotoMoment> missing;
-    for (const auto& [moment, code] : Codes<PhotoMoment>::table)
-        if (!newestPhoto(repair, moment))
-            missing.push_back(moment);
-    return missing;
 }
 
 std::optional<SideKey> photoKey(const Surroundings& around, const Repair& repair, PhotoMoment moment, const Ways& ways)

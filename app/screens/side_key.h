@@ -23,9 +23,4 @@ struct SideKey {
 [[nodiscard]] std::optional<SideKey> photoKey(const Surroundings& around, const Repair& repair, PhotoMoment moment,
                                               const Ways& ways);
 
-/// The newest photo of a moment; null when there is none.
-[[nodiscard]] const Kept<PhotoTaken>* newestPhoto(const Repair& repair, PhotoMoment moment);
-/// The moments of which there is no photo yet, in order.
-[[nodiscard]] std::vector<PhotoMoment> missingPhotos(const Repair& repair);
-
 } // namespace strandbench

@@ -2,6 +2,7 @@
 #include "screens/station_screens.h"
 
 #include "screens/ask_screen.h"
+#include "repair/photos.h"
 #include "screens/assess.h"
 #include "screens/choice_screen.h"
 #include "screens/clock_screen.h"

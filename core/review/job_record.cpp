@@ -2,6 +2,8 @@
 // Reading a record: each event is folded, and what it says is kept beside what the repair was when it came.
 #include "review/job_record.h"
 
+#include "repair/photos.h"
+
 #include <algorithm>
 
 namespace strandbench {
@@ -35,10 +37,7 @@ public:
             const auto now = m_record.repair.answeredBy.find(each.question);
             each.stands = now != m_record.repair.answeredBy.end() && now->second == each.told.seq;
         }
-        for (const auto& [moment, code] : Codes<PhotoMoment>::table)
-            if (std::ranges::none_of(m_record.repair.photos,
-                                     [wanted = moment](const auto& photo) { return photo.what.moment == wanted; }))
-                m_record.photosMissing.push_back(moment);
+        m_record.photosMissing = missingPhotos(m_record.repair);
         for (const BatchRecord& each : m_record.batches)
             layerOf(each);
         return std::move(m_record);
