@@ -4,7 +4,6 @@
 #include "headless/log_lines.h"
 #include "repairlog/repair_log.h"
 
-#include <QFileInfo>
 #include <QJsonArray>
 #include <QRegularExpression>
 
@@ -19,8 +18,7 @@ QJsonObject reportToJson(const VerifyReport& report)
 {
     QJsonArray heads;
     for (const ChainHead& head : report.heads)
-        heads << QJsonObject{
-            {u"origin"_s, head.origin}, {u"count"_s, head.count}, {u"hash"_s, QString::fromLatin1(head.hash.toHex())}};
+        heads << headToJson(head);
     return {{u"clean"_s, report.clean},
             {u"schema_version"_s, report.schemaVersion},
             {u"events"_s, report.events},
@@ -55,10 +53,8 @@ Outcome runBackup(const Arguments& arguments, const Words& words)
 {
     const QString path = arguments.options.value(u"log"_s);
     const QString to = arguments.options.value(u"to"_s);
-    if (QFileInfo::exists(to) || QFileInfo(to).isSymLink())
-        return refused(
-            {{u"--to"_s, to, FaultKind::NotOneOf, {say(QT_TRANSLATE_NOOP("Headless", "a name that no file has yet"))}}},
-            words);
+    if (const auto taken = nameTaken(u"--to"_s, to))
+        return refused({*taken}, words);
     if (const auto source = RepairLog::open(path, LogMode::ReadOnly); !source)
         return ended(Status::LogDamaged, troubleLine(path, source.error()));
 

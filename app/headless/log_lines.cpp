@@ -4,6 +4,8 @@
 #include "headless/command.h"
 #include "words/log_trouble.h"
 
+#include <QFileInfo>
+
 using namespace Qt::StringLiterals;
 
 namespace strandbench::headless {
@@ -13,6 +15,19 @@ QString troubleLine(const QString& path, const LogFailure& failure)
     const LogTroubleText text = logTrouble(failure.trouble);
     const QString detail = failure.detail.isEmpty() ? QString() : u" ("_s + failure.detail.simplified() + u')';
     return u"%1: %2 %3%4"_s.arg(path, text.headline, text.whatToDo, detail);
+}
+
+QJsonObject headToJson(const ChainHead& head)
+{
+    return {{u"origin"_s, head.origin}, {u"count"_s, head.count}, {u"hash"_s, QString::fromLatin1(head.hash.toHex())}};
+}
+
+std::optional<Fault> nameTaken(const QString& option, const QString& path)
+{
+    if (!QFileInfo::exists(path) && !QFileInfo(path).isSymLink())
+        return std::nullopt;
+    return Fault{
+        option, path, FaultKind::NotOneOf, {say(QT_TRANSLATE_NOOP("Headless", "a name that no file has yet"))}};
 }
 
 QStringList breakLine(const QString& path, const VerifyReport& report)

@@ -9,7 +9,6 @@
 #include "report/write_new.h"
 
 #include <QDate>
-#include <QFileInfo>
 #include <QJsonArray>
 #include <QRegularExpression>
 
@@ -46,11 +45,8 @@ void judgeDay(const QString& day, Faults& faults)
 void judgeOut(const Arguments& arguments, Faults& faults)
 {
     const QString out = arguments.options.value(u"pdf"_s);
-    if (!out.isEmpty() && (QFileInfo::exists(out) || QFileInfo(out).isSymLink()))
-        faults.push_back({u"--pdf"_s,
-                          out,
-                          FaultKind::NotOneOf,
-                          {say(QT_TRANSLATE_NOOP("Headless", "a name that no file has yet"))}});
+    if (const auto taken = out.isEmpty() ? std::nullopt : nameTaken(u"--pdf"_s, out))
+        faults.push_back(*taken);
 }
 
 /// An option that is one of the codes of E; the first of them when it was not given.
@@ -90,11 +86,6 @@ Logged<Day> readDay(const RepairLog& log, const QString& day)
         found.entries.push_back({std::move(*record), std::move(deviations)});
     }
     return found;
-}
-
-QJsonObject headToJson(const ChainHead& head)
-{
-    return {{u"origin"_s, head.origin}, {u"count"_s, head.count}, {u"hash"_s, QString::fromLatin1(head.hash.toHex())}};
 }
 
 QJsonObject dayToJson(const QString& day, const Day& found, const Words& words)

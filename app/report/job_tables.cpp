@@ -96,10 +96,9 @@ void JobTables::readings()
                   rows);
 }
 
-QString JobTables::layerName(const BatchRecord& batch) const
+QString JobTables::layerName(int index, const std::optional<Face>& face) const
 {
-    return batch.face ? tr("lift %1, %2").arg(QString::number(batch.lift + 1), m_words.face(*batch.face))
-                      : tr("coat %1").arg(batch.lift + 1);
+    return face ? tr("lift %1, %2").arg(QString::number(index + 1), m_words.face(*face)) : tr("coat %1").arg(index + 1);
 }
 
 QString JobTables::sheetName(const QString& id) const
@@ -115,8 +114,8 @@ void JobTables::batches()
     std::vector<QStringList> rows;
     for (const BatchRecord& each : m_record.batches) {
         const auto lot = [](const QString& of) { return of.isEmpty() ? tr("not told") : of; };
-        rows.push_back({batchName(each.batch) + u", "_s + layerName(each), sheetName(each.mixed.sheetId),
-                        lot(each.mixed.lot), lot(each.mixed.hardenerLot),
+        rows.push_back({batchName(each.batch) + u", "_s + layerName(each.lift, each.face),
+                        sheetName(each.mixed.sheetId), lot(each.mixed.lot), lot(each.mixed.hardenerLot),
                         m_words.mass(each.planned.filler) + u" + "_s + m_words.hardener(each.planned.hardener),
                         m_words.mass(each.mixed.filler) + u" + "_s + m_words.hardener(each.mixed.hardener),
                         m_words.percent(each.hardenerShare), told(each.hardenerIn)});
@@ -169,10 +168,7 @@ void JobTables::layers()
 {
     std::vector<QStringList> rows;
     for (const LayerRecord& each : m_record.layers) {
-        const QString name = each.face
-                                 ? tr("lift %1, %2").arg(QString::number(each.index + 1), m_words.face(*each.face))
-                                 : tr("coat %1").arg(each.index + 1);
-        rows.push_back({Words::title(name), m_words.filler(each.filler),
+        rows.push_back({Words::title(layerName(each.index, each.face)), m_words.filler(each.filler),
                         each.finishing ? m_words.thickness(each.thickness) : m_words.fineLength(each.thickness),
                         m_words.mass(each.mixed), m_words.batches(each.batches), when(each.laidFrom),
                         each.laidUntil ? when(*each.laidUntil) : QString(u"–"_s),

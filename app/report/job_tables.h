@@ -41,7 +41,8 @@ private:
     void clocks();
     [[nodiscard]] QString when(const Instant& at) const; ///< with its day where there are several
     [[nodiscard]] QString told(const Told& told) const;  ///< "08:12, Ada"
-    [[nodiscard]] QString layerName(const BatchRecord& batch) const;
+    /// "lift 2, front face"; a coat has no face.
+    [[nodiscard]] QString layerName(int index, const std::optional<Face>& face) const;
     [[nodiscard]] QString against(Duration predicted, const std::optional<Duration>& told) const;
     [[nodiscard]] QString sheetName(const QString& id) const;
 

@@ -112,8 +112,7 @@ void JobTables::lifts(const RepairPlan& plan)
     std::vector<QStringList> rows;
     for (std::size_t i = 0; i < plan.lifts.size(); ++i) {
         const Lift& each = plan.lifts[i];
-        rows.push_back({tr("lift %1, %2").arg(QString::number(i + 1), m_words.face(each.face)),
-                        m_words.filler(each.filler), m_words.fineLength(each.thickness),
+        rows.push_back({layerName(int(i), each.face), m_words.filler(each.filler), m_words.fineLength(each.thickness),
                         each.peak ? m_words.temperature(*each.peak) : QString(u"–"_s)});
     }
     m_paper.table({{tr("Lift"), 2}, {tr("Filler"), 2}, {tr("Thickness"), 1}, {tr("Hottest"), 1}}, rows);
