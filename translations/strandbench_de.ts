@@ -725,7 +725,7 @@
     </message>
     <message>
         <source>panel %1</source>
-        <translation>Teil %1</translation>
+        <translation>Wand %1</translation>
     </message>
     <message>
         <source>bevel %1 : 1</source>
@@ -1057,7 +1057,7 @@
     </message>
     <message>
         <source>two jobs need hands, turn %1</source>
-        <translation>zwei Aufträge brauchen Hände, %1 wenden</translation>
+        <translation>zwei Aufträge brauchen Hände, dieser als %1.</translation>
     </message>
     <message>
         <source>Too hot for this lift: %1 of %2. Let the panel cool and read again.</source>
@@ -2700,18 +2700,6 @@
     <message>
         <source>read the panel</source>
         <translation>Teil ablesen</translation>
-    </message>
-    <message>
-        <source>%1 deep</source>
-        <translation>%1 tief</translation>
-    </message>
-    <message>
-        <source>panel %1</source>
-        <translation>Wand %1</translation>
-    </message>
-    <message>
-        <source>air %1, panel %2, humidity %3</source>
-        <translation>Luft %1, Teil %2, Feuchte %3</translation>
     </message>
 </context>
 <context>

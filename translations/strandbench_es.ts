@@ -1057,7 +1057,7 @@
     </message>
     <message>
         <source>two jobs need hands, turn %1</source>
-        <translation>dos órdenes piden manos, voltear %1</translation>
+        <translation>dos órdenes piden manos, turno %1</translation>
     </message>
     <message>
         <source>Too hot for this lift: %1 of %2. Let the panel cool and read again.</source>
@@ -2700,18 +2700,6 @@
     <message>
         <source>read the panel</source>
         <translation>leer el panel</translation>
-    </message>
-    <message>
-        <source>%1 deep</source>
-        <translation>%1 de hondo</translation>
-    </message>
-    <message>
-        <source>panel %1</source>
-        <translation>panel %1</translation>
-    </message>
-    <message>
-        <source>air %1, panel %2, humidity %3</source>
-        <translation>aire %1, panel %2, humedad %3</translation>
     </message>
 </context>
 <context>

@@ -16,7 +16,7 @@
     <name>AnswersScreen</name>
     <message>
         <source>Which answer was wrong?</source>
-        <translation>Quelle réponse était fausse ?</translation>
+        <translation>Quelle réponse était fausse&#xa0;?</translation>
     </message>
     <message>
         <source>These were the answers</source>
@@ -24,7 +24,7 @@
     </message>
     <message>
         <source>All right: go on</source>
-        <translation>Tout juste : continuer</translation>
+        <translation>Tout juste&#xa0;: continuer</translation>
     </message>
     <message>
         <source>More answers</source>
@@ -32,11 +32,11 @@
     </message>
     <message>
         <source>Finishing filler is on: the answers stand.</source>
-        <translation>Finition posée : les réponses restent.</translation>
+        <translation>Finition posée&#xa0;: les réponses restent.</translation>
     </message>
     <message>
         <source>If one was wrong, stop and ask.</source>
-        <translation>Une fausse ? Arrêter et demander.</translation>
+        <translation>Une fausse&#xa0;? Arrêter et demander.</translation>
     </message>
 </context>
 <context>
@@ -59,7 +59,7 @@
     </message>
     <message>
         <source>Nothing is lost: parked, it waits on the rail at this very step.</source>
-        <translation>Rien n’est perdu : en attente au bandeau, à cette étape.</translation>
+        <translation>Rien n’est perdu&#xa0;: en attente au bandeau, à cette étape.</translation>
     </message>
     <message>
         <source>Stop</source>
@@ -79,7 +79,7 @@
     </message>
     <message>
         <source>Answered: go on</source>
-        <translation>Répondu : continuer</translation>
+        <translation>Répondu&#xa0;: continuer</translation>
     </message>
     <message>
         <source>Park it</source>
@@ -87,7 +87,7 @@
     </message>
     <message>
         <source>Why is it parked?</source>
-        <translation>Pourquoi en attente ?</translation>
+        <translation>Pourquoi en attente&#xa0;?</translation>
     </message>
     <message>
         <source>More</source>
@@ -95,7 +95,7 @@
     </message>
     <message>
         <source>Park it: where, or with whom?</source>
-        <translation>En attente : où, ou chez qui ?</translation>
+        <translation>En attente&#xa0;: où, ou chez qui&#xa0;?</translation>
     </message>
     <message>
         <source>Parked</source>
@@ -103,7 +103,7 @@
     </message>
     <message>
         <source>Parked: %1</source>
-        <translation>En attente : %1</translation>
+        <translation>En attente&#xa0;: %1</translation>
     </message>
     <message>
         <source>It was parked to ask.</source>
@@ -123,7 +123,7 @@
     </message>
     <message>
         <source>When what was wrong has been put right, assess it again from the first question.</source>
-        <translation>Défaut corrigé : réévaluer dès la première question.</translation>
+        <translation>Défaut corrigé&#xa0;: réévaluer dès la première question.</translation>
     </message>
     <message>
         <source>Leave it parked</source>
@@ -181,7 +181,7 @@
     </message>
     <message>
         <source>Cure before primer, at 20 °C</source>
-        <translation>Durcir avant apprêt, à 20 °C</translation>
+        <translation>Durcir avant apprêt, à 20&#xa0;°C</translation>
     </message>
     <message>
         <source>Filler at the start, warmer than air by</source>
@@ -602,23 +602,23 @@
     <name>Deviations</name>
     <message>
         <source>panel %1 above dew point; at least %2</source>
-        <translation>écart de rosée %1 ; au moins %2</translation>
+        <translation>écart de rosée %1&#xa0;; au moins %2</translation>
     </message>
     <message>
         <source>panel at %1; at least %2</source>
-        <translation>panneau à %1 ; au moins %2</translation>
+        <translation>panneau à %1&#xa0;; au moins %2</translation>
     </message>
     <message>
         <source>panel at %1; at most %2</source>
-        <translation>panneau à %1 ; au plus %2</translation>
+        <translation>panneau à %1&#xa0;; au plus %2</translation>
     </message>
     <message>
         <source>air at %1; at least %2</source>
-        <translation>air à %1 ; au moins %2</translation>
+        <translation>air à %1&#xa0;; au moins %2</translation>
     </message>
     <message>
         <source>air at %1; at most %2</source>
-        <translation>air à %1 ; au plus %2</translation>
+        <translation>air à %1&#xa0;; au plus %2</translation>
     </message>
     <message>
         <source>no reading before the hardener went in</source>
@@ -626,31 +626,31 @@
     </message>
     <message>
         <source>last reading %1 old; at most %2</source>
-        <translation>dernière mesure il y a %1 ; au plus %2</translation>
+        <translation>dernière mesure il y a %1&#xa0;; au plus %2</translation>
     </message>
     <message>
         <source>bare metal filled after %1; at most %2</source>
-        <translation>métal nu mastiqué après %1 ; au plus %2</translation>
+        <translation>métal nu mastiqué après %1&#xa0;; au plus %2</translation>
     </message>
     <message>
         <source>sands after %1; predicted %2</source>
-        <translation>ponçable après %1 ; prévu %2</translation>
+        <translation>ponçable après %1&#xa0;; prévu %2</translation>
     </message>
     <message>
         <source>edges clear after %1; gel predicted at %2</source>
-        <translation>bords dégagés après %1 ; prise prévue à %2</translation>
+        <translation>bords dégagés après %1&#xa0;; prise prévue à %2</translation>
     </message>
     <message>
         <source>edges clear after %1; gel seen at %2</source>
-        <translation>bords dégagés après %1 ; prise vue à %2</translation>
+        <translation>bords dégagés après %1&#xa0;; prise vue à %2</translation>
     </message>
     <message>
         <source>hardener %1; at least %2</source>
-        <translation>durcisseur %1 ; au moins %2</translation>
+        <translation>durcisseur %1&#xa0;; au moins %2</translation>
     </message>
     <message>
         <source>hardener %1; at most %2</source>
-        <translation>durcisseur %1 ; au plus %2</translation>
+        <translation>durcisseur %1&#xa0;; au plus %2</translation>
     </message>
     <message>
         <source>lot of the filler not told</source>
@@ -663,35 +663,35 @@
     <message>
         <source>mixed by a demo sheet: %1</source>
         <extracomment>%1 is the sheet&apos;s id</extracomment>
-        <translation>mélangé selon fiche de démo : %1</translation>
+        <translation>mélangé selon fiche de démo&#xa0;: %1</translation>
     </message>
     <message>
         <source>changed after the plan: %1</source>
         <extracomment>%1 is a question: &quot;dry or damp&quot;</extracomment>
-        <translation>modifié après le plan : %1</translation>
+        <translation>modifié après le plan&#xa0;: %1</translation>
     </message>
     <message>
         <source>planned again: plan %1</source>
         <extracomment>%1 is the number of the plan</extracomment>
-        <translation>replanifié : plan %1</translation>
+        <translation>replanifié&#xa0;: plan %1</translation>
     </message>
     <message>
         <source>parked: %1</source>
         <extracomment>%1 is where: &quot;to the supervisor&quot;</extracomment>
-        <translation>en attente : %1</translation>
+        <translation>en attente&#xa0;: %1</translation>
     </message>
     <message>
         <source>no photo: %1</source>
         <extracomment>%1 is a moment: &quot;as found&quot;</extracomment>
-        <translation>sans photo : %1</translation>
+        <translation>sans photo&#xa0;: %1</translation>
     </message>
     <message>
         <source>acts without a name: %1</source>
-        <translation>actions sans nom : %1</translation>
+        <translation>actions sans nom&#xa0;: %1</translation>
     </message>
     <message>
         <source>bench started again while a mix ran; %1 between two acts</source>
-        <translation>poste relancé pendant un mélange ; %1 entre deux actions</translation>
+        <translation>poste relancé pendant un mélange&#xa0;; %1 entre deux actions</translation>
     </message>
     <message>
         <source>clock set forward by %1 while a mix ran</source>
@@ -729,15 +729,15 @@
     </message>
     <message>
         <source>bevel %1 : 1</source>
-        <translation>chanfrein %1 : 1</translation>
+        <translation>chanfrein %1&#xa0;: 1</translation>
     </message>
     <message>
         <source>Taken in: %1, %2</source>
-        <translation>Entré : %1, %2</translation>
+        <translation>Entré&#xa0;: %1, %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>Changed. %1</source>
@@ -746,39 +746,39 @@
     </message>
     <message>
         <source>Planned again: %1, %2, %3</source>
-        <translation>Replanifié : %1, %2, %3</translation>
+        <translation>Replanifié&#xa0;: %1, %2, %3</translation>
     </message>
     <message>
         <source>Plan accepted: %1, %2, %3</source>
-        <translation>Plan accepté : %1, %2, %3</translation>
+        <translation>Plan accepté&#xa0;: %1, %2, %3</translation>
     </message>
     <message>
         <source>Read: %1; panel %2 above dew point</source>
-        <translation>Mesuré : %1 ; écart de rosée %2</translation>
+        <translation>Mesuré&#xa0;: %1&#xa0;; écart de rosée %2</translation>
     </message>
     <message>
         <source>%1: hardener in, %2 + %3</source>
-        <translation>%1 : durcisseur mis, %2 + %3</translation>
+        <translation>%1&#xa0;: durcisseur mis, %2 + %3</translation>
     </message>
     <message>
         <source>%1: edges clear after %2</source>
-        <translation>%1 : bords dégagés après %2</translation>
+        <translation>%1&#xa0;: bords dégagés après %2</translation>
     </message>
     <message>
         <source>%1: set on the board after %2</source>
-        <translation>%1 : pris sur la palette après %2</translation>
+        <translation>%1&#xa0;: pris sur la palette après %2</translation>
     </message>
     <message>
         <source>%1: set on the panel after %2</source>
-        <translation>%1 : pris sur le panneau après %2</translation>
+        <translation>%1&#xa0;: pris sur le panneau après %2</translation>
     </message>
     <message>
         <source>%1: sands after %2</source>
-        <translation>%1 : ponçable après %2</translation>
+        <translation>%1&#xa0;: ponçable après %2</translation>
     </message>
     <message>
         <source>%1: sanded and dusted off</source>
-        <translation>%1 : poncé et dépoussiéré</translation>
+        <translation>%1&#xa0;: poncé et dépoussiéré</translation>
     </message>
     <message>
         <source>Panel turned</source>
@@ -786,11 +786,11 @@
     </message>
     <message>
         <source>Parked: %1</source>
-        <translation>En attente : %1</translation>
+        <translation>En attente&#xa0;: %1</translation>
     </message>
     <message>
         <source>Parked: %1. %2</source>
-        <translation>En attente : %1. %2</translation>
+        <translation>En attente&#xa0;: %1. %2</translation>
     </message>
     <message>
         <source>Assessed again from the first question</source>
@@ -806,11 +806,11 @@
     </message>
     <message>
         <source>Photo: %1</source>
-        <translation>Photo : %1</translation>
+        <translation>Photo&#xa0;: %1</translation>
     </message>
     <message>
         <source>Note: %1</source>
-        <translation>Note : %1</translation>
+        <translation>Note&#xa0;: %1</translation>
     </message>
     <message>
         <source>Finishing batch %1</source>
@@ -1016,19 +1016,19 @@
     <name>Hands</name>
     <message>
         <source>Hands: job %1 is still being spread.</source>
-        <translation>Mains : dossier %1 encore en étalement.</translation>
+        <translation>Mains&#xa0;: dossier %1 encore en étalement.</translation>
     </message>
     <message>
         <source>Hands: job %1 needs its edges cleared now.</source>
-        <translation>Mains : dossier %1, bords à dégager maintenant.</translation>
+        <translation>Mains&#xa0;: dossier %1, bords à dégager maintenant.</translation>
     </message>
     <message>
         <source>Hands: job %1 needs its edges cleared in %2.</source>
-        <translation>Mains : dossier %1, bords à dégager dans %2.</translation>
+        <translation>Mains&#xa0;: dossier %1, bords à dégager dans %2.</translation>
     </message>
     <message>
         <source>Hands: job %1 sands easily only until %2.</source>
-        <translation>Mains : dossier %1, ponçage facile jusqu’à %2 seulement.</translation>
+        <translation>Mains&#xa0;: dossier %1, ponçage facile jusqu’à %2 seulement.</translation>
     </message>
     <message>
         <source>spread it</source>
@@ -1044,16 +1044,16 @@
     </message>
     <message>
         <source>Hold this batch back until %1: %2 to go.</source>
-        <translation>Retenir ce mélange jusqu’à %1 : encore %2.</translation>
+        <translation>Retenir ce mélange jusqu’à %1&#xa0;: encore %2.</translation>
     </message>
     <message>
         <source>Two jobs need hands now: first job %1, %2, then job %3.</source>
-        <translation>Deux dossiers demandent des mains : d’abord %1, %2, puis %3.</translation>
+        <translation>Deux dossiers demandent des mains&#xa0;: d’abord %1, %2, puis %3.</translation>
     </message>
     <message>
         <source>In %1 two jobs need hands: first job %2, %3, then job %4.</source>
         <extracomment>%1 is a time, mm:ss; %2 and %4 job numbers; %3 what to do with the first</extracomment>
-        <translation>Dans %1, deux dossiers demandent des mains : d’abord %2, %3, puis %4.</translation>
+        <translation>Dans %1, deux dossiers demandent des mains&#xa0;: d’abord %2, %3, puis %4.</translation>
     </message>
     <message>
         <source>two jobs need hands, turn %1</source>
@@ -1061,11 +1061,11 @@
     </message>
     <message>
         <source>Too hot for this lift: %1 of %2. Let the panel cool and read again.</source>
-        <translation>Trop chaud pour cette passe : %1, admis %2. Laisser refroidir le panneau et remesurer.</translation>
+        <translation>Trop chaud pour cette passe&#xa0;: %1, admis %2. Laisser refroidir le panneau et remesurer.</translation>
     </message>
     <message>
         <source>Too thick for this product: %1 of %2. Choose the product planned with.</source>
-        <translation>Trop épais pour ce produit : %1, admis %2. Prendre le produit du plan.</translation>
+        <translation>Trop épais pour ce produit&#xa0;: %1, admis %2. Prendre le produit du plan.</translation>
     </message>
     <message>
         <source>The cure of this product cannot be worked out. Choose the product planned with.</source>
@@ -1073,7 +1073,7 @@
     </message>
     <message>
         <source>Not this product here: %1 Choose the product planned with.</source>
-        <translation>Pas ce produit ici : %1 Prendre le produit du plan.</translation>
+        <translation>Pas ce produit ici&#xa0;: %1 Prendre le produit du plan.</translation>
     </message>
 </context>
 <context>
@@ -1240,7 +1240,7 @@
     </message>
     <message>
         <source>--pdf: &apos;%1&apos; cannot be written: %2</source>
-        <translation>--pdf : écriture de &apos;%1&apos; impossible : %2</translation>
+        <translation>--pdf&#xa0;: écriture de &apos;%1&apos; impossible&#xa0;: %2</translation>
     </message>
     <message>
         <source>One day&apos;s repairs with their records, as JSON, CSV or on paper.</source>
@@ -1252,35 +1252,35 @@
     </message>
     <message>
         <source>JSON on standard output: the whole records.</source>
-        <translation>JSON sur la sortie standard : les historiques complets.</translation>
+        <translation>JSON sur la sortie standard&#xa0;: les historiques complets.</translation>
     </message>
     <message>
         <source>CSV on standard output: one row a repair.</source>
-        <translation>CSV sur la sortie standard : une ligne par réparation.</translation>
+        <translation>CSV sur la sortie standard&#xa0;: une ligne par réparation.</translation>
     </message>
     <message>
         <source>A PDF; a file that is there is never overwritten.</source>
-        <translation>Un PDF ; un fichier existant n’est jamais écrasé.</translation>
+        <translation>Un PDF&#xa0;; un fichier existant n’est jamais écrasé.</translation>
     </message>
     <message>
         <source>Of the PDF: a4 or letter; otherwise a4.</source>
-        <translation>Pour le PDF : a4 ou letter ; sinon a4.</translation>
+        <translation>Pour le PDF&#xa0;: a4 ou letter&#xa0;; sinon a4.</translation>
     </message>
     <message>
         <source>Of the PDF: metric or us; otherwise metric.</source>
-        <translation>Pour le PDF : metric ou us ; sinon metric.</translation>
+        <translation>Pour le PDF&#xa0;: metric ou us&#xa0;; sinon metric.</translation>
     </message>
 </context>
 <context>
     <name>JobSheet</name>
     <message>
         <source>The safety data sheet, the vehicle maker’s repair manual, local codes and licensed practice come first.</source>
-        <translation>Priment : fiche de sécurité, manuel du constructeur, règles locales, personnel habilité.</translation>
+        <translation>Priment&#xa0;: fiche de sécurité, manuel du constructeur, règles locales, personnel habilité.</translation>
     </message>
     <message>
         <source>Log %1…, entries: %2</source>
         <extracomment>%1 is the beginning of a hash, %2 how many entries the log had</extracomment>
-        <translation>Journal %1…, entrées : %2</translation>
+        <translation>Journal %1…, entrées&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -1370,7 +1370,7 @@
     </message>
     <message>
         <source>%1 (before: %2)</source>
-        <translation>%1 (avant : %2)</translation>
+        <translation>%1 (avant&#xa0;: %2)</translation>
     </message>
     <message>
         <source>%1 (asked again later)</source>
@@ -1426,7 +1426,7 @@
     </message>
     <message>
         <source>Batches: what was mixed</source>
-        <translation>Mélanges : quantités</translation>
+        <translation>Mélanges&#xa0;: quantités</translation>
     </message>
     <message>
         <source>Batch</source>
@@ -1462,11 +1462,11 @@
     </message>
     <message>
         <source>Batches: their clocks</source>
-        <translation>Mélanges : leurs temps</translation>
+        <translation>Mélanges&#xa0;: leurs temps</translation>
     </message>
     <message>
         <source>From &apos;hardener in&apos;, as told / as predicted when it was mixed.</source>
-        <translation>Depuis « durcisseur mis » : indiqué / prévu lors du mélange.</translation>
+        <translation>Depuis «&#xa0;durcisseur mis&#xa0;»&#xa0;: indiqué / prévu lors du mélange.</translation>
     </message>
     <message>
         <source>Set on the board</source>
@@ -1586,7 +1586,7 @@
     </message>
     <message>
         <source>To scale; depth drawn %1 times as large as width.</source>
-        <translation>À l’échelle ; profondeur grossie %1 fois la largeur.</translation>
+        <translation>À l’échelle&#xa0;; profondeur grossie %1 fois la largeur.</translation>
     </message>
     <message>
         <source>Plan</source>
@@ -1638,7 +1638,7 @@
     </message>
     <message>
         <source>%1, %2 in all; coats: %3; at most %4 a coat and %5 in all; %6</source>
-        <translation>%1, %2 en tout ; couches : %3 ; au plus %4 par couche et %5 en tout ; %6</translation>
+        <translation>%1, %2 en tout&#xa0;; couches&#xa0;: %3&#xa0;; au plus %4 par couche et %5 en tout&#xa0;; %6</translation>
     </message>
     <message>
         <source>Ready for primer</source>
@@ -1686,11 +1686,11 @@
     </message>
     <message>
         <source>Not %1: %2</source>
-        <translation>Pas %1 : %2</translation>
+        <translation>Pas %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1: the picture cannot be read</source>
-        <translation>%1 : image illisible</translation>
+        <translation>%1&#xa0;: image illisible</translation>
     </message>
     <message>
         <source>Photos</source>
@@ -1698,7 +1698,7 @@
     </message>
     <message>
         <source>No photo: %1</source>
-        <translation>Sans photo : %1</translation>
+        <translation>Sans photo&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -2316,7 +2316,7 @@
     </message>
     <message>
         <source>Edge lifted: cut back</source>
-        <translation>Bord décollé : recoupé</translation>
+        <translation>Bord décollé&#xa0;: recoupé</translation>
     </message>
     <message>
         <source>Pinholes opened and filled</source>
@@ -2372,7 +2372,7 @@
     <name>NotesScreen</name>
     <message>
         <source>What is to be noted?</source>
-        <translation>Que faut-il noter ?</translation>
+        <translation>Que faut-il noter&#xa0;?</translation>
     </message>
     <message>
         <source>To the present step</source>
@@ -2478,7 +2478,7 @@
     </message>
     <message>
         <source>In which folder are the pictures?</source>
-        <translation>Dans quel répertoire sont les images ?</translation>
+        <translation>Dans quel répertoire sont les images&#xa0;?</translation>
     </message>
     <message>
         <source>Use this folder</source>
@@ -2700,18 +2700,6 @@
     <message>
         <source>read the panel</source>
         <translation>mesurer</translation>
-    </message>
-    <message>
-        <source>%1 deep</source>
-        <translation>profond de %1</translation>
-    </message>
-    <message>
-        <source>panel %1</source>
-        <translation>panneau %1</translation>
-    </message>
-    <message>
-        <source>air %1, panel %2, humidity %3</source>
-        <translation>air %1, panneau %2, humidité %3</translation>
     </message>
 </context>
 <context>
@@ -3121,7 +3109,7 @@
     <message>
         <source>Nobody reaches behind it: %1 bridges the backing, %2 goes over it.</source>
         <extracomment>%1 is the hole&apos;s size, %2 how far the backing laps its edge</extracomment>
-        <translation>Sans accès par derrière : %1 ponte le renfort, %2 par-dessus.</translation>
+        <translation>Sans accès par derrière&#xa0;: %1 ponte le renfort, %2 par-dessus.</translation>
     </message>
 </context>
 <context>
@@ -3147,7 +3135,7 @@
     <message>
         <source>Photo: %1</source>
         <extracomment>%1 is when: &quot;as found&quot;, &quot;bare&quot;, &quot;filled&quot;, &quot;guide coat&quot;</extracomment>
-        <translation>Photo : %1</translation>
+        <translation>Photo&#xa0;: %1</translation>
     </message>
     <message>
         <source>taken %1</source>
@@ -3247,7 +3235,7 @@
     <message>
         <source>No photo yet: %1.</source>
         <extracomment>%1 is a list of photos: &quot;as found, bare&quot;</extracomment>
-        <translation>Photo manque : %1.</translation>
+        <translation>Photo manque&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Photos</source>
@@ -4019,7 +4007,7 @@
     </message>
     <message>
         <source>Airbags and high voltage only by those trained and licensed for them.</source>
-        <translation>Airbags et haute tension : personnel formé et habilité seulement.</translation>
+        <translation>Airbags et haute tension&#xa0;: personnel formé et habilité seulement.</translation>
     </message>
     <message>
         <source>Tape clear film over it. When no mist forms underneath, assess again.</source>
@@ -4027,7 +4015,7 @@
     </message>
     <message>
         <source>Laminate the skin shut and prove it dry; then assess again.</source>
-        <translation>Refermer la peau au stratifié, prouver que c’est sec ; puis réévaluer.</translation>
+        <translation>Refermer la peau au stratifié, prouver que c’est sec&#xa0;; puis réévaluer.</translation>
     </message>
     <message>
         <source>By the vehicle maker’s method, with a resin that leaves the foam whole.</source>
@@ -4035,7 +4023,7 @@
     </message>
     <message>
         <source>Aim at half of that limit or less; then assess again.</source>
-        <translation>Viser la moitié de cette limite ou moins ; puis réévaluer.</translation>
+        <translation>Viser la moitié de cette limite ou moins&#xa0;; puis réévaluer.</translation>
     </message>
 </context>
 <context>
@@ -4670,7 +4658,7 @@
     </message>
     <message>
         <source>Scanned %1: not wanted here.</source>
-        <translation>Scanné %1 : pas attendu ici.</translation>
+        <translation>Scanné %1&#xa0;: pas attendu ici.</translation>
     </message>
     <message>
         <source>A scan came without its Enter. Set the scanner to end with Enter.</source>
@@ -4920,15 +4908,15 @@
     <name>strandbench::LotScreen</name>
     <message>
         <source>Which product is in your hand?</source>
-        <translation>Quel produit en main ?</translation>
+        <translation>Quel produit en main&#xa0;?</translation>
     </message>
     <message>
         <source>Which lot of filler is open?</source>
-        <translation>Quel lot de mastic est ouvert ?</translation>
+        <translation>Quel lot de mastic est ouvert&#xa0;?</translation>
     </message>
     <message>
         <source>Which lot of hardener is open?</source>
-        <translation>Quel lot de durcisseur est ouvert ?</translation>
+        <translation>Quel lot de durcisseur est ouvert&#xa0;?</translation>
     </message>
     <message>
         <source>These are in hand</source>
@@ -4948,7 +4936,7 @@
     </message>
     <message>
         <source>Scanned: lot %1. What is it?</source>
-        <translation>Scanné : lot %1. C’est quoi ?</translation>
+        <translation>Scanné&#xa0;: lot %1. C’est quoi&#xa0;?</translation>
     </message>
     <message>
         <source>not told</source>
@@ -4992,7 +4980,7 @@
     </message>
     <message>
         <source>hold 1 s</source>
-        <translation>tenir 1 s</translation>
+        <translation>tenir 1&#xa0;s</translation>
     </message>
     <message>
         <source>Clear</source>
@@ -5067,7 +5055,7 @@
     </message>
     <message>
         <source>Why these cautions?</source>
-        <translation>Pourquoi ces alertes ?</translation>
+        <translation>Pourquoi ces alertes&#xa0;?</translation>
     </message>
     <message>
         <source>%1 · lot not told: tap</source>
@@ -5114,7 +5102,7 @@
     <name>strandbench::MixesScreen</name>
     <message>
         <source>Every mix that runs: the most urgent first</source>
-        <translation>Tous les mélanges en cours : le plus urgent d’abord</translation>
+        <translation>Tous les mélanges en cours&#xa0;: le plus urgent d’abord</translation>
     </message>
     <message>
         <source>More</source>
@@ -5152,7 +5140,7 @@
     <name>strandbench::PhotoPickScreen</name>
     <message>
         <source>Choose the photo: %1</source>
-        <translation>Choisir la photo : %1</translation>
+        <translation>Choisir la photo&#xa0;: %1</translation>
     </message>
     <message>
         <source>Newer</source>
@@ -5186,7 +5174,7 @@
     </message>
     <message>
         <source>%1 is larger than %2 MB.</source>
-        <translation>%1 dépasse %2 Mo.</translation>
+        <translation>%1 dépasse %2&#xa0;Mo.</translation>
     </message>
     <message>
         <source>%1 is a %2 file. Only JPEG and PNG are kept.</source>
@@ -5317,11 +5305,11 @@
     </message>
     <message>
         <source>An answer changed: this is the plan now</source>
-        <translation>Réponse changée : voici le plan</translation>
+        <translation>Réponse changée&#xa0;: voici le plan</translation>
     </message>
     <message>
         <source>Right: go on with it</source>
-        <translation>Correct : continuer</translation>
+        <translation>Correct&#xa0;: continuer</translation>
     </message>
     <message>
         <source>%1 → %2</source>
@@ -5365,15 +5353,15 @@
     </message>
     <message>
         <source>A published figure; change it for another material.</source>
-        <translation>Valeur publiée ; la changer pour une autre matière.</translation>
+        <translation>Valeur publiée&#xa0;; la changer pour une autre matière.</translation>
     </message>
     <message>
         <source>Ours: no source.</source>
-        <translation>De nous : sans source.</translation>
+        <translation>De nous&#xa0;: sans source.</translation>
     </message>
     <message>
         <source>Allowed: %1. %2 New plans and clocks go by it; what runs keeps its times.</source>
-        <translation>Admis : %1. %2 Vaut pour les nouveaux plans et temps ; ce qui court garde ses temps.</translation>
+        <translation>Admis&#xa0;: %1. %2 Vaut pour les nouveaux plans et temps&#xa0;; ce qui court garde ses temps.</translation>
     </message>
     <message>
         <source>Back to default</source>
@@ -5400,7 +5388,7 @@
     <name>strandbench::SetUpAssumptionsScreen</name>
     <message>
         <source>ours: no source; published: from a table</source>
-        <translation>de nous : sans source ; publié : d’un tableau</translation>
+        <translation>de nous&#xa0;: sans source&#xa0;; publié&#xa0;: d’un tableau</translation>
     </message>
     <message>
         <source>Tap an assumption to change it</source>
@@ -5429,7 +5417,7 @@
     </message>
     <message>
         <source>Hardener for a length of bead: the nozzle’s</source>
-        <translation>Durcisseur par longueur de cordon : celui de la buse</translation>
+        <translation>Durcisseur par longueur de cordon&#xa0;: celui de la buse</translation>
     </message>
     <message>
         <source>Hands-on times</source>
@@ -5554,7 +5542,7 @@
     <name>strandbench::SetUpPeopleScreen</name>
     <message>
         <source>Who works here?</source>
-        <translation>Qui travaille ici ?</translation>
+        <translation>Qui travaille ici&#xa0;?</translation>
     </message>
     <message>
         <source>at the bench</source>
@@ -5586,7 +5574,7 @@
     </message>
     <message>
         <source>hold 1 s; what is logged keeps the name</source>
-        <translation>tenir 1 s ; le journal garde le nom</translation>
+        <translation>tenir 1&#xa0;s&#xa0;; le journal garde le nom</translation>
     </message>
 </context>
 <context>
@@ -5664,7 +5652,7 @@
     </message>
     <message>
         <source>Sound is never the only alarm: what the glass shows counts, heard or not.</source>
-        <translation>Le son n’est jamais la seule alarme : l’écran compte, entendu ou non.</translation>
+        <translation>Le son n’est jamais la seule alarme&#xa0;: l’écran compte, entendu ou non.</translation>
     </message>
     <message>
         <source>Heard it</source>
@@ -5676,7 +5664,7 @@
     </message>
     <message>
         <source>Heard: the speaker works.</source>
-        <translation>Entendu : le haut-parleur marche.</translation>
+        <translation>Entendu&#xa0;: le haut-parleur marche.</translation>
     </message>
     <message>
         <source>Sound only adds to what the glass shows.</source>
@@ -5696,27 +5684,27 @@
     </message>
     <message>
         <source>Go by the glass alone until it is mended: no alarm will sound.</source>
-        <translation>Se fier au seul écran jusqu’à réparation : aucune alarme ne sonnera.</translation>
+        <translation>Se fier au seul écran jusqu’à réparation&#xa0;: aucune alarme ne sonnera.</translation>
     </message>
     <message>
         <source>It says: %1.</source>
-        <translation>Il indique : %1.</translation>
+        <translation>Il indique&#xa0;: %1.</translation>
     </message>
     <message>
         <source>The device says that it played. Heard it?</source>
-        <translation>L’appareil dit l’avoir joué. Entendu ?</translation>
+        <translation>L’appareil dit l’avoir joué. Entendu&#xa0;?</translation>
     </message>
     <message>
         <source>No sound here: the sound library is missing.</source>
-        <translation>Pas de son ici : la bibliothèque son manque.</translation>
+        <translation>Pas de son ici&#xa0;: la bibliothèque son manque.</translation>
     </message>
     <message>
         <source>No sound here: no sound device opens.</source>
-        <translation>Pas de son ici : aucun appareil ne s’ouvre.</translation>
+        <translation>Pas de son ici&#xa0;: aucun appareil ne s’ouvre.</translation>
     </message>
     <message>
         <source>Not played: the sound device opened and then failed.</source>
-        <translation>Non joué : l’appareil s’est ouvert, puis a échoué.</translation>
+        <translation>Non joué&#xa0;: l’appareil s’est ouvert, puis a échoué.</translation>
     </message>
 </context>
 <context>
@@ -5740,14 +5728,14 @@
     <message>
         <source>Written: %1</source>
         <extracomment>%1 is the path of a file</extracomment>
-        <translation>Écrit : %1</translation>
+        <translation>Écrit&#xa0;: %1</translation>
     </message>
 </context>
 <context>
     <name>strandbench::TodayScreen</name>
     <message>
         <source>Tap a job to see its record</source>
-        <translation>Toucher un dossier : historique</translation>
+        <translation>Toucher un dossier&#xa0;: historique</translation>
     </message>
     <message>
         <source>Nothing was worked on today.</source>

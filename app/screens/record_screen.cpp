@@ -4,7 +4,6 @@
 #include "screens/sign_widget.h"
 #include "words/deviation_words.h"
 #include "words/event_words.h"
-#include "words/log_trouble.h"
 
 #include <QPointer>
 
@@ -39,10 +38,8 @@ RecordScreen::RecordScreen(const Surroundings& around, const QUuid& repair, QWid
 
 void RecordScreen::showRecord(const Logged<RepairFile>& file)
 {
-    if (!file) {
-        const LogTroubleText text = logTrouble(file.error().trouble);
-        return showTrouble(text.headline, text.whatToDo);
-    }
+    if (!file)
+        return showTrouble(file.error());
     const auto record = recordOf(file->events, around().bench.planning().catalogue);
     if (!record)
         return showTrouble(tr("This record cannot be read."), words().fault(record.error().front()));

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/replan_screen.h"
 
-#include "plan/plan_difference.h"
 #include "theme/sizes.h"
 #include "touch/fit_column.h"
 #include "words/plan_words.h"
@@ -12,11 +11,6 @@ using namespace Qt::StringLiterals;
 
 namespace strandbench {
 namespace {
-
-PlanDifference differenceOf(const Repair& repair, const RepairPlan& plan)
-{
-    return planDifference(*repair.plan, plan, planProgressOf(repair));
-}
 
 QString stepNames(const std::vector<QString>& codes)
 {
@@ -34,21 +28,21 @@ ReplanScreen::ReplanScreen(const Surroundings& around, const Repair& repair, con
     : Screen(around, u"screen_replan"_s, parent)
 {
     buildFrame(contextOf(repair, words()), tr("An answer changed: this is the plan now"));
-    buildFigures(repair, plan);
-    buildSide(repair, plan, ways);
+    const PlanDifference difference = planDifference(*repair.plan, plan, planProgressOf(repair));
+    buildFigures(difference);
+    buildSide(difference, ways);
     answers()->setWayOn(tr("Right: go on with it"));
     connect(answers(), &AnswerBar::wayOnTapped, this, [this, repair, plan] {
         Q_EMIT acts({PlanAccepted{repair.assessment, plan}});
     });
 }
 
-void ReplanScreen::buildFigures(const Repair& repair, const RepairPlan& plan)
+void ReplanScreen::buildFigures(const PlanDifference& difference)
 {
     auto* box = card(u"change_card"_s);
     auto* lines = new FitColumn;
     box->setLayout(lines);
     lines->setContentsMargins(px(3), px(1), px(3), px(1));
-    const PlanDifference difference = differenceOf(repair, plan);
     for (const PlanChange& each : difference.figures) {
         const QString was = each.before ? words::planFigure(*each.before, words()) : tr("none");
         const QString is = each.now ? words::planFigure(*each.now, words()) : tr("none");
@@ -64,9 +58,8 @@ void ReplanScreen::buildFigures(const Repair& repair, const RepairPlan& plan)
     content()->addWidget(box, 3);
 }
 
-QWidget* ReplanScreen::buildSteps(const Repair& repair, const RepairPlan& plan)
+QWidget* ReplanScreen::buildSteps(const PlanDifference& difference)
 {
-    const PlanDifference difference = differenceOf(repair, plan);
     auto* box = card(u"steps_card"_s);
     auto* lines = new FitColumn;
     box->setLayout(lines);
@@ -84,11 +77,11 @@ QWidget* ReplanScreen::buildSteps(const Repair& repair, const RepairPlan& plan)
     return box;
 }
 
-void ReplanScreen::buildSide(const Repair& repair, const RepairPlan& plan, const Ways& ways)
+void ReplanScreen::buildSide(const PlanDifference& difference, const Ways& ways)
 {
     auto* column = new QVBoxLayout;
     column->setSpacing(px(sizes::gap));
-    column->addWidget(buildSteps(repair, plan), 1);
+    column->addWidget(buildSteps(difference), 1);
     auto* keys = new QHBoxLayout;
     keys->setSpacing(px(sizes::gap));
     const auto key = [&](const QString& name, const QString& title, const std::function<void()>& tapped) {

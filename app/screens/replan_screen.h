@@ -2,6 +2,7 @@
 // A plan in the place of another: what changes, what stays as it was mixed, which steps are open again.
 #pragma once
 
+#include "plan/plan_difference.h"
 #include "screens/station_screens.h"
 
 namespace strandbench {
@@ -14,9 +15,9 @@ public:
                  QWidget* parent = nullptr);
 
 private:
-    void buildFigures(const Repair& repair, const RepairPlan& plan);
-    QWidget* buildSteps(const Repair& repair, const RepairPlan& plan);
-    void buildSide(const Repair& repair, const RepairPlan& plan, const Ways& ways);
+    void buildFigures(const PlanDifference& difference);
+    QWidget* buildSteps(const PlanDifference& difference);
+    void buildSide(const PlanDifference& difference, const Ways& ways);
 };
 
 } // namespace strandbench

@@ -2,6 +2,7 @@
 #include "screens/screen.h"
 
 #include "theme/sizes.h"
+#include "words/log_trouble.h"
 
 using namespace Qt::StringLiterals;
 
@@ -86,6 +87,12 @@ void Screen::showTrouble(const QString& headline, const QString& whatToDo)
     m_trouble->setVisible(!headline.isEmpty());
     if (m_sentence)
         m_sentence->setVisible(headline.isEmpty());
+}
+
+void Screen::showTrouble(const LogFailure& failure)
+{
+    const LogTroubleText text = logTrouble(failure.trouble);
+    showTrouble(text.headline, text.whatToDo);
 }
 
 QString Screen::troubleShown() const { return m_trouble->isVisibleTo(this) ? m_troubleText->text() : QString(); }

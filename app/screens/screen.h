@@ -45,6 +45,8 @@ public:
     virtual void tick() {}
     /// Says what went wrong, where it happened: a red bar in the place of the sentence. Empty takes it away.
     void showTrouble(const QString& headline, const QString& whatToDo);
+    /// The same of what the log refuses.
+    void showTrouble(const LogFailure& failure);
     [[nodiscard]] QString troubleShown() const;
     /// Taps the way on, where there is one and it is open.
     void tapWayOn();

@@ -3,7 +3,6 @@
 
 #include "report/write_new.h"
 #include "theme/sizes.h"
-#include "words/log_trouble.h"
 
 #include <QCoreApplication>
 #include <QPointer>
@@ -96,10 +95,8 @@ void SheetScreen::choosePaper(Paper paper)
 
 void SheetScreen::keep(const Logged<RepairFile>& file)
 {
-    if (!file) {
-        const LogTroubleText text = logTrouble(file.error().trouble);
-        return showTrouble(text.headline, text.whatToDo);
-    }
+    if (!file)
+        return showTrouble(file.error());
     auto record = recordOf(file->events, around().bench.planning().catalogue);
     if (!record)
         return showTrouble(tr("This record cannot be read."), words().fault(record.error().front()));

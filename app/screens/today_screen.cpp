@@ -4,7 +4,6 @@
 #include "theme/sizes.h"
 #include "words/deviation_words.h"
 #include "words/event_words.h"
-#include "words/log_trouble.h"
 
 #include <QPointer>
 
@@ -31,10 +30,8 @@ TodayScreen::TodayScreen(const Surroundings& around, QWidget* parent) : Screen(a
 
 void TodayScreen::showDay(const Logged<DayBook>& book)
 {
-    if (!book) {
-        const LogTroubleText text = logTrouble(book.error().trouble);
-        return showTrouble(text.headline, text.whatToDo);
-    }
+    if (!book)
+        return showTrouble(book.error());
     std::vector<PagedRows::MakeRow> rows;
     for (std::size_t i = 0; i < book->repairs.size(); ++i)
         rows.push_back(rowOf(book->repairs[i], i));

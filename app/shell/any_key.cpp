@@ -6,8 +6,6 @@
 namespace strandbench {
 namespace {
 
-const Duration rest = seconds(0.5);
-
 bool hasOwnMeaning(const QKeyEvent& press)
 {
     switch (press.key()) {
@@ -45,11 +43,7 @@ bool AnyKey::meansWayOn(const QKeyEvent& press, const Instant& now)
 {
     constexpr Qt::KeyboardModifiers commands = Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier;
     const bool meant = m_footSwitch != 0 ? press.key() == m_footSwitch : !hasOwnMeaning(press);
-    if (press.isAutoRepeat() || (press.modifiers() & commands) || !meant)
-        return false;
-    const bool bounced = m_last && elapsed(*m_last, now) < rest;
-    m_last = now;
-    return !bounced;
+    return meant && !(press.modifiers() & commands) && m_rest.passes(press, now);
 }
 
 } // namespace strandbench

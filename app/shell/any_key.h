@@ -2,9 +2,7 @@
 // A foot switch, or any key, stands for the way on while both hands are full.
 #pragma once
 
-#include "clock/clock.h"
-
-#include <optional>
+#include "shell/key_rest.h"
 
 class QKeyEvent;
 
@@ -22,7 +20,7 @@ public:
 
 private:
     int m_footSwitch = 0;
-    std::optional<Instant> m_last;
+    KeyRest m_rest;
 };
 
 } // namespace strandbench

@@ -82,10 +82,9 @@ Screen* BenchWindow::makePhotoFolder()
             place(Place::PhotoFolder);
         },
         [this](const QString& folder) {
-            m_parts.settings.photoFolder = folder;
-            const bool saved = m_parts.settingsFile.save(m_parts.settings);
-            place(Place::PhotoPick);
-            tellUnlessSaved(saved);
+            Settings wanted = m_parts.settings;
+            wanted.photoFolder = folder;
+            remember(wanted, Place::PhotoPick);
         },
         this);
 }
@@ -99,31 +98,17 @@ void BenchWindow::choosePhoto(PhotoMoment moment, Place after)
 
 void BenchWindow::keep(const Payload& payload, const std::vector<QByteArray>& bytes, Place after)
 {
-    if (m_writing)
-        return;
-    m_writing = true;
-    m_screen->setWriting(true);
-    m_screen->showTrouble({}, {});
-    m_parts.bench.submit(
-        *m_repair, m_parts.settings.person, payload,
-        [this, after](const std::optional<LogFailure>& failure) {
-            m_writing = false;
-            m_screen->setWriting(false);
-            if (failure)
-                return tellTrouble(*failure);
-            place(after);
-        },
-        bytes);
+    write(*m_repair, payload, bytes, [this, after] { place(after); });
 }
 
 void BenchWindow::keepPanel(const QString& panel)
 {
-    QStringList& recent = m_parts.settings.panels;
+    Settings wanted = m_parts.settings;
+    QStringList& recent = wanted.panels;
     recent.removeAll(panel);
     recent.prepend(panel);
     recent = recent.mid(0, mostRecentPanels);
-    const bool saved = m_parts.settingsFile.save(m_parts.settings);
-    tellUnlessSaved(saved);
+    remember(wanted);
 }
 
 void BenchWindow::takeScan(const QString& text)

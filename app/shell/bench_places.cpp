@@ -137,14 +137,17 @@ Screen* BenchWindow::makeMixes()
 Screen* BenchWindow::makeLots(const Repair& repair)
 {
     auto* screen = new LotScreen(*m_around, repair, *nextStep(repair).batch, std::exchange(m_askedLot, {}), this);
-    connect(screen, &LotScreen::settingsWanted, this, &BenchWindow::remember);
+    connect(screen, &LotScreen::settingsWanted, this, [this](const Settings& wanted) { remember(wanted); });
     return screen;
 }
 
 Screen* BenchWindow::makeToday()
 {
     auto* screen = new TodayScreen(*m_around, this);
-    connect(screen, &TodayScreen::repairTapped, this, [this](const QUuid& id) { showRecord(id, Place::Today); });
+    connect(screen, &TodayScreen::repairTapped, this, [this](const QUuid& id) {
+        m_recordOf = id;
+        place(Place::Record);
+    });
     return screen;
 }
 
@@ -153,13 +156,6 @@ Screen* BenchWindow::makeRecord()
     auto* screen = new RecordScreen(*m_around, m_recordOf, this);
     connect(screen, &RecordScreen::sheetWanted, this, [this] { place(Place::Sheet); });
     return screen;
-}
-
-void BenchWindow::showRecord(const QUuid& repair, Place from)
-{
-    m_recordOf = repair;
-    m_recordFrom = from;
-    place(Place::Record);
 }
 
 Screen* BenchWindow::makeRepairScreen(const Repair& repair)
@@ -199,10 +195,11 @@ Ways BenchWindow::ways()
         m_askedLot = lot;
         place(Place::Lots);
     };
-    ways.remember = [this](const Settings& wanted) { remember(wanted); };
+    ways.remember = [this](const Settings& wanted) {
+        remember(wanted, m_place == Place::Repair ? std::optional(Place::Repair) : std::nullopt);
+    };
     ways.readAgain = [this] { place(Place::ReadAgain); };
     ways.repair = [this](const QUuid& id) { showRepair(id); };
-    ways.record = [this] { showRecord(*m_repair, Place::Repair); };
     return ways;
 }
 

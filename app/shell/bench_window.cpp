@@ -3,7 +3,6 @@
 
 #include "theme/sizes.h"
 #include "touch/keyboard_order.h"
-#include "words/log_trouble.h"
 
 #include <QKeyEvent>
 #include <QPainter>
@@ -172,12 +171,12 @@ void BenchWindow::changeSettings(const Settings& wanted, Place next)
         Qt::QueuedConnection);
 }
 
-void BenchWindow::remember(const Settings& wanted)
+void BenchWindow::remember(const Settings& wanted, std::optional<Place> next)
 {
     m_parts.settings = wanted;
     const bool saved = m_parts.settingsFile.save(wanted);
-    if (m_place == Place::Repair)
-        place(Place::Repair);
+    if (next)
+        place(*next);
     tellUnlessSaved(saved);
 }
 
@@ -227,7 +226,7 @@ void BenchWindow::back()
     case Place::Sheet:
         return place(Place::Record);
     case Place::Record:
-        return place(m_recordFrom);
+        return place(Place::Today);
     case Place::Home:
     case Place::JobNumber:
     case Place::Person:
@@ -275,37 +274,42 @@ void BenchWindow::submitNext(std::shared_ptr<std::vector<Payload>> payloads, std
 
 void BenchWindow::takeIn(const QString& panel)
 {
+    const QUuid id = QUuid::createUuid();
+    write(id, TakenIn{m_job, panel}, {}, [this, id, panel] {
+        m_drafts.remove(u"/screen_job_number"_s);
+        showRepair(id);
+        keepPanel(panel);
+    });
+}
+
+void BenchWindow::write(const QUuid& repair, const Payload& payload, const std::vector<QByteArray>& bytes,
+                        const std::function<void()>& written)
+{
     if (m_writing)
         return;
     m_writing = true;
     m_screen->setWriting(true);
     m_screen->showTrouble({}, {});
-    const QUuid id = QUuid::createUuid();
-    m_parts.bench.submit(id, m_parts.settings.person, TakenIn{m_job, panel},
-                         [this, id, panel](const std::optional<LogFailure>& failure) {
-                             m_writing = false;
-                             m_screen->setWriting(false);
-                             if (failure)
-                                 return tellTrouble(*failure);
-                             m_drafts.remove(u"/screen_job_number"_s);
-                             showRepair(id);
-                             keepPanel(panel);
-                         });
+    m_parts.bench.submit(
+        repair, m_parts.settings.person, payload,
+        [this, written](const std::optional<LogFailure>& failure) {
+            m_writing = false;
+            m_screen->setWriting(false);
+            if (failure)
+                return tellTrouble(*failure);
+            written();
+        },
+        bytes);
 }
 
 void BenchWindow::choosePerson(const QString& person)
 {
-    m_parts.settings.person = person;
-    const bool saved = m_parts.settingsFile.save(m_parts.settings);
-    place(m_afterPerson);
-    tellUnlessSaved(saved);
+    Settings wanted = m_parts.settings;
+    wanted.person = person;
+    remember(wanted, m_afterPerson);
 }
 
-void BenchWindow::tellTrouble(const LogFailure& failure)
-{
-    const LogTroubleText text = strandbench::logTrouble(failure.trouble);
-    m_screen->showTrouble(text.headline, text.whatToDo);
-}
+void BenchWindow::tellTrouble(const LogFailure& failure) { m_screen->showTrouble(failure); }
 
 void BenchWindow::showUnsaved()
 {

@@ -98,7 +98,6 @@ private:
     [[nodiscard]] Screen* makeCalibrate();
     [[nodiscard]] Screen* makeToday();
     [[nodiscard]] Screen* makeRecord();
-    void showRecord(const QUuid& repair, Place from);
     [[nodiscard]] Screen* makeRepairScreen(const Repair& repair);
     [[nodiscard]] Screen* makeMixes();
     [[nodiscard]] Screen* makeLots(const Repair& repair);
@@ -109,6 +108,9 @@ private:
     void choosePhoto(PhotoMoment moment, Place after);
     /// Writes an act that moves no step, with bytes that it names; then shows a place.
     void keep(const Payload& payload, const std::vector<QByteArray>& bytes, Place after);
+    /// Writes one act while the answers wait; then goes on, or tells what kept it from being written.
+    void write(const QUuid& repair, const Payload& payload, const std::vector<QByteArray>& bytes,
+               const std::function<void()>& written);
     void keepPanel(const QString& panel); ///< among those taken in lately
     void takeScan(const QString& text);
     void tellScan(const QString& text);
@@ -125,7 +127,7 @@ private:
     void apply(const Settings& settings);
     void changeUnits();
     /// Saves settings that no screen but the present one shows; it stays.
-    void remember(const Settings& wanted);
+    void remember(const Settings& wanted, std::optional<Place> next = std::nullopt);
     void changeAssumptions(const Assumptions& wanted);
     /// Saves and shows them; place next, built anew.
     void changeSettings(const Settings& wanted, Place next);
@@ -153,7 +155,6 @@ private:
     QMap<QString, QVariantMap> m_drafts;
     QString m_draftKey; ///< of the present screen; empty: nothing of it is kept
     QUuid m_recordOf;   ///< the repair whose record is shown; it may have been handed over long ago
-    Place m_recordFrom = Place::Today;
     Question m_toldQuestion = Question::Substrate;
     bool m_writing = false;
     PhotoMoment m_photoMoment = PhotoMoment::AsFound;

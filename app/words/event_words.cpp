@@ -41,7 +41,8 @@ public:
                                                  : m_words.length(size.length)};
         if (size.depth.value() > 0)
             parts << say(QT_TRANSLATE_NOOP("Events", "%1 deep"), {m_words.fineLength(size.depth)});
-        parts << say(QT_TRANSLATE_NOOP("Events", "panel %1"), {m_words.fineLength(size.panelThickness)});
+        if (size.panelThickness.value() > 0)
+            parts << say(QT_TRANSLATE_NOOP("Events", "panel %1"), {m_words.fineLength(size.panelThickness)});
         if (size.bevelRatio > 0)
             parts << say(QT_TRANSLATE_NOOP("Events", "bevel %1 : 1"), {m_words.number(size.bevelRatio, 1)});
         return parts.join(u", "_s);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "words/plan_words.h"
 
+#include "words/event_words.h"
 #include "words/table.h"
 
 #include <QCoreApplication>
@@ -55,55 +56,46 @@ constexpr Line steps[] = {
     {"read_panel_metal", QT_TRANSLATE_NOOP("PlanWords", "read the panel")},
 };
 
-QString sizeOf(const Damage& damage, const Words& words)
+/// What was answered, as it stands; empty when it was not. The bevel is the panel's own affair, not its size.
+std::optional<AnswerValue> answerOf(const Assessment& assessment, Question question)
 {
-    QStringList parts{damage.width.value() > 0 ? words.lengthPair(damage.length, damage.width)
-                                               : words.length(damage.length)};
-    if (damage.depth.value() > 0)
-        parts << fillIn(inLanguage(context, QT_TRANSLATE_NOOP("PlanWords", "%1 deep")),
-                        {words.fineLength(damage.depth)});
-    if (damage.panelThickness.value() > 0)
-        parts << fillIn(inLanguage(context, QT_TRANSLATE_NOOP("PlanWords", "panel %1")),
-                        {words.fineLength(damage.panelThickness)});
-    return parts.join(u", "_s);
-}
-
-QString readingOf(const Reading& reading, const Words& words)
-{
-    return fillIn(inLanguage(context, QT_TRANSLATE_NOOP("PlanWords", "air %1, panel %2, humidity %3")),
-                  {words.temperature(reading.air), words.temperature(reading.panel), words.percent(reading.humidity)});
+    const std::optional<Damage>& damage = assessment.damage;
+    const auto maybe = [](const auto& given) { return given ? std::optional<AnswerValue>(*given) : std::nullopt; };
+    switch (question) {
+    case Question::Substrate:
+        return maybe(assessment.substrate);
+    case Question::DamageKind:
+        return damage ? std::optional<AnswerValue>(damage->kind) : std::nullopt;
+    case Question::Weld:
+        return damage ? maybe(damage->weld) : std::nullopt;
+    case Question::AdhesiveCured:
+        return damage ? maybe(damage->adhesiveCured) : std::nullopt;
+    case Question::Size:
+        if (!damage || !damage->measured())
+            return std::nullopt;
+        return DamageSize{damage->length, damage->width, damage->depth, damage->panelThickness, 0};
+    case Question::RearAccess:
+        return maybe(assessment.rearAccess);
+    case Question::Surface:
+        return maybe(assessment.surface);
+    case Question::Zone:
+        return maybe(assessment.zone);
+    case Question::Moisture:
+        return maybe(assessment.moisture);
+    case Question::Core:
+        return assessment.core;
+    case Question::Reading:
+        return maybe(assessment.reading);
+    }
+    Q_UNREACHABLE();
 }
 
 } // namespace
 
 QString answerValue(const Assessment& assessment, Question question, const Words& words)
 {
-    const std::optional<Damage>& damage = assessment.damage;
-    switch (question) {
-    case Question::Substrate:
-        return assessment.substrate ? words.substrate(*assessment.substrate) : QString();
-    case Question::DamageKind:
-        return damage ? words.damage(damage->kind) : QString();
-    case Question::Weld:
-        return damage && damage->weld ? words.weld(*damage->weld) : QString();
-    case Question::AdhesiveCured:
-        return damage && damage->adhesiveCured ? words.answer(question, *damage->adhesiveCured) : QString();
-    case Question::Size:
-        return damage && damage->measured() ? sizeOf(*damage, words) : QString();
-    case Question::RearAccess:
-        return assessment.rearAccess ? words.answer(question, *assessment.rearAccess) : QString();
-    case Question::Surface:
-        return assessment.surface ? words.surface(*assessment.surface) : QString();
-    case Question::Zone:
-        return assessment.zone ? words.zone(*assessment.zone) : QString();
-    case Question::Moisture:
-        return assessment.moisture ? words.moisture(*assessment.moisture) : QString();
-    case Question::Core:
-        return words.core(assessment.core);
-    case Question::Reading:
-        return assessment.reading ? readingOf(*assessment.reading, words) : QString();
-    }
-    Q_UNREACHABLE();
+    const std::optional<AnswerValue> answer = answerOf(assessment, question);
+    return answer ? answerText(question, *answer, words) : QString();
 }
 
 QString planChangeName(const QString& code) { return lookUp(context, changes, code); }
