@@ -28,7 +28,7 @@
     </message>
     <message>
         <source>More answers</source>
-        <translation>Weitere Antworten</translation>
+        <translation>Mehr Antworten</translation>
     </message>
     <message>
         <source>Finishing filler is on: the answers stand.</source>
@@ -67,7 +67,7 @@
     </message>
     <message>
         <source>Stop here and ask</source>
-        <translation>Hier anhalten und fragen</translation>
+        <translation>Halt, hier fragen</translation>
     </message>
     <message>
         <source>Ask the supervisor before you go on.</source>
@@ -181,7 +181,7 @@
     </message>
     <message>
         <source>Cure before primer, at 20 °C</source>
-        <translation>Härten vor Grundierung, bei 20 °C</translation>
+        <translation>Härten vor Primer, bei 20 °C</translation>
     </message>
     <message>
         <source>Filler at the start, warmer than air by</source>
@@ -221,19 +221,19 @@
     </message>
     <message>
         <source>Built proud of the surface</source>
-        <translation>Über die Fläche aufgebaut</translation>
+        <translation>Überhöhung über der Fläche</translation>
     </message>
     <message>
         <source>Fibre filler left low</source>
-        <translation>Faserspachtel tiefer gelassen</translation>
+        <translation>Faserspachtel tiefer um</translation>
     </message>
     <message>
         <source>Skim beyond the opening</source>
-        <translation>Feinspachtel über den Rand hinaus</translation>
+        <translation>Feinspachtel über den Rand</translation>
     </message>
     <message>
         <source>Backing laps by</source>
-        <translation>Hinterlage überlappt um</translation>
+        <translation>Hinterlage, Überstand</translation>
     </message>
     <message>
         <source>Backing, thickness</source>
@@ -257,15 +257,15 @@
     </message>
     <message>
         <source>Greatest hole for dense short strand</source>
-        <translation>Größtes Loch für Kurzfaser, dicht</translation>
+        <translation>Größtes Loch für dichte Kurzfaser</translation>
     </message>
     <message>
         <source>Deepest dent filled in metal</source>
-        <translation>Tiefste gespachtelte Beule, Metall</translation>
+        <translation>Tiefste gespachtelte Delle, Metall</translation>
     </message>
     <message>
         <source>Dent to aim at in metal</source>
-        <translation>Beule als Ziel, Metall</translation>
+        <translation>Ziel beim Ausbeulen, Metall</translation>
     </message>
     <message>
         <source>Panel, coldest</source>
@@ -289,15 +289,15 @@
     </message>
     <message>
         <source>Panel above dew point by</source>
-        <translation>Teil über dem Taupunkt um</translation>
+        <translation>Teil über Taupunkt um</translation>
     </message>
     <message>
         <source>Peak on laminate and SMC</source>
-        <translation>Höchstwert auf Laminat und SMC</translation>
+        <translation>Spitze auf Laminat und SMC</translation>
     </message>
     <message>
         <source>Peak on a bond seam</source>
-        <translation>Höchstwert auf einer Klebenaht</translation>
+        <translation>Spitze auf Klebenaht</translation>
     </message>
     <message>
         <source>Heat to the air in front</source>
@@ -630,7 +630,7 @@
     </message>
     <message>
         <source>bare metal filled after %1; at most %2</source>
-        <translation>blankes Metall nach %1 gefüllt; höchstens %2</translation>
+        <translation>blankes Metall nach %1 gespachtelt; höchstens %2</translation>
     </message>
     <message>
         <source>sands after %1; predicted %2</source>
@@ -687,19 +687,19 @@
     </message>
     <message>
         <source>acts without a name: %1</source>
-        <translation>Handlungen ohne Namen: %1</translation>
+        <translation>Schritte ohne Namen: %1</translation>
     </message>
     <message>
         <source>bench started again while a mix ran; %1 between two acts</source>
-        <translation>Neustart während einer Mischung; %1 zwischen zwei Handlungen</translation>
+        <translation>Platz bei laufender Mischung neu gestartet; %1 zwischen zwei Schritten</translation>
     </message>
     <message>
         <source>clock set forward by %1 while a mix ran</source>
-        <translation>Uhr um %1 vorgestellt, während eine Mischung lief</translation>
+        <translation>Uhr um %1 vorgestellt bei laufender Mischung</translation>
     </message>
     <message>
         <source>clock set back by %1 while a mix ran</source>
-        <translation>Uhr um %1 zurückgestellt, während eine Mischung lief</translation>
+        <translation>Uhr um %1 zurückgestellt bei laufender Mischung</translation>
     </message>
     <message>
         <source>no deviations</source>
@@ -778,7 +778,7 @@
     </message>
     <message>
         <source>%1: sanded and dusted off</source>
-        <translation>%1: geschliffen, staubfrei</translation>
+        <translation>%1: geschliffen, abgesaugt</translation>
     </message>
     <message>
         <source>Panel turned</source>
@@ -1016,19 +1016,19 @@
     <name>Hands</name>
     <message>
         <source>Hands: job %1 is still being spread.</source>
-        <translation>Hände: Auftrag %1 wird noch aufgetragen.</translation>
+        <translation>Hände: bei Auftrag %1 wird noch aufgetragen.</translation>
     </message>
     <message>
         <source>Hands: job %1 needs its edges cleared now.</source>
-        <translation>Hände: Auftrag %1 braucht jetzt saubere Ränder.</translation>
+        <translation>Hände: bei Auftrag %1 jetzt Ränder säubern.</translation>
     </message>
     <message>
         <source>Hands: job %1 needs its edges cleared in %2.</source>
-        <translation>Hände: Auftrag %1 braucht in %2 saubere Ränder.</translation>
+        <translation>Hände: bei Auftrag %1 in %2 Ränder säubern.</translation>
     </message>
     <message>
         <source>Hands: job %1 sands easily only until %2.</source>
-        <translation>Hände: Auftrag %1 schleift nur bis %2 leicht.</translation>
+        <translation>Hände: Auftrag %1 nur bis %2 leicht schleifbar.</translation>
     </message>
     <message>
         <source>spread it</source>
@@ -1244,15 +1244,15 @@
     </message>
     <message>
         <source>One day&apos;s repairs with their records, as JSON, CSV or on paper.</source>
-        <translation>Die Reparaturen eines Tages mit Protokoll, als JSON, CSV oder auf Papier.</translation>
+        <translation>Die Reparaturen eines Tages mit ihren Akten, als JSON, CSV oder auf Papier.</translation>
     </message>
     <message>
         <source>The day, by the bench&apos;s own clock.</source>
-        <translation>Der Tag nach der Uhr der Werkbank.</translation>
+        <translation>Der Tag nach der Uhr des Platzes.</translation>
     </message>
     <message>
         <source>JSON on standard output: the whole records.</source>
-        <translation>JSON auf Standardausgabe: die ganzen Protokolle.</translation>
+        <translation>JSON auf Standardausgabe: die ganzen Akten.</translation>
     </message>
     <message>
         <source>CSV on standard output: one row a repair.</source>
@@ -1264,23 +1264,23 @@
     </message>
     <message>
         <source>Of the PDF: a4 or letter; otherwise a4.</source>
-        <translation>Des PDF: a4 oder letter; sonst a4.</translation>
+        <translation>Im PDF: a4 oder letter; sonst a4.</translation>
     </message>
     <message>
         <source>Of the PDF: metric or us; otherwise metric.</source>
-        <translation>Des PDF: metric oder us; sonst metric.</translation>
+        <translation>Im PDF: metric oder us; sonst metric.</translation>
     </message>
 </context>
 <context>
     <name>JobSheet</name>
     <message>
         <source>The safety data sheet, the vehicle maker’s repair manual, local codes and licensed practice come first.</source>
-        <translation>Sicherheitsdatenblatt, Reparaturanleitung des Herstellers, örtliche Vorschriften und zugelassener Betrieb gehen vor.</translation>
+        <translation>Sicherheitsdatenblatt, Reparaturanleitung des Herstellers, örtliche Vorschriften und Fachkunde gehen vor.</translation>
     </message>
     <message>
         <source>Log %1…, entries: %2</source>
         <extracomment>%1 is the beginning of a hash, %2 how many entries the log had</extracomment>
-        <translation>Log %1…, Einträge: %2</translation>
+        <translation>Protokoll %1…, Einträge: %2</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -1289,7 +1289,7 @@
     </message>
     <message>
         <source>Log</source>
-        <translation>Log</translation>
+        <translation>Protokoll</translation>
     </message>
     <message>
         <source>End of the chain</source>
@@ -1301,7 +1301,7 @@
     </message>
     <message>
         <source>Bench</source>
-        <translation>Werkbank</translation>
+        <translation>Platz</translation>
     </message>
     <message>
         <source>Work of %1</source>
@@ -1362,7 +1362,7 @@
     </message>
     <message>
         <source>From first to last act</source>
-        <translation>Von der ersten bis zur letzten Handlung</translation>
+        <translation>Erster bis letzter Schritt</translation>
     </message>
     <message>
         <source>When</source>
@@ -1414,7 +1414,7 @@
     </message>
     <message>
         <source>coat %1</source>
-        <translation>Feinschicht %1</translation>
+        <translation>Schicht %1</translation>
     </message>
     <message>
         <source>%1 (demo sheet)</source>
@@ -1490,7 +1490,7 @@
     </message>
     <message>
         <source>What was laid</source>
-        <translation>Was aufgetragen wurde</translation>
+        <translation>Aufgetragen</translation>
     </message>
     <message>
         <source>Layer</source>
@@ -1574,11 +1574,11 @@
     </message>
     <message>
         <source>Hand-over tests</source>
-        <translation>Übergabeprüfungen</translation>
+        <translation>Übergabeproben</translation>
     </message>
     <message>
         <source>Test</source>
-        <translation>Prüfung</translation>
+        <translation>Probe</translation>
     </message>
     <message>
         <source>Section</source>
@@ -1618,7 +1618,7 @@
     </message>
     <message>
         <source>Built proud</source>
-        <translation>Überstand</translation>
+        <translation>Überhöhung</translation>
     </message>
     <message>
         <source>Cure shrinkage</source>
@@ -1642,7 +1642,7 @@
     </message>
     <message>
         <source>Ready for primer</source>
-        <translation>Fertig zum Grundieren</translation>
+        <translation>Bereit zum Grundieren</translation>
     </message>
     <message>
         <source>%1 after accepting</source>
@@ -1662,7 +1662,7 @@
     </message>
     <message>
         <source>Hottest</source>
-        <translation>Heißeste Stelle</translation>
+        <translation>Heißestes</translation>
     </message>
     <message>
         <source>Puddle</source>
@@ -2263,11 +2263,11 @@
     </message>
     <message>
         <source>Filled</source>
-        <translation>Gefüllt</translation>
+        <translation>Gespachtelt</translation>
     </message>
     <message>
         <source>Guide coat</source>
-        <translation>Kontrollschicht</translation>
+        <translation>Kontrollpuder</translation>
     </message>
     <message>
         <source>as found</source>
@@ -2280,11 +2280,11 @@
     </message>
     <message>
         <source>filled</source>
-        <translation>gefüllt</translation>
+        <translation>gespachtelt</translation>
     </message>
     <message>
         <source>guide coat</source>
-        <translation>Kontrollschicht</translation>
+        <translation>Kontrollpuder</translation>
     </message>
     <message>
         <source>Deeper than it looked</source>
@@ -2316,7 +2316,7 @@
     </message>
     <message>
         <source>Edge lifted: cut back</source>
-        <translation>Rand löste sich: zurückgeschnitten</translation>
+        <translation>Rand hob ab: weggeschnitten</translation>
     </message>
     <message>
         <source>Pinholes opened and filled</source>
@@ -2324,19 +2324,19 @@
     </message>
     <message>
         <source>Second technician helped</source>
-        <translation>Zweite Kraft half</translation>
+        <translation>Zweiter Techniker half</translation>
     </message>
     <message>
         <source>Supervisor had a look</source>
-        <translation>Meister hat es angesehen</translation>
+        <translation>Meister sah es an</translation>
     </message>
     <message>
         <source>Waits for a part</source>
-        <translation>Wartet auf ein Ersatzteil</translation>
+        <translation>Wartet auf Ersatzteil</translation>
     </message>
     <message>
         <source>waits for a part</source>
-        <translation>wartet auf ein Ersatzteil</translation>
+        <translation>wartet auf Ersatzteil</translation>
     </message>
     <message>
         <source>waits for an answer</source>
@@ -2360,7 +2360,7 @@
     </message>
     <message>
         <source>stays at this bench</source>
-        <translation>bleibt an dieser Werkbank</translation>
+        <translation>bleibt an diesem Platz</translation>
     </message>
     <message>
         <source>to %1</source>
@@ -2417,7 +2417,7 @@
     </message>
     <message>
         <source>It is not written down.</source>
-        <translation>Es ist nicht erfasst.</translation>
+        <translation>Er ist nicht notiert.</translation>
     </message>
     <message>
         <source>The note is empty.</source>
@@ -2582,7 +2582,7 @@
     </message>
     <message>
         <source>Faces to fill</source>
-        <translation>Seiten zu füllen</translation>
+        <translation>Seiten zu spachteln</translation>
     </message>
     <message>
         <source>Lifts still to lay</source>
@@ -2611,11 +2611,11 @@
     <message>
         <source>gear on</source>
         <extracomment>a step of preparing in two or three words, in a list</extracomment>
-        <translation>Schutz an</translation>
+        <translation>Ausrüstung an</translation>
     </message>
     <message>
         <source>own tools</source>
-        <translation>eigenes Werkzeug</translation>
+        <translation>eigene Geräte</translation>
     </message>
     <message>
         <source>wash</source>
@@ -2635,7 +2635,7 @@
     </message>
     <message>
         <source>cut to sound</source>
-        <translation>zum Gesunden</translation>
+        <translation>bis ins Feste</translation>
     </message>
     <message>
         <source>find cracks</source>
@@ -2643,15 +2643,15 @@
     </message>
     <message>
         <source>stop-drill</source>
-        <translation>abbohren</translation>
+        <translation>Rissende bohren</translation>
     </message>
     <message>
         <source>squeeze-out off</source>
-        <translation>Kleberwulst ab</translation>
+        <translation>Ausgequollenes ab</translation>
     </message>
     <message>
         <source>dress the weld</source>
-        <translation>Naht verputzen</translation>
+        <translation>Naht eben schleifen</translation>
     </message>
     <message>
         <source>dry</source>
@@ -2691,7 +2691,7 @@
     </message>
     <message>
         <source>dust off</source>
-        <translation>entstauben</translation>
+        <translation>absaugen</translation>
     </message>
     <message>
         <source>wipe</source>
@@ -3139,7 +3139,7 @@
     </message>
     <message>
         <source>taken %1</source>
-        <translation>gemacht %1</translation>
+        <translation>aufgenommen %1</translation>
     </message>
     <message>
         <source>none yet</source>
@@ -3240,6 +3240,14 @@
     <message>
         <source>Photos</source>
         <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>Turn the panel over</source>
+        <translation>Das Teil wenden</translation>
+    </message>
+    <message>
+        <source>80 grit, dust off.</source>
+        <translation>80er Korn, entstauben.</translation>
     </message>
 </context>
 <context>
@@ -3747,7 +3755,7 @@
     </message>
     <message>
         <source>Abrade the inside first. Wet cloth on a card, pulled up with wire, lapping %1, held until it cures.</source>
-        <translation>Innen erst anschleifen. Getränktes Gewebe auf Karton, mit Draht hochziehen, %1 überlappend, halten bis es härtet.</translation>
+        <translation>Innen erst anschleifen. Getränktes Gewebe auf Karton, mit Draht hochziehen, %1 Überstand, halten, bis es härtet.</translation>
     </message>
 </context>
 <context>
@@ -4011,7 +4019,7 @@
     </message>
     <message>
         <source>Tape clear film over it. When no mist forms underneath, assess again.</source>
-        <translation>Klare Folie darüberkleben. Bildet sich kein Nebel darunter, neu beurteilen.</translation>
+        <translation>Klare Folie aufkleben. Bildet sich kein Beschlag darunter, neu beurteilen.</translation>
     </message>
     <message>
         <source>Laminate the skin shut and prove it dry; then assess again.</source>
@@ -4662,7 +4670,7 @@
     </message>
     <message>
         <source>A scan came without its Enter. Set the scanner to end with Enter.</source>
-        <translation>Ein Scan kam ohne Enter. Den Scanner mit Enter enden lassen.</translation>
+        <translation>Ein Scan kam ohne Enter. Scanner so einstellen, dass er mit Enter endet.</translation>
     </message>
 </context>
 <context>
@@ -5111,20 +5119,20 @@
     <message numerus="yes">
         <source>%n in all</source>
         <translation>
-            <numerusform>%n im Ganzen</numerusform>
-            <numerusform>%n im Ganzen</numerusform>
+            <numerusform>%n insgesamt</numerusform>
+            <numerusform>%n insgesamt</numerusform>
         </translation>
     </message>
     <message>
         <source>No mix runs</source>
-        <translation>Keine Mischung läuft</translation>
+        <translation>Keine Mischung</translation>
     </message>
 </context>
 <context>
     <name>strandbench::PagedRows</name>
     <message>
         <source>Before</source>
-        <translation>Zurück</translation>
+        <translation>Vorige</translation>
     </message>
     <message>
         <source>More</source>
@@ -5260,7 +5268,7 @@
     </message>
     <message>
         <source>This record cannot be read.</source>
-        <translation>Dieses Protokoll ist nicht lesbar.</translation>
+        <translation>Diese Akte ist nicht lesbar.</translation>
     </message>
     <message>
         <source>Deviation</source>
@@ -5345,7 +5353,7 @@
     <name>strandbench::SetUpAssumptionScreen</name>
     <message>
         <source>Bench set-up</source>
-        <translation>Einrichtung</translation>
+        <translation>Platz einrichten</translation>
     </message>
     <message>
         <source>tap to key it in</source>
@@ -5377,7 +5385,7 @@
     </message>
     <message>
         <source>Take this figure</source>
-        <translation>Diese Zahl nehmen</translation>
+        <translation>Zahl übernehmen</translation>
     </message>
     <message>
         <source>Keep it</source>
@@ -5428,7 +5436,7 @@
     <name>strandbench::SetUpBenchScreen</name>
     <message>
         <source>Set up the bench</source>
-        <translation>Werkbank einrichten</translation>
+        <translation>Platz einrichten</translation>
     </message>
     <message>
         <source>Language</source>
@@ -5472,11 +5480,11 @@
     </message>
     <message>
         <source>In steps</source>
-        <translation>Stufen</translation>
+        <translation>In Stufen</translation>
     </message>
     <message>
         <source>Foot switch</source>
-        <translation>Fußtaste</translation>
+        <translation>Fußschalter</translation>
     </message>
     <message>
         <source>Any key</source>
@@ -5492,7 +5500,7 @@
     </message>
     <message>
         <source>Press the foot switch now</source>
-        <translation>Jetzt die Fußtaste drücken</translation>
+        <translation>Jetzt den Fußschalter drücken</translation>
     </message>
     <message>
         <source>This key has no name of its own.</source>
@@ -5500,7 +5508,7 @@
     </message>
     <message>
         <source>Set the foot switch to send another one.</source>
-        <translation>Die Fußtaste auf eine andere einstellen.</translation>
+        <translation>Den Fußschalter auf eine andere einstellen.</translation>
     </message>
 </context>
 <context>
@@ -5546,7 +5554,7 @@
     </message>
     <message>
         <source>at the bench</source>
-        <translation>an der Werkbank</translation>
+        <translation>am Platz</translation>
     </message>
     <message>
         <source>Add a name</source>
@@ -5566,7 +5574,7 @@
     </message>
     <message>
         <source>tap a name first</source>
-        <translation>erst einen Namen antippen</translation>
+        <translation>erst Namen antippen</translation>
     </message>
     <message>
         <source>the last name stays</source>
@@ -5574,7 +5582,7 @@
     </message>
     <message>
         <source>hold 1 s; what is logged keeps the name</source>
-        <translation>1 s halten; im Log bleibt der Name</translation>
+        <translation>1 s halten; im Protokoll bleibt der Name</translation>
     </message>
 </context>
 <context>
@@ -5593,7 +5601,7 @@
     </message>
     <message>
         <source>Sound and glass</source>
-        <translation>Ton und Glas</translation>
+        <translation>Ton und Bildschirm</translation>
     </message>
     <message>
         <source>Assumptions</source>
@@ -5609,18 +5617,18 @@
     </message>
     <message>
         <source>Page before</source>
-        <translation>Seite vor</translation>
+        <translation>Vorige Seite</translation>
     </message>
     <message>
         <source>Page after</source>
-        <translation>Seite nach</translation>
+        <translation>Nächste Seite</translation>
     </message>
 </context>
 <context>
     <name>strandbench::SetUpSoundScreen</name>
     <message>
         <source>Test the speaker and the size of the glass</source>
-        <translation>Lautsprecher und Größe des Glases prüfen</translation>
+        <translation>Lautsprecher und Bildschirmgröße prüfen</translation>
     </message>
     <message>
         <source>Sound test</source>
@@ -5632,7 +5640,7 @@
     </message>
     <message>
         <source>Calibrate the glass</source>
-        <translation>Glas kalibrieren</translation>
+        <translation>Bildschirm kalibrieren</translation>
     </message>
     <message>
         <source>with a bank card</source>
@@ -5640,11 +5648,11 @@
     </message>
     <message>
         <source>This bench was started without sound.</source>
-        <translation>Diese Werkbank wurde ohne Ton gestartet.</translation>
+        <translation>Dieser Platz startete ohne Ton.</translation>
     </message>
     <message>
         <source>Go by the glass alone.</source>
-        <translation>Nur nach dem Glas gehen.</translation>
+        <translation>Nur nach dem Bildschirm gehen.</translation>
     </message>
     <message>
         <source>Not tested since the set-up was opened.</source>
@@ -5652,7 +5660,7 @@
     </message>
     <message>
         <source>Sound is never the only alarm: what the glass shows counts, heard or not.</source>
-        <translation>Ton ist nie der einzige Alarm: was das Glas zeigt, gilt, gehört oder nicht.</translation>
+        <translation>Ton ist nie der einzige Alarm: was der Bildschirm zeigt, gilt, gehört oder nicht.</translation>
     </message>
     <message>
         <source>Heard it</source>
@@ -5668,7 +5676,7 @@
     </message>
     <message>
         <source>Sound only adds to what the glass shows.</source>
-        <translation>Ton ergänzt nur, was das Glas zeigt.</translation>
+        <translation>Ton ergänzt nur, was der Bildschirm zeigt.</translation>
     </message>
     <message>
         <source>The device played it, but nobody heard it.</source>
@@ -5676,7 +5684,7 @@
     </message>
     <message>
         <source>Look at plug, switch and volume of the speaker and test again. Until then go by the glass alone.</source>
-        <translation>Stecker, Schalter und Lautstärke ansehen, neu prüfen. Bis dahin nur nach dem Glas gehen.</translation>
+        <translation>Stecker, Schalter und Lautstärke ansehen, neu prüfen. Bis dahin nur nach dem Bildschirm gehen.</translation>
     </message>
     <message>
         <source>Playing. Listen.</source>
@@ -5684,7 +5692,7 @@
     </message>
     <message>
         <source>Go by the glass alone until it is mended: no alarm will sound.</source>
-        <translation>Bis es behoben ist, nur nach dem Glas gehen: kein Alarm ertönt.</translation>
+        <translation>Bis es behoben ist, nur nach dem Bildschirm gehen: kein Alarm ertönt.</translation>
     </message>
     <message>
         <source>It says: %1.</source>
@@ -5719,7 +5727,7 @@
     </message>
     <message>
         <source>This record cannot be read.</source>
-        <translation>Dieses Protokoll ist nicht lesbar.</translation>
+        <translation>Diese Akte ist nicht lesbar.</translation>
     </message>
     <message>
         <source>The job sheet could not be written.</source>
@@ -5735,7 +5743,7 @@
     <name>strandbench::TodayScreen</name>
     <message>
         <source>Tap a job to see its record</source>
-        <translation>Auftrag antippen für sein Protokoll</translation>
+        <translation>Auftrag antippen für seine Akte</translation>
     </message>
     <message>
         <source>Nothing was worked on today.</source>
@@ -5743,7 +5751,7 @@
     </message>
     <message>
         <source>A record that cannot be read</source>
-        <translation>Ein Protokoll, das nicht lesbar ist</translation>
+        <translation>Eine Akte, die nicht lesbar ist</translation>
     </message>
 </context>
 <context>

@@ -32,7 +32,7 @@
     </message>
     <message>
         <source>Finishing filler is on: the answers stand.</source>
-        <translation>Ya hay masilla fina: las respuestas quedan.</translation>
+        <translation>Ya hay masilla de acabado: valen las respuestas.</translation>
     </message>
     <message>
         <source>If one was wrong, stop and ask.</source>
@@ -59,7 +59,7 @@
     </message>
     <message>
         <source>Nothing is lost: parked, it waits on the rail at this very step.</source>
-        <translation>No se pierde nada: apartado, espera en este mismo paso.</translation>
+        <translation>No se pierde nada: apartado, espera en la fila en este mismo paso.</translation>
     </message>
     <message>
         <source>Stop</source>
@@ -75,7 +75,7 @@
     </message>
     <message>
         <source>The safety data sheet and the maker’s repair manual come first.</source>
-        <translation>Primero, la ficha de seguridad y el manual del fabricante.</translation>
+        <translation>Primero, ficha de seguridad y manual de reparación del fabricante.</translation>
     </message>
     <message>
         <source>Answered: go on</source>
@@ -131,7 +131,7 @@
     </message>
     <message>
         <source>Assess again</source>
-        <translation>Evaluar otra vez</translation>
+        <translation>Evaluar de nuevo</translation>
     </message>
 </context>
 <context>
@@ -165,7 +165,7 @@
     </message>
     <message>
         <source>Clear the edges from, share of gel time</source>
-        <translation>Limpiar bordes desde, parte del gel</translation>
+        <translation>Limpiar bordes, parte del tiempo de gel</translation>
     </message>
     <message>
         <source>Laying puddle and bead</source>
@@ -217,7 +217,7 @@
     </message>
     <message>
         <source>Bridged first, share of a hole’s height</source>
-        <translation>Puenteado antes, parte de la altura</translation>
+        <translation>Puente previo, parte del alto del agujero</translation>
     </message>
     <message>
         <source>Built proud of the surface</source>
@@ -233,11 +233,11 @@
     </message>
     <message>
         <source>Backing laps by</source>
-        <translation>El refuerzo solapa</translation>
+        <translation>Solape del respaldo</translation>
     </message>
     <message>
         <source>Backing, thickness</source>
-        <translation>Refuerzo, espesor</translation>
+        <translation>Respaldo, espesor</translation>
     </message>
     <message>
         <source>Panel below the cavity counts from</source>
@@ -245,7 +245,7 @@
     </message>
     <message>
         <source>Hole filled without backing, up to</source>
-        <translation>Agujero sin refuerzo, hasta</translation>
+        <translation>Agujero sin respaldo, hasta</translation>
     </message>
     <message>
         <source>The same without reach from behind</source>
@@ -253,7 +253,7 @@
     </message>
     <message>
         <source>Greatest hole filled</source>
-        <translation>Mayor agujero que se llena</translation>
+        <translation>Mayor agujero a masillar</translation>
     </message>
     <message>
         <source>Greatest hole for dense short strand</source>
@@ -261,11 +261,11 @@
     </message>
     <message>
         <source>Deepest dent filled in metal</source>
-        <translation>Mayor abolladura en metal</translation>
+        <translation>Abolladura más honda en metal</translation>
     </message>
     <message>
         <source>Dent to aim at in metal</source>
-        <translation>Abolladura deseada en metal</translation>
+        <translation>Abolladura a buscar en metal</translation>
     </message>
     <message>
         <source>Panel, coldest</source>
@@ -273,7 +273,7 @@
     </message>
     <message>
         <source>Panel, caution below</source>
-        <translation>Panel, cuidado bajo</translation>
+        <translation>Panel, precaución bajo</translation>
     </message>
     <message>
         <source>Panel, hottest</source>
@@ -630,7 +630,7 @@
     </message>
     <message>
         <source>bare metal filled after %1; at most %2</source>
-        <translation>metal desnudo relleno tras %1; máximo %2</translation>
+        <translation>metal desnudo masillado tras %1; máximo %2</translation>
     </message>
     <message>
         <source>sands after %1; predicted %2</source>
@@ -654,16 +654,16 @@
     </message>
     <message>
         <source>lot of the filler not told</source>
-        <translation>lote de la masilla no dicho</translation>
+        <translation>lote de la masilla sin indicar</translation>
     </message>
     <message>
         <source>lot of the hardener not told</source>
-        <translation>lote del endurecedor no dicho</translation>
+        <translation>lote del endurecedor sin indicar</translation>
     </message>
     <message>
         <source>mixed by a demo sheet: %1</source>
         <extracomment>%1 is the sheet&apos;s id</extracomment>
-        <translation>mezclado con ficha demo: %1</translation>
+        <translation>mezclado con ficha de muestra: %1</translation>
     </message>
     <message>
         <source>changed after the plan: %1</source>
@@ -673,7 +673,7 @@
     <message>
         <source>planned again: plan %1</source>
         <extracomment>%1 is the number of the plan</extracomment>
-        <translation>planeado otra vez: plan %1</translation>
+        <translation>planificado de nuevo: plan %1</translation>
     </message>
     <message>
         <source>parked: %1</source>
@@ -687,29 +687,29 @@
     </message>
     <message>
         <source>acts without a name: %1</source>
-        <translation>actos sin nombre: %1</translation>
+        <translation>acciones sin nombre: %1</translation>
     </message>
     <message>
         <source>bench started again while a mix ran; %1 between two acts</source>
-        <translation>la mesa se reinició con una mezcla en marcha; %1 entre dos actos</translation>
+        <translation>el puesto se reinició con una mezcla en curso; %1 entre dos acciones</translation>
     </message>
     <message>
         <source>clock set forward by %1 while a mix ran</source>
-        <translation>reloj adelantado %1 con una mezcla en marcha</translation>
+        <translation>reloj adelantado %1 con una mezcla en curso</translation>
     </message>
     <message>
         <source>clock set back by %1 while a mix ran</source>
-        <translation>reloj atrasado %1 con una mezcla en marcha</translation>
+        <translation>reloj atrasado %1 con una mezcla en curso</translation>
     </message>
     <message>
         <source>no deviations</source>
-        <translation>sin desvíos</translation>
+        <translation>sin desviaciones</translation>
     </message>
     <message numerus="yes">
         <source>%n deviation(s)</source>
         <translation>
-            <numerusform>%n desvío</numerusform>
-            <numerusform>%n desvíos</numerusform>
+            <numerusform>%n desviación</numerusform>
+            <numerusform>%n desviaciones</numerusform>
         </translation>
     </message>
 </context>
@@ -746,7 +746,7 @@
     </message>
     <message>
         <source>Planned again: %1, %2, %3</source>
-        <translation>Planeado otra vez: %1, %2, %3</translation>
+        <translation>Planificado de nuevo: %1, %2, %3</translation>
     </message>
     <message>
         <source>Plan accepted: %1, %2, %3</source>
@@ -758,7 +758,7 @@
     </message>
     <message>
         <source>%1: hardener in, %2 + %3</source>
-        <translation>%1: endurecedor dentro, %2 + %3</translation>
+        <translation>%1: con endurecedor, %2 + %3</translation>
     </message>
     <message>
         <source>%1: edges clear after %2</source>
@@ -794,7 +794,7 @@
     </message>
     <message>
         <source>Assessed again from the first question</source>
-        <translation>Evaluado otra vez desde la primera pregunta</translation>
+        <translation>Evaluado de nuevo desde la primera pregunta</translation>
     </message>
     <message>
         <source>Taken up again</source>
@@ -814,7 +814,7 @@
     </message>
     <message>
         <source>Finishing batch %1</source>
-        <translation>Mezcla fina %1</translation>
+        <translation>Mezcla de acabado %1</translation>
     </message>
     <message>
         <source>Batch %1</source>
@@ -822,7 +822,7 @@
     </message>
     <message>
         <source>not told</source>
-        <translation>no dicho</translation>
+        <translation>sin indicar</translation>
     </message>
 </context>
 <context>
@@ -1048,7 +1048,7 @@
     </message>
     <message>
         <source>Two jobs need hands now: first job %1, %2, then job %3.</source>
-        <translation>Dos órdenes piden manos: primero %1, %2, luego %3.</translation>
+        <translation>Ya dos órdenes piden manos: primero %1, %2, luego %3.</translation>
     </message>
     <message>
         <source>In %1 two jobs need hands: first job %2, %3, then job %4.</source>
@@ -1069,7 +1069,7 @@
     </message>
     <message>
         <source>The cure of this product cannot be worked out. Choose the product planned with.</source>
-        <translation>La cura de este producto no se puede calcular. Usar el producto previsto.</translation>
+        <translation>El curado de este producto no se puede calcular. Usar el producto previsto.</translation>
     </message>
     <message>
         <source>Not this product here: %1 Choose the product planned with.</source>
@@ -1240,7 +1240,7 @@
     </message>
     <message>
         <source>--pdf: &apos;%1&apos; cannot be written: %2</source>
-        <translation>--pdf: &apos;%1&apos; no se puede escribir: %2</translation>
+        <translation>--pdf: no se puede escribir &apos;%1&apos;: %2</translation>
     </message>
     <message>
         <source>One day&apos;s repairs with their records, as JSON, CSV or on paper.</source>
@@ -1248,7 +1248,7 @@
     </message>
     <message>
         <source>The day, by the bench&apos;s own clock.</source>
-        <translation>El día, según el reloj de la mesa.</translation>
+        <translation>El día, según el reloj del puesto.</translation>
     </message>
     <message>
         <source>JSON on standard output: the whole records.</source>
@@ -1275,7 +1275,7 @@
     <name>JobSheet</name>
     <message>
         <source>The safety data sheet, the vehicle maker’s repair manual, local codes and licensed practice come first.</source>
-        <translation>La ficha de seguridad, el manual de reparación del fabricante, las normas locales y el oficio habilitado van primero.</translation>
+        <translation>Primero: ficha de seguridad, manual de reparación del fabricante, normas locales y práctica autorizada.</translation>
     </message>
     <message>
         <source>Log %1…, entries: %2</source>
@@ -1301,7 +1301,7 @@
     </message>
     <message>
         <source>Bench</source>
-        <translation>Mesa</translation>
+        <translation>Puesto</translation>
     </message>
     <message>
         <source>Work of %1</source>
@@ -1334,7 +1334,7 @@
     </message>
     <message>
         <source>Deviations</source>
-        <translation>Desvíos</translation>
+        <translation>Desviaciones</translation>
     </message>
     <message>
         <source>Job sheet · %1 · %2 · %3</source>
@@ -1362,7 +1362,7 @@
     </message>
     <message>
         <source>From first to last act</source>
-        <translation>Del primer al último acto</translation>
+        <translation>De primera a última acción</translation>
     </message>
     <message>
         <source>When</source>
@@ -1374,7 +1374,7 @@
     </message>
     <message>
         <source>%1 (asked again later)</source>
-        <translation>%1 (preguntado otra vez después)</translation>
+        <translation>%1 (preguntado de nuevo)</translation>
     </message>
     <message>
         <source>What was found</source>
@@ -1418,11 +1418,11 @@
     </message>
     <message>
         <source>%1 (demo sheet)</source>
-        <translation>%1 (ficha demo)</translation>
+        <translation>%1 (de muestra)</translation>
     </message>
     <message>
         <source>not told</source>
-        <translation>no dicho</translation>
+        <translation>sin indicar</translation>
     </message>
     <message>
         <source>Batches: what was mixed</source>
@@ -1458,7 +1458,7 @@
     </message>
     <message>
         <source>Hardener in</source>
-        <translation>Endurecedor dentro</translation>
+        <translation>Con endurecedor</translation>
     </message>
     <message>
         <source>Batches: their clocks</source>
@@ -1466,7 +1466,7 @@
     </message>
     <message>
         <source>From &apos;hardener in&apos;, as told / as predicted when it was mixed.</source>
-        <translation>Desde &apos;endurecedor dentro&apos;, dicho / previsto al mezclar.</translation>
+        <translation>Desde &apos;con endurecedor&apos;, indicado / previsto al mezclar.</translation>
     </message>
     <message>
         <source>Set on the board</source>
@@ -1494,7 +1494,7 @@
     </message>
     <message>
         <source>Layer</source>
-        <translation>Capa</translation>
+        <translation>Capa puesta</translation>
     </message>
     <message>
         <source>Filler</source>
@@ -1526,7 +1526,7 @@
     </message>
     <message>
         <source>Told</source>
-        <translation>Dicho</translation>
+        <translation>Indicado</translation>
     </message>
     <message>
         <source>still parked</source>
@@ -1534,7 +1534,7 @@
     </message>
     <message>
         <source>assessed again</source>
-        <translation>evaluado otra vez</translation>
+        <translation>evaluado de nuevo</translation>
     </message>
     <message>
         <source>taken up again</source>
@@ -1622,7 +1622,7 @@
     </message>
     <message>
         <source>Cure shrinkage</source>
-        <translation>Merma de cura</translation>
+        <translation>Merma de curado</translation>
     </message>
     <message>
         <source>Left on the board</source>
@@ -2263,11 +2263,11 @@
     </message>
     <message>
         <source>Filled</source>
-        <translation>Relleno</translation>
+        <translation>Masillado</translation>
     </message>
     <message>
         <source>Guide coat</source>
-        <translation>Capa guía</translation>
+        <translation>Guía de lijado</translation>
     </message>
     <message>
         <source>as found</source>
@@ -2280,11 +2280,11 @@
     </message>
     <message>
         <source>filled</source>
-        <translation>relleno</translation>
+        <translation>masillado</translation>
     </message>
     <message>
         <source>guide coat</source>
-        <translation>capa guía</translation>
+        <translation>guía de lijado</translation>
     </message>
     <message>
         <source>Deeper than it looked</source>
@@ -2320,7 +2320,7 @@
     </message>
     <message>
         <source>Pinholes opened and filled</source>
-        <translation>Poros abiertos y llenos</translation>
+        <translation>Poros abiertos y rellenados</translation>
     </message>
     <message>
         <source>Second technician helped</source>
@@ -2360,7 +2360,7 @@
     </message>
     <message>
         <source>stays at this bench</source>
-        <translation>queda en esta mesa</translation>
+        <translation>queda en este puesto</translation>
     </message>
     <message>
         <source>to %1</source>
@@ -2466,7 +2466,7 @@
     </message>
     <message>
         <source>Tap what the photo shows</source>
-        <translation>Tocar lo que muestra la foto</translation>
+        <translation>Pulsar lo que muestra la foto</translation>
     </message>
     <message>
         <source>To the present step</source>
@@ -2582,7 +2582,7 @@
     </message>
     <message>
         <source>Faces to fill</source>
-        <translation>Caras a llenar</translation>
+        <translation>Caras por masillar</translation>
     </message>
     <message>
         <source>Lifts still to lay</source>
@@ -2602,7 +2602,7 @@
     </message>
     <message>
         <source>Finishing filler, thickness</source>
-        <translation>Masilla fina, espesor</translation>
+        <translation>Masilla de acabado, espesor</translation>
     </message>
     <message>
         <source>Steps of preparing to do</source>
@@ -2615,7 +2615,7 @@
     </message>
     <message>
         <source>own tools</source>
-        <translation>herramienta propia</translation>
+        <translation>útiles propios</translation>
     </message>
     <message>
         <source>wash</source>
@@ -2647,7 +2647,7 @@
     </message>
     <message>
         <source>squeeze-out off</source>
-        <translation>quitar rebaba</translation>
+        <translation>quitar rebose</translation>
     </message>
     <message>
         <source>dress the weld</source>
@@ -2671,7 +2671,7 @@
     </message>
     <message>
         <source>bevel the upper panel</source>
-        <translation>biselar el de arriba</translation>
+        <translation>biselar panel superior</translation>
     </message>
     <message>
         <source>abrade the back</source>
@@ -2679,7 +2679,7 @@
     </message>
     <message>
         <source>bond a backing</source>
-        <translation>pegar refuerzo</translation>
+        <translation>pegar respaldo</translation>
     </message>
     <message>
         <source>dam</source>
@@ -3109,7 +3109,7 @@
     <message>
         <source>Nobody reaches behind it: %1 bridges the backing, %2 goes over it.</source>
         <extracomment>%1 is the hole&apos;s size, %2 how far the backing laps its edge</extracomment>
-        <translation>Nadie llega por detrás: %1 puentea el refuerzo, %2 va encima.</translation>
+        <translation>Nadie llega por detrás: %1 puentea el respaldo, %2 va encima.</translation>
     </message>
 </context>
 <context>
@@ -3240,6 +3240,14 @@
     <message>
         <source>Photos</source>
         <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>Turn the panel over</source>
+        <translation>Voltear el panel</translation>
+    </message>
+    <message>
+        <source>80 grit, dust off.</source>
+        <translation>Grano 80, quitar el polvo.</translation>
     </message>
 </context>
 <context>
@@ -3747,7 +3755,7 @@
     </message>
     <message>
         <source>Abrade the inside first. Wet cloth on a card, pulled up with wire, lapping %1, held until it cures.</source>
-        <translation>Lijar antes el interior. Tela mojada sobre cartón, subida con alambre, solape %1, sujeta hasta curar.</translation>
+        <translation>Lijar antes el interior. Tejido mojado sobre cartón, subido con alambre, solape %1, sujeto hasta curar.</translation>
     </message>
 </context>
 <context>
@@ -4003,19 +4011,19 @@
     </message>
     <message>
         <source>Have skin and core repaired as one.</source>
-        <translation>Hacer reparar piel y núcleo como uno.</translation>
+        <translation>Hacer reparar piel y núcleo juntos.</translation>
     </message>
     <message>
         <source>Airbags and high voltage only by those trained and licensed for them.</source>
-        <translation>Airbags y alta tensión: solo personal formado y habilitado.</translation>
+        <translation>Airbags y alta tensión: solo personal formado y autorizado.</translation>
     </message>
     <message>
         <source>Tape clear film over it. When no mist forms underneath, assess again.</source>
-        <translation>Pegar film claro encima. Cuando no se empañe por debajo, evaluar otra vez.</translation>
+        <translation>Pegar film transparente encima. Si no se forma vaho debajo, evaluar de nuevo.</translation>
     </message>
     <message>
         <source>Laminate the skin shut and prove it dry; then assess again.</source>
-        <translation>Laminar la piel y probar que está seco; luego evaluar otra vez.</translation>
+        <translation>Laminar hasta cerrar la piel y comprobar que está seco; luego evaluar de nuevo.</translation>
     </message>
     <message>
         <source>By the vehicle maker’s method, with a resin that leaves the foam whole.</source>
@@ -4023,7 +4031,7 @@
     </message>
     <message>
         <source>Aim at half of that limit or less; then assess again.</source>
-        <translation>Buscar la mitad de ese límite o menos; luego evaluar otra vez.</translation>
+        <translation>Buscar la mitad de ese límite o menos; luego evaluar de nuevo.</translation>
     </message>
 </context>
 <context>
@@ -4781,7 +4789,7 @@
     </message>
     <message>
         <source>Caution</source>
-        <translation>Cuidado</translation>
+        <translation>Precaución</translation>
     </message>
 </context>
 <context>
@@ -4940,7 +4948,7 @@
     </message>
     <message>
         <source>not told</source>
-        <translation>no dicho</translation>
+        <translation>sin indicar</translation>
     </message>
     <message>
         <source>Product</source>
@@ -5051,7 +5059,7 @@
     </message>
     <message>
         <source>Caution</source>
-        <translation>Cuidado</translation>
+        <translation>Precaución</translation>
     </message>
     <message>
         <source>Why these cautions?</source>
@@ -5059,7 +5067,7 @@
     </message>
     <message>
         <source>%1 · lot not told: tap</source>
-        <translation>%1 · lote no dicho: tocar</translation>
+        <translation>%1 · lote sin indicar: pulsar</translation>
     </message>
     <message>
         <source>%1 · lot %2 · hardener %3</source>
@@ -5067,7 +5075,7 @@
     </message>
     <message>
         <source>not told</source>
-        <translation>no dicho</translation>
+        <translation>sin indicar</translation>
     </message>
     <message>
         <source>not the product planned with</source>
@@ -5083,7 +5091,7 @@
     </message>
     <message>
         <source>Plan again as read</source>
-        <translation>Planear con lo leído</translation>
+        <translation>Planificar con lo leído</translation>
     </message>
     <message>
         <source>Hardener in anyway</source>
@@ -5102,7 +5110,7 @@
     <name>strandbench::MixesScreen</name>
     <message>
         <source>Every mix that runs: the most urgent first</source>
-        <translation>Todas las mezclas en marcha: primero la más urgente</translation>
+        <translation>Mezclas en curso: primero la más urgente</translation>
     </message>
     <message>
         <source>More</source>
@@ -5117,7 +5125,7 @@
     </message>
     <message>
         <source>No mix runs</source>
-        <translation>No hay mezclas en marcha</translation>
+        <translation>Sin mezcla activa</translation>
     </message>
 </context>
 <context>
@@ -5182,7 +5190,7 @@
     </message>
     <message>
         <source>%1 is no whole picture. Take it again, or wait until it is written.</source>
-        <translation>%1 no es imagen entera. Tomarla otra vez o esperar a que se escriba.</translation>
+        <translation>%1 no es una imagen entera. Hacerla otra vez o esperar a que se escriba.</translation>
     </message>
     <message>
         <source>no picture to be seen</source>
@@ -5264,7 +5272,7 @@
     </message>
     <message>
         <source>Deviation</source>
-        <translation>Desvío</translation>
+        <translation>Desviación</translation>
     </message>
 </context>
 <context>
@@ -5309,7 +5317,7 @@
     </message>
     <message>
         <source>Right: go on with it</source>
-        <translation>Bien: seguir así</translation>
+        <translation>Correcto: seguir con él</translation>
     </message>
     <message>
         <source>%1 → %2</source>
@@ -5318,7 +5326,7 @@
     </message>
     <message>
         <source>No figure changes.</source>
-        <translation>No cambia ninguna cifra.</translation>
+        <translation>No cambia ningún valor.</translation>
     </message>
     <message>
         <source>Preparing to do, or to do again</source>
@@ -5345,11 +5353,11 @@
     <name>strandbench::SetUpAssumptionScreen</name>
     <message>
         <source>Bench set-up</source>
-        <translation>Ajustes</translation>
+        <translation>Ajustes del puesto</translation>
     </message>
     <message>
         <source>tap to key it in</source>
-        <translation>tocar para teclear</translation>
+        <translation>pulsar para teclear</translation>
     </message>
     <message>
         <source>A published figure; change it for another material.</source>
@@ -5361,23 +5369,23 @@
     </message>
     <message>
         <source>Allowed: %1. %2 New plans and clocks go by it; what runs keeps its times.</source>
-        <translation>Permitido: %1. %2 Planes y relojes nuevos lo usan; lo que corre guarda sus tiempos.</translation>
+        <translation>Permitido: %1. %2 Vale para planes y relojes nuevos; lo que corre conserva sus tiempos.</translation>
     </message>
     <message>
         <source>Back to default</source>
-        <translation>Volver al inicial</translation>
+        <translation>Valor por defecto</translation>
     </message>
     <message>
         <source>Key in the figure</source>
-        <translation>Teclear la cifra</translation>
+        <translation>Teclear el valor</translation>
     </message>
     <message>
         <source>Change the figure, or put the default back</source>
-        <translation>Cambiar la cifra o volver a la inicial</translation>
+        <translation>Cambiar el valor o volver al de por defecto</translation>
     </message>
     <message>
         <source>Take this figure</source>
-        <translation>Usar esta cifra</translation>
+        <translation>Tomar este valor</translation>
     </message>
     <message>
         <source>Keep it</source>
@@ -5392,12 +5400,12 @@
     </message>
     <message>
         <source>Tap an assumption to change it</source>
-        <translation>Tocar un supuesto para cambiarlo</translation>
+        <translation>Pulsar un supuesto para cambiarlo</translation>
     </message>
     <message>
         <source>%1, was %2</source>
         <extracomment>a row of the assumptions that was changed: &quot;60 s, was 45 s&quot;</extracomment>
-        <translation>%1, era %2</translation>
+        <translation>%1, antes %2</translation>
     </message>
     <message>
         <source>published</source>
@@ -5421,14 +5429,14 @@
     </message>
     <message>
         <source>Hands-on times</source>
-        <translation>Tiempos de manos</translation>
+        <translation>Tiempos de trabajo</translation>
     </message>
 </context>
 <context>
     <name>strandbench::SetUpBenchScreen</name>
     <message>
         <source>Set up the bench</source>
-        <translation>Ajustar la mesa</translation>
+        <translation>Ajustar el puesto</translation>
     </message>
     <message>
         <source>Language</source>
@@ -5452,7 +5460,7 @@
     </message>
     <message>
         <source>Answers for</source>
-        <translation>Respuestas a</translation>
+        <translation>Respuestas para</translation>
     </message>
     <message>
         <source>Right hand</source>
@@ -5468,11 +5476,11 @@
     </message>
     <message>
         <source>Full</source>
-        <translation>Pleno</translation>
+        <translation>Completo</translation>
     </message>
     <message>
         <source>In steps</source>
-        <translation>A pasos</translation>
+        <translation>Por pasos</translation>
     </message>
     <message>
         <source>Foot switch</source>
@@ -5480,7 +5488,7 @@
     </message>
     <message>
         <source>Any key</source>
-        <translation>Toda tecla</translation>
+        <translation>Cualquiera</translation>
     </message>
     <message>
         <source>One key</source>
@@ -5546,7 +5554,7 @@
     </message>
     <message>
         <source>at the bench</source>
-        <translation>en la mesa</translation>
+        <translation>en el puesto</translation>
     </message>
     <message>
         <source>Add a name</source>
@@ -5566,15 +5574,15 @@
     </message>
     <message>
         <source>tap a name first</source>
-        <translation>tocar antes un nombre</translation>
+        <translation>pulsar antes un nombre</translation>
     </message>
     <message>
         <source>the last name stays</source>
-        <translation>queda el último nombre</translation>
+        <translation>el último nombre se queda</translation>
     </message>
     <message>
         <source>hold 1 s; what is logged keeps the name</source>
-        <translation>mantener 1 s; el registro guarda el nombre</translation>
+        <translation>mantener 1 s; lo registrado conserva el nombre</translation>
     </message>
 </context>
 <context>
@@ -5609,11 +5617,11 @@
     </message>
     <message>
         <source>Page before</source>
-        <translation>Página antes</translation>
+        <translation>Página anterior</translation>
     </message>
     <message>
         <source>Page after</source>
-        <translation>Página después</translation>
+        <translation>Página siguiente</translation>
     </message>
 </context>
 <context>
@@ -5628,7 +5636,7 @@
     </message>
     <message>
         <source>three rising tones</source>
-        <translation>tres tonos subiendo</translation>
+        <translation>tres tonos ascendentes</translation>
     </message>
     <message>
         <source>Calibrate the glass</source>
@@ -5636,11 +5644,11 @@
     </message>
     <message>
         <source>with a bank card</source>
-        <translation>con una tarjeta</translation>
+        <translation>con tarjeta bancaria</translation>
     </message>
     <message>
         <source>This bench was started without sound.</source>
-        <translation>Esta mesa se abrió sin sonido.</translation>
+        <translation>Este puesto se abrió sin sonido.</translation>
     </message>
     <message>
         <source>Go by the glass alone.</source>
@@ -5664,11 +5672,11 @@
     </message>
     <message>
         <source>Heard: the speaker works.</source>
-        <translation>Se oyó: el altavoz va.</translation>
+        <translation>Se oyó: el altavoz funciona.</translation>
     </message>
     <message>
         <source>Sound only adds to what the glass shows.</source>
-        <translation>El sonido solo añade a la pantalla.</translation>
+        <translation>El sonido solo complementa la pantalla.</translation>
     </message>
     <message>
         <source>The device played it, but nobody heard it.</source>
@@ -5676,7 +5684,7 @@
     </message>
     <message>
         <source>Look at plug, switch and volume of the speaker and test again. Until then go by the glass alone.</source>
-        <translation>Mirar enchufe, interruptor y volumen, y probar otra vez. Hasta entonces, guiarse solo por la pantalla.</translation>
+        <translation>Mirar enchufe, interruptor y volumen del altavoz y probar de nuevo. Hasta entonces, guiarse solo por la pantalla.</translation>
     </message>
     <message>
         <source>Playing. Listen.</source>
@@ -5700,18 +5708,18 @@
     </message>
     <message>
         <source>No sound here: no sound device opens.</source>
-        <translation>Sin sonido: no abre ningún aparato.</translation>
+        <translation>Sin sonido: ningún aparato de sonido se abre.</translation>
     </message>
     <message>
         <source>Not played: the sound device opened and then failed.</source>
-        <translation>No sonó: el aparato se abrió y luego falló.</translation>
+        <translation>No sonó: el aparato de sonido se abrió y luego falló.</translation>
     </message>
 </context>
 <context>
     <name>strandbench::SheetScreen</name>
     <message>
         <source>Choose where the job sheet goes</source>
-        <translation>¿Dónde va la hoja de orden?</translation>
+        <translation>Elegir destino de la hoja de orden</translation>
     </message>
     <message>
         <source>US Letter</source>
@@ -5735,7 +5743,7 @@
     <name>strandbench::TodayScreen</name>
     <message>
         <source>Tap a job to see its record</source>
-        <translation>Tocar una orden para ver su registro</translation>
+        <translation>Pulsar una orden para ver su registro</translation>
     </message>
     <message>
         <source>Nothing was worked on today.</source>
