@@ -3241,6 +3241,14 @@
         <source>Photos</source>
         <translation>Photos</translation>
     </message>
+    <message>
+        <source>Turn the panel over</source>
+        <translation>Retourner le panneau</translation>
+    </message>
+    <message>
+        <source>80 grit, dust off.</source>
+        <translation>Grain 80, dépoussiérer.</translation>
+    </message>
 </context>
 <context>
     <name>StationWords</name>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/station_screens.h"
 
-#include "screens/ask_screen.h"
 #include "repair/photos.h"
+#include "screens/ask_screen.h"
 #include "screens/assess.h"
 #include "screens/choice_screen.h"
 #include "screens/clock_screen.h"
@@ -18,6 +18,8 @@
 #include "words/notes.h"
 
 #include <QCoreApplication>
+
+#include <algorithm>
 
 using namespace Qt::StringLiterals;
 
@@ -139,6 +141,12 @@ Screen* sandScreen(const Surroundings& around, const Repair& repair, BatchRef ba
     return actScreen(around, std::move(spec), Sanded{batch}, parent);
 }
 
+/// A bonded backing stays where it is; a dam comes off before the other face is filled.
+bool hasDam(const Repair& repair)
+{
+    return std::ranges::any_of(repair.plan->prep, [](const Step& each) { return each.code == u"dam"_s; });
+}
+
 Screen* turnScreen(const Surroundings& around, const Repair& repair, QWidget* parent)
 {
     MessageScreen::Spec spec;
@@ -146,8 +154,13 @@ Screen* turnScreen(const Surroundings& around, const Repair& repair, QWidget* pa
     spec.context = contextOf(repair, around.words);
     spec.sign = Pictogram::Turn;
     spec.signName = Says::tr("Turn the panel");
-    spec.sentence = Says::tr("Strip the dam, then turn the panel over");
-    spec.headline = Says::tr("Residue of the dam off, 80 grit, dust off.");
+    if (hasDam(repair)) {
+        spec.sentence = Says::tr("Strip the dam, then turn the panel over");
+        spec.headline = Says::tr("Residue of the dam off, 80 grit, dust off.");
+    } else {
+        spec.sentence = Says::tr("Turn the panel over");
+        spec.headline = Says::tr("80 grit, dust off.");
+    }
     spec.text = Says::tr("The other face is filled the same way.");
     spec.cautions = around.words.cautionsAt(Station::Turn);
     spec.wayOn = Says::tr("Turned and clean");

@@ -35,7 +35,6 @@ const std::vector<std::pair<QString, Condition>>& conditions()
         {u"metal"_s, [](const Job& job) { return isMetal(*job.assessment.substrate); }},
         {u"aluminium"_s, [](const Job& job) { return job.assessment.substrate == Substrate::Aluminium; }},
         {u"open_fibre"_s, openFibre},
-        {u"cracks_run"_s, [](const Job& job) { return isComposite(job) && bevelled(job); }},
         {u"bevelled"_s, bevelled},
         {u"both_faces"_s, [](const Job& job) { return job.cavity.faces() == 2; }},
         {u"hole"_s, [](const Job& job) { return isKind(job, DamageKind::Hole); }},

@@ -130,12 +130,12 @@ TEST(Prep, LeavesEpoxyOn)
     EXPECT_THAT(prepOf(gouge), Not(Contains(u"strip_paint"_s)));
 }
 
-/// Crack ends are drilled 3/32 to 1/8 in: FAA AC 43.13-1B, paragraph 4-59.
-TEST(Prep, StopDrillsCracksAndHoles)
+/// Crack ends are drilled 3/32 to 1/8 in: FAA AC 43.13-1B, paragraph 4-59. A gouge can have run at its ends as well.
+TEST(Prep, StopDrillsWhereverCracksCanRun)
 {
-    for (const DamageKind kind : {DamageKind::Crack, DamageKind::Hole}) {
+    for (const DamageKind kind : {DamageKind::Crack, DamageKind::Hole, DamageKind::Gouge}) {
         const RepairPlan plan =
-            Bench().plan(repairOf(Substrate::Laminate, kind, 40, kind == DamageKind::Hole ? 40 : 0, 3));
+            Bench().plan(repairOf(Substrate::Laminate, kind, 40, kind == DamageKind::Crack ? 0 : 30, 3));
         const Step* drill = stepNamed(plan.prep, u"stop_drill"_s);
         ASSERT_NE(drill, nullptr) << codeOf(kind).toStdString();
         ASSERT_EQ(drill->arguments.size(), 2u);
