@@ -71,6 +71,13 @@ TEST_F(SetUpAssumptions, TheNextPlanIsWhatCorePlansWithIt)
     const RepairPlan next = bench().bench().plan(assessment);
     EXPECT_EQ(next, planWith(wanted));
     EXPECT_GT(next.fillerTotal, usual.fillerTotal);
+    // What is forecast at the mix goes by them too.
+    openRow(u"filler_over_air_k"_s);
+    keep(u"5"_s);
+    EXPECT_NEAR(inCelsius(bench().bench().planning().engine.fillerStart(celsius(20))), 25, 1e-9);
+    openRow(u"filler_over_air_k"_s);
+    tap(u"back_to_default"_s);
+    tap(u"answer_way_on"_s);
     // The plan screen shows it, and it holds after a restart.
     open();
     EXPECT_EQ(bench().bench().plan(assessment), next);

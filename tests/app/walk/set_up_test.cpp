@@ -49,7 +49,19 @@ protected:
         for (int i = 0; i < groups; ++i)
             tap(u"answer_way_on"_s);
     }
-    [[nodiscard]] bool chosen(const QString& name) { return bench().thumb().find(name)->isChecked(); }
+    [[nodiscard]] bool chosen(const QString& name)
+    {
+        const QAbstractButton* button = bench().thumb().find(name);
+        EXPECT_TRUE(button) << name.toStdString() << " on " << screen().toStdString();
+        return button && button->isChecked();
+    }
+    /// As Tab comes to it.
+    void focus(const QString& name)
+    {
+        QAbstractButton* button = bench().thumb().find(name);
+        ASSERT_TRUE(button) << name.toStdString() << " on " << screen().toStdString();
+        button->setFocus(Qt::TabFocusReason);
+    }
     void press(Qt::Key key, const QString& text = {})
     {
         QWidget* target = window().focusWidget() ? window().focusWidget() : &window();
@@ -292,8 +304,7 @@ TEST_F(EnterOnTheFocus, BouncesAndRepeatsActOnce)
 {
     open();
     openSetUp();
-    QAbstractButton* wayOn = bench().thumb().find(u"answer_way_on"_s);
-    wayOn->setFocus(Qt::TabFocusReason);
+    focus(u"answer_way_on"_s);
     pressEnter();
     EXPECT_EQ(screen(), u"screen_set_up_people"_s);
     for (int i = 0; i < 3; ++i) { // the focus is gone with its screen; Enter would now be the way on of the next
@@ -303,7 +314,7 @@ TEST_F(EnterOnTheFocus, BouncesAndRepeatsActOnce)
     }
     EXPECT_EQ(screen(), u"screen_set_up_people"_s);
     bench().clock().advance(seconds(0.6));
-    bench().thumb().find(u"person_0"_s)->setFocus(Qt::TabFocusReason);
+    ASSERT_NO_FATAL_FAILURE(focus(u"person_0"_s));
     pressEnter();
     EXPECT_TRUE(chosen(u"person_0"_s)); // on and off again would be a bounce taken for a tap
     bench().clock().advance(seconds(0.2));
@@ -321,7 +332,7 @@ TEST_F(EnterOnTheFocus, AJobCardOpensOnce)
     window().showHome();
     bench().thumb().settle();
     bench().clock().advance(seconds(2));
-    bench().thumb().find(u"job_card_0"_s)->setFocus(Qt::TabFocusReason);
+    ASSERT_NO_FATAL_FAILURE(focus(u"job_card_0"_s));
     const int before = bench().repair(u"4421"_s)->prepDone;
     pressEnter();
     const QString opened = screen();
