@@ -4,6 +4,8 @@
 #include "languages.h"
 #include "touch_rules/rule_check.h"
 
+#include <QDeadlineTimer>
+
 #include <gtest/gtest.h>
 
 #include <ostream>
@@ -122,6 +124,36 @@ void RulesWalk::walk(const DemoJob& job)
         }
         ASSERT_TRUE(walk.step()) << walk.why().toStdString();
     }
+}
+
+void RulesWalk::waitFor(const QString& control)
+{
+    const QDeadlineTimer deadline(20000);
+    const QAbstractButton* found = nullptr;
+    do {
+        bench().thumb().settle();
+        found = bench().thumb().find(control);
+    } while (!(found && found->isEnabled()) && !deadline.hasExpired());
+    ASSERT_TRUE(found && found->isEnabled()) << control.toStdString();
+}
+
+void RulesWalk::checkRecord()
+{
+    ASSERT_TRUE(bench().thumb().tap(u"today"_s));
+    ASSERT_NO_FATAL_FAILURE(waitFor(u"today_row_0"_s));
+    check({});
+    ASSERT_TRUE(bench().thumb().tap(u"today_row_0"_s));
+    ASSERT_NO_FATAL_FAILURE(waitFor(u"answer_way_on"_s));
+    check({});
+    while (const QAbstractButton* more = bench().thumb().find(u"rows_more"_s)) {
+        if (!more->isEnabled())
+            break;
+        ASSERT_TRUE(bench().thumb().tap(u"rows_more"_s));
+        check({}, true);
+    }
+    ASSERT_TRUE(bench().thumb().tap(u"answer_way_on"_s));
+    ASSERT_NO_FATAL_FAILURE(waitFor(u"sheet_folder_0"_s));
+    check({});
 }
 
 } // namespace strandbench::test

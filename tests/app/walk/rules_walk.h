@@ -36,9 +36,13 @@ public:
     void check(const QString& job, bool again = false);
     /// Walks to the end and checks each screen, with what is one hop aside. Fails the test when it gets stuck.
     void walk(const DemoJob& job);
+    /// Today's work, every page of one repair's record, and where its job sheet goes.
+    void checkRecord();
     void toHome();
 
 private:
+    /// Waits until the control can be tapped: the log is read in its own thread.
+    void waitFor(const QString& control);
     void checkAside(const QString& job, const QString& control);
     void checkAsides(const QString& job, const QString& screen);
 

@@ -26,6 +26,8 @@ TEST_P(ScreensRules, Hold)
     ASSERT_NO_FATAL_FAILURE(rules.walk(skirtPanel()));
     rules.toHome();
     rules.check(u"4417"_s, true); // the cards have changed since
+    ASSERT_NO_FATAL_FAILURE(rules.checkRecord());
+    rules.toHome();
     ASSERT_TRUE(rules.bench().thumb().tap(u"set_up"_s));
     rules.check(u"set_up"_s);
     ASSERT_TRUE(rules.bench().thumb().tap(u"answer_way_on"_s));
