@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // strandbench report: one day's repairs with their whole records, as JSON, CSV or on paper.
+#include "bench/assumptions_file.h"
 #include "exchange/sheets.h"
 #include "headless/command.h"
 #include "headless/day_csv.h"
@@ -67,7 +68,7 @@ void judgePaperOnly(const Arguments& arguments, Faults& faults)
             faults.push_back({u"--"_s + each, arguments.options.value(each), FaultKind::Conflicts, {u"--pdf"_s, {}}});
 }
 
-Logged<Day> readDay(const RepairLog& log, const QString& day)
+Logged<Day> readDay(const RepairLog& log, const QString& day, const Assumptions& assumptions)
 {
     const auto summaries = log.repairsOfDay(day);
     const auto head = log.head();
@@ -82,7 +83,7 @@ Logged<Day> readDay(const RepairLog& log, const QString& day)
         if (!record)
             return tl::unexpected(
                 LogFailure{LogTrouble::Damaged, record.error().front().field + u": "_s + record.error().front().value});
-        auto deviations = deviationsOf(*record, demoCatalogue());
+        auto deviations = deviationsOf(*record, demoCatalogue(), limitsFrom(assumptions));
         found.entries.push_back({std::move(*record), std::move(deviations)});
     }
     return found;
@@ -96,13 +97,12 @@ QJsonObject dayToJson(const QString& day, const Day& found, const Words& words)
     return {{u"day"_s, day}, {u"chain_head"_s, headToJson(found.head)}, {u"repairs"_s, repairs}};
 }
 
-Outcome print(const QString& out, const QString& day, const Day& found, const RepairLog& log, Paper paper,
-              const Words& words)
+Outcome print(const QString& out, const QString& day, const Day& found, const RepairLog& log,
+              const Assumptions& assumptions, Paper paper, const Words& words)
 {
     std::vector<JobRecord> records;
     for (const DayEntry& each : found.entries)
         records.push_back(each.record);
-    const Assumptions assumptions;
     const SheetFacts facts{found.head, demoCatalogue(), assumptions,
                            [&log](const QByteArray& hash) { return log.blob(hash).value_or(QByteArray()); }, paper};
     if (const auto written = writeNew(out, dayPdf(day, records, facts, words)); !written)
@@ -130,6 +130,10 @@ Outcome runReport(const Arguments& arguments, const Words& words)
     if (!faults.empty())
         return refused(faults, words);
 
+    const ReadAssumptions bench = AssumptionsFile::besideLog(path).load(); // the bench's own, where it has some
+    if (!bench.faults.empty())
+        return refused(bench.faults, words);
+    const Assumptions& assumptions = bench.book.now;
     const auto verified = verifyLog(path); // a report is of a log that holds
     if (!verified)
         return ended(Status::LogDamaged, troubleLine(path, verified.error()));
@@ -138,11 +142,12 @@ Outcome runReport(const Arguments& arguments, const Words& words)
     const auto log = RepairLog::open(path, LogMode::ReadOnly);
     if (!log)
         return ended(Status::LogDamaged, troubleLine(path, log.error()));
-    const auto found = readDay(**log, day);
+    const auto found = readDay(**log, day, assumptions);
     if (!found)
         return ended(Status::LogDamaged, troubleLine(path, found.error()));
     if (arguments.options.contains(u"pdf"_s))
-        return print(arguments.options.value(u"pdf"_s), day, *found, **log, paper, Words(units, words.locale()));
+        return print(arguments.options.value(u"pdf"_s), day, *found, **log, assumptions, paper,
+                     Words(units, words.locale()));
     if (arguments.options.contains(u"csv"_s))
         return {Status::Done, std::nullopt, {}, dayToCsv(day, found->entries)};
     return {Status::Done, dayToJson(day, *found, words), {}};

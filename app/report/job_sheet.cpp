@@ -66,7 +66,7 @@ void writeDay(PaperDocument& paper, const QString& day, const std::vector<JobRec
     std::vector<QStringList> rows;
     for (const JobRecord& each : records) {
         QStringList deviations;
-        for (const Deviation& one : deviationsOf(each, facts.catalogue))
+        for (const Deviation& one : deviationsOf(each, facts.catalogue, limitsFrom(facts.assumptions)))
             deviations << deviationText(one, words);
         rows.push_back({each.repair.job, each.repair.panel, JobTables::partOf(each, words),
                         Words::title(words.station(nextStep(each.repair).station)), each.people.join(u", "_s),

@@ -48,7 +48,7 @@ void JobTables::identity()
 
 void JobTables::deviations()
 {
-    const auto found = deviationsOf(m_record, m_facts.catalogue);
+    const auto found = deviationsOf(m_record, m_facts.catalogue, limitsFrom(m_facts.assumptions));
     if (found.empty())
         return;
     std::vector<QStringList> rows;

@@ -58,7 +58,8 @@ std::vector<RecordScreen::Row> RecordScreen::rowsOf(const JobRecord& record) con
         return record.days.size() > 1 ? localDay(at).mid(5) + u' ' + time : time;
     };
     std::vector<Row> rows;
-    for (const Deviation& each : deviationsOf(record, around().bench.planning().catalogue))
+    for (const Deviation& each :
+         deviationsOf(record, around().bench.planning().catalogue, limitsFrom(around().bench.assumptions())))
         rows.push_back({u"deviation_%1"_s.arg(rows.size()), when(each.told.at), personText(each.told.person),
                         deviationText(each, words()), true});
     std::size_t index = 0;

@@ -44,6 +44,7 @@ void TodayScreen::showDay(const Logged<DayBook>& book)
 PagedRows::MakeRow TodayScreen::rowOf(const std::vector<Event>& events, std::size_t index)
 {
     const Catalogue& catalogue = around().bench.planning().catalogue;
+    const DeviationLimits limits = limitsFrom(around().bench.assumptions());
     const auto record = recordOf(events, catalogue);
     QString title;
     QString second;
@@ -53,7 +54,7 @@ PagedRows::MakeRow TodayScreen::rowOf(const std::vector<Event>& events, std::siz
         title = record->repair.job + u" · "_s + record->repair.panel;
         second = QStringList{Words::title(words().station(station)),
                              record->people.isEmpty() ? personText({}) : record->people.join(u", "_s),
-                             deviationCount(int(deviationsOf(*record, catalogue).size()))}
+                             deviationCount(int(deviationsOf(*record, catalogue, limits).size()))}
                      .join(u" · "_s);
         sign = signOf(station);
     } else {

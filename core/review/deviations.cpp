@@ -175,6 +175,13 @@ private:
 
 } // namespace
 
+DeviationLimits limitsFrom(const Assumptions& assumptions)
+{
+    DeviationLimits limits;
+    limits.filling = assumptions.decision.filling;
+    return limits;
+}
+
 std::vector<Deviation> deviationsOf(const JobRecord& record, const Catalogue& catalogue, const DeviationLimits& limits)
 {
     return Finder(record, catalogue, limits).all();

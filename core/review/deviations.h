@@ -3,6 +3,7 @@
 // follows from them is for whoever answers for the work.
 #pragma once
 
+#include "plan/assumptions.h"
 #include "quantity/codes.h"
 #include "review/job_record.h"
 
@@ -80,6 +81,9 @@ struct DeviationLimits {
     Fraction hardenerHigh = Fraction::ofHundred(2.5); ///< common practice, no source
     Duration clockJump = seconds(5); ///< more than a clock that is slewed drifts between two acts; our assumption
 };
+
+/// The limits with what a bench assumes in the place of the default.
+[[nodiscard]] DeviationLimits limitsFrom(const Assumptions& assumptions);
 
 /// Every deviation of a record, in the order of the acts. The catalogue gives a sheet's own limits; a sheet that is
 /// no longer known leaves the common ones.

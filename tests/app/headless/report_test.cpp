@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The day's report: JSON read back beside the record, CSV read back by Python's own reader, the PDF by poppler.
+#include "bench/assumptions_file.h"
 #include "program.h"
 #include "repair_script.h"
 
@@ -137,6 +138,30 @@ TEST_F(Report, JsonHoldsEveryDeviationWithItsFigures)
         EXPECT_EQ(found[i][u"arguments"_s].toArray().size(), qsizetype(each.arguments.size()));
         EXPECT_FALSE(found[i][u"text"_s].toString().isEmpty());
     }
+}
+
+/// A bench that goes by narrower limits keeps them beside its log; its report goes by them too.
+TEST_F(Report, GoesByTheBenchsOwnLimits)
+{
+    const auto codes = [](const Ran& ran) {
+        QStringList found;
+        for (const QJsonValue& each : ran.json()[u"repairs"_s][0][u"deviations"_s].toArray())
+            found << each[u"code"_s].toString();
+        return found;
+    };
+    ASSERT_LT(inCelsius(m_record.readings.front().reading.panel), 20) << "the script's panel";
+    EXPECT_FALSE(codes(report({u"--json"_s})).contains(u"panel_too_cold"_s));
+    AssumptionBook book;
+    book.now.decision.filling.panelLow = celsius(20);
+    book.now.decision.filling.panelCautionBelow = celsius(21);
+    ASSERT_TRUE(AssumptionsFile::besideLog(path()).save(book));
+    EXPECT_TRUE(codes(report({u"--json"_s})).contains(u"panel_too_cold"_s));
+
+    QFile damaged(m_folder.filePath(u"assumptions.json"_s));
+    ASSERT_TRUE(damaged.open(QIODevice::WriteOnly));
+    damaged.write(R"({"format":1,"changed":{"panel_low_c":45}})");
+    damaged.close();
+    expectRefused(report({u"--json"_s}), {u"panel_low_c"_s, u"45"_s, u"20"_s});
 }
 
 TEST_F(Report, MomentsCarryTheBenchsOwnOffset)
