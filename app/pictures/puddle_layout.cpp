@@ -85,21 +85,38 @@ bool placeTrue(PuddleLayout& layout, const QRectF& room, const Mix& mix, const P
     return true;
 }
 
-void placeRuler(PuddleLayout& layout, const Theme& theme)
+/// How a ruler is divided: a mark each step, a longer one each few, the longest each whole, with its figure.
+struct RulerScale {
+    Length step;
+    int half;      ///< steps
+    int whole;     ///< steps
+    int counts;    ///< what a whole counts
+    int mostBelow; ///< wholes; from so many on every second figure is left out
+};
+
+RulerScale scaleOf(UnitSystem units)
+{
+    return units == UnitSystem::UsCustomary ? RulerScale{inches(0.125), 4, 8, 1, 6}
+                                            : RulerScale{millimetres(1), 5, 10, 10, 6};
+}
+
+void placeRuler(PuddleLayout& layout, UnitSystem units, const Theme& theme)
 {
     const double ppmm = theme.metrics().pixelsPerMillimetre();
     const double start = layout.arcCircle.left();
     layout.rulerY = layout.arcRoom.center().y();
-    const int whole = static_cast<int>(std::floor((layout.arcRoom.right() - start) / ppmm));
+    const RulerScale scale = scaleOf(units);
+    const double step = inMillimetres(scale.step) * ppmm;
+    const int steps = static_cast<int>(std::floor((layout.arcRoom.right() - start) / step));
     const double em = Theme::size(TextRole::Small).leastMm;
-    const int labelled = whole >= 60 ? 20 : 10;
-    for (int mm = 0; mm <= whole; ++mm) {
-        const bool ten = mm % 10 == 0;
-        RulerTick tick{start + mm * ppmm, ppmm * (ten ? 4.5 : mm % 5 == 0 ? 3.2 : 1.8), {}};
-        const QString figure = QString::number(mm);
+    const int labelled = scale.whole * (steps >= scale.mostBelow * scale.whole ? 2 : 1);
+    for (int i = 0; i <= steps; ++i) {
+        const bool whole = i % scale.whole == 0;
+        RulerTick tick{start + i * step, ppmm * (whole ? 4.5 : i % scale.half == 0 ? 3.2 : 1.8), {}};
+        const QString figure = QString::number(i / scale.whole * scale.counts);
         const double width = lineSize(theme, figure, em).width();
         const double left = std::max(tick.x - width / 2, layout.arcRoom.left());
-        if (mm % labelled == 0 && mm > 0 && left + width <= layout.arcRoom.right())
+        if (i % labelled == 0 && i > 0 && left + width <= layout.arcRoom.right())
             tick.figure =
                 fitLine(theme, figure, QRectF(left, layout.rulerY + ppmm * 5, width, theme.px(rowMm)), TextRole::Small);
         layout.ticks.push_back(tick);
@@ -146,7 +163,7 @@ void placeReduced(PuddleLayout& layout, const QRectF& room, const Mix& mix, cons
     const double across = inMillimetres(mix.puddle) * ppmm;
     layout.arcCircle =
         QRectF(layout.arcRoom.left() + theme.px(1), layout.arcRoom.center().y() - across / 2, across, across);
-    placeRuler(layout, theme);
+    placeRuler(layout, labels.ruler, theme);
     layout.reduced =
         fitLine(theme, labels.notTrueSize, QRectF(right.topLeft(), QSizeF(right.width(), row)), TextRole::Body);
     const double labelRows = beadFits ? row : 2 * row;

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "mix/mix.h"
+#include "quantity/units.h"
 #include "theme/theme.h"
 
 #include <QWidget>
@@ -11,10 +12,11 @@
 namespace strandbench {
 
 struct PuddleLabels {
-    QString trueSize;    ///< "True size"
-    QString notTrueSize; ///< "not true size"
-    QString bead;        ///< "33 mm"
-    QString puddle;      ///< "58 mm"
+    QString trueSize;                      ///< "True size"
+    QString notTrueSize;                   ///< "not true size"
+    QString bead;                          ///< "33 mm"
+    QString puddle;                        ///< "58 mm"
+    UnitSystem ruler = UnitSystem::Metric; ///< millimetres, or inches and eighths
 };
 
 class PuddlePicture final : public QWidget {

@@ -49,7 +49,8 @@ SectionLabels sectionLabels(const Assessment& assessment, const RepairPlan& plan
 
 PuddleLabels puddleLabels(const Mix& mix, const Words& words)
 {
-    return {Says::tr("True size"), Says::tr("not true size"), words.length(mix.bead), words.length(mix.puddle)};
+    return {Says::tr("True size"), Says::tr("not true size"), words.length(mix.bead), words.length(mix.puddle),
+            words.units()};
 }
 
 } // namespace strandbench

@@ -57,6 +57,15 @@ TEST_P(PuddleOnEveryGlass, tooBigShowsItsEdgeAndItsBeadAtTrueSize)
     EXPECT_NEAR(layout.arcCircle.width(), 101.6 * ppmm, 1e-6);
     ASSERT_GT(layout.ticks.size(), 30U);
     EXPECT_NEAR(layout.ticks[30].x - layout.arcCircle.left(), 30 * ppmm, 1e-6);
+    // In US units inches and eighths: the ninth mark stands at 1 in, 25.4 mm (exact: international yard), figure 1.
+    PuddleLabels inUs = words;
+    inUs.ruler = UnitSystem::UsCustomary;
+    const PuddleLayout us = layOutPuddle(QRectF(picture.rect()), mixOf(101.6, 101.6), inUs, theme);
+    ASSERT_GT(us.ticks.size(), 8U);
+    EXPECT_NEAR(us.ticks[8].x - us.arcCircle.left(), 25.4 * ppmm, 1e-6);
+    EXPECT_EQ(us.ticks[8].figure.text, u"1"_s);
+    EXPECT_GT(us.ticks[8].length, us.ticks[4].length);
+    EXPECT_GT(us.ticks[4].length, us.ticks[1].length);
 }
 
 TEST_P(PuddleOnEveryGlass, everyWordIsWhole)
