@@ -6,6 +6,7 @@
 #include "walk/paced_walk.h"
 
 #include <QApplication>
+#include <QCommandLineParser>
 #include <QDateTime>
 #include <QFileInfo>
 #include <QStyleFactory>
@@ -115,10 +116,14 @@ int main(int argc, char** argv)
     qputenv("QT_QPA_PLATFORM", "offscreen");
     QApplication::setStyle(QStyleFactory::create(u"Fusion"_s));
     const QApplication application(argc, argv);
-    const QStringList given = QCoreApplication::arguments();
-    if (given.size() != 2 || QFileInfo::exists(given[1])) {
+    QCommandLineParser parser;
+    parser.addHelpOption();
+    parser.addPositionalArgument(u"log"_s, u"A file that is not there yet."_s);
+    parser.process(application);
+    const QStringList given = parser.positionalArguments();
+    if (given.size() != 1 || QFileInfo::exists(given[0])) {
         std::cerr << "Usage: strandbench_demo_bench LOG, a file that is not there yet\n";
         return 2;
     }
-    return writeBench(given[1]) ? 0 : 1;
+    return writeBench(given[0]) ? 0 : 1;
 }
