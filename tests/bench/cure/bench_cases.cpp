@@ -41,11 +41,4 @@ std::vector<BenchCase> benchCases()
     };
 }
 
-CureCase faster(CureCase cureCase, double times)
-{
-    cureCase.kinetics.k1 *= times;
-    cureCase.kinetics.k2 *= times;
-    return cureCase;
-}
-
 } // namespace strandbench::curebench

@@ -16,7 +16,4 @@ struct BenchCase {
 
 [[nodiscard]] std::vector<BenchCase> benchCases();
 
-/// The same case with both rates times this.
-[[nodiscard]] CureCase faster(CureCase cureCase, double times);
-
 } // namespace strandbench::curebench
