@@ -27,6 +27,20 @@ struct BlockLayout {
     TextReport report;
 };
 
+/// The job's line. A number too long for it keeps its end, by which jobs are told apart: "…000417-M84".
+PictureText fitJob(const Theme& theme, const MixBlockText& text, const QRectF& place)
+{
+    constexpr qsizetype leastKept = 6;
+    const QString turn = text.turn > 0 ? QString::number(text.turn) + u" · "_s : QString();
+    const auto fit = [&](const QString& job) {
+        return fitLine(theme, turn + job, place, TextRole::Small, false, Qt::AlignLeft | Qt::AlignVCenter);
+    };
+    PictureText line = fit(text.job);
+    for (qsizetype kept = text.job.size() - 1; !line.fits && kept >= leastKept; --kept)
+        line = fit(u"…"_s + text.job.right(kept));
+    return line;
+}
+
 BlockLayout layOut(const QRectF& room, const MixBlockText& text, const Theme& theme)
 {
     BlockLayout layout;
@@ -43,9 +57,7 @@ BlockLayout layOut(const QRectF& room, const MixBlockText& text, const Theme& th
                           TextRole::BigFigure, true, Qt::AlignRight | Qt::AlignVCenter);
     const QRectF words(textLeft, inner.top(), rest - timeWidth - theme.px(2), inner.height());
     const double half = words.height() / 2;
-    const QString job = text.turn > 0 ? QString::number(text.turn) + u" · "_s + text.job : text.job;
-    layout.job = fitLine(theme, job, QRectF(words.topLeft(), QSizeF(words.width(), half)), TextRole::Small, false,
-                         Qt::AlignLeft | Qt::AlignVCenter);
+    layout.job = fitJob(theme, text, QRectF(words.topLeft(), QSizeF(words.width(), half)));
     layout.phase = fitLine(theme, text.phase, QRectF(words.left(), words.top() + half, words.width(), half),
                            TextRole::Body, true, Qt::AlignLeft | Qt::AlignVCenter);
     layout.report.add(layout.job);

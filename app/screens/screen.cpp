@@ -36,6 +36,7 @@ void Screen::buildFrame(const QString& context, const QString& sentence)
 
     m_context = label(u"context"_s, TextRole::Small, context, Role::MutedInk);
     m_context->setLines(around().upright ? 2 : 1);
+    m_context->setLeavesOut(u" · "_s);
     m_sentence = label(u"sentence"_s, TextRole::Sentence, sentence, Role::Ink, true);
     m_sentence->setLines(around().upright ? 3 : 1);
     column->addWidget(m_context);

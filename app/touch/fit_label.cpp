@@ -9,6 +9,8 @@
 #include <algorithm>
 #include <cmath>
 
+using namespace Qt::StringLiterals;
+
 namespace strandbench {
 
 namespace {
@@ -53,6 +55,12 @@ void FitLabel::setLines(int atMost)
     update();
 }
 
+void FitLabel::setLeavesOut(const QString& between)
+{
+    m_between = between;
+    update();
+}
+
 // A layout is asked again only when the room wanted changes: a running figure keeps its width.
 void FitLabel::remeasure()
 {
@@ -74,7 +82,16 @@ void FitLabel::remeasure()
 
 FittedText FitLabel::fitted() const
 {
-    return fitText(m_theme, m_text, m_textRole, QSizeF(contentsRect().size()), m_bold, m_lines);
+    const auto fit = [this](const QString& text) {
+        return fitText(m_theme, text, m_textRole, QSizeF(contentsRect().size()), m_bold, m_lines);
+    };
+    FittedText shown = fit(m_text);
+    if (shown.fits || m_between.isEmpty())
+        return shown;
+    const QStringList parts = m_text.split(m_between);
+    for (qsizetype from = 2; !shown.fits && from < parts.size(); ++from)
+        shown = fit((QStringList{parts.first(), u"…"_s} + parts.mid(from)).join(m_between));
+    return shown;
 }
 
 bool FitLabel::textFits() const { return m_text.isEmpty() || fitted().fits; }

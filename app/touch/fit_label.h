@@ -31,6 +31,9 @@ public:
         update();
     }
     void setLines(int atMost); ///< default: as many as fit; 1 never wraps
+    /// Where the text is a list of parts with this between them, and is too long: parts after the first are left out,
+    /// one by one, and "…" stands for them. The text and the accessible name stay whole. Default: none is left out.
+    void setLeavesOut(const QString& between);
     [[nodiscard]] TextRole textRole() const { return m_textRole; }
     [[nodiscard]] bool textFits() const;
     [[nodiscard]] double smallestTextMm() const;
@@ -57,6 +60,7 @@ private:
     bool m_bold = false;
     Qt::Alignment m_alignment = Qt::AlignLeft | Qt::AlignVCenter;
     int m_lines = 99;
+    QString m_between; ///< empty: nothing is left out
     QSize m_hint;
     QSize m_leastHint;
 };

@@ -4,6 +4,7 @@
 #include "rules_walk.h"
 
 #include "exchange/rules.h"
+#include "screens/take_in_screen.h"
 #include "walk/every_job.h"
 
 #include <gtest/gtest.h>
@@ -38,6 +39,32 @@ TEST_P(ScreensRules, Hold)
 
 INSTANTIATE_TEST_SUITE_P(OnEveryGlass, ScreensRules, ::testing::ValuesIn(everyLook()),
                          [](const auto& each) { return nameOf(each.param); });
+
+/// The longest job number and panel that a scanner may give, without a space to break at.
+TEST_P(ScreensRules, HoldForTheLongestNames)
+{
+    if (GetParam().language != u"en"_s || GetParam().dayNight == DayNight::Night)
+        GTEST_SKIP() << "names are not translated";
+    RulesWalk rules(GetParam());
+    DemoJob named = roofCap();
+    named.job = u"WO-2026-11-26/000417-M84"_s;
+    named.panel = u"HECKKLAPPENVERKLEIDUNG-W"_s;
+    ASSERT_TRUE(named.job.size() == longestScan && named.panel.size() == longestScan);
+    ASSERT_TRUE(rules.bench().thumb().tap(u"take_in"_s));
+    for (const QString& scanned : {named.job, named.panel}) {
+        ASSERT_TRUE(rules.bench().window().screen()->scanned(scanned));
+        rules.bench().thumb().settle();
+        rules.check(named.job);
+    }
+    ASSERT_NE(rules.bench().repair(named.job), nullptr);
+    Walk walk(rules.bench(), named);
+    ASSERT_TRUE(walk.walkTo(Station::Spread)) << walk.why().toStdString();
+    rules.toHome();
+    rules.check(named.job, true);
+    ASSERT_NO_FATAL_FAILURE(rules.walk(named));
+    rules.toHome();
+    ASSERT_NO_FATAL_FAILURE(rules.checkRecord());
+}
 
 /// A look by turns, so that neighbours differ in glass, language and theme.
 Look lookInTurn(std::size_t index)
