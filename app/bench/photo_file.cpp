@@ -112,12 +112,12 @@ QImage smallPictureOf(const QString& path, const QSize& box)
     return bytes ? smallPicture(*bytes, box) : QImage();
 }
 
-tl::expected<PhotoFile, PhotoFault> readPhoto(const QString& path)
+tl::expected<PhotoFile, PhotoFault> photoOf(const QByteArray& bytes, const QString& name)
 {
-    auto bytes = readBytes(path);
-    if (!bytes)
-        return tl::unexpected(bytes.error());
-    QBuffer buffer(&*bytes);
+    if (bytes.size() > mostPhotoBytes)
+        return refused(Why::TooLarge, name);
+    QBuffer buffer;
+    buffer.setData(bytes);
     buffer.open(QIODevice::ReadOnly);
     QImageReader reader(&buffer);
     reader.setDecideFormatFromContent(true);
@@ -125,13 +125,21 @@ tl::expected<PhotoFile, PhotoFault> readPhoto(const QString& path)
     const QByteArray format = reader.format();
     buffer.close();
     if (!known)
-        return refused(Why::NoPicture, path);
+        return refused(Why::NoPicture, name);
     if (format != "jpeg" && format != "png")
-        return refused(Why::OtherFormat, path, QString::fromLatin1(format));
-    if (smallPicture(*bytes, {proofSide, proofSide}).isNull() || (format == "jpeg" && !isWholeJpeg(*bytes)))
-        return refused(Why::NoPicture, path);
-    const QByteArray hash = QCryptographicHash::hash(*bytes, QCryptographicHash::Sha256);
-    return PhotoFile{*bytes, hash, format == "jpeg" ? u"image/jpeg"_s : u"image/png"_s};
+        return refused(Why::OtherFormat, name, QString::fromLatin1(format));
+    if (smallPicture(bytes, {proofSide, proofSide}).isNull() || (format == "jpeg" && !isWholeJpeg(bytes)))
+        return refused(Why::NoPicture, name);
+    const QByteArray hash = QCryptographicHash::hash(bytes, QCryptographicHash::Sha256);
+    return PhotoFile{bytes, hash, format == "jpeg" ? u"image/jpeg"_s : u"image/png"_s};
+}
+
+tl::expected<PhotoFile, PhotoFault> readPhoto(const QString& path)
+{
+    const auto bytes = readBytes(path);
+    if (!bytes)
+        return tl::unexpected(bytes.error());
+    return photoOf(*bytes, path);
 }
 
 std::vector<FolderPicture> picturesIn(const QString& folder)

@@ -29,7 +29,7 @@ struct PhotoFault {
         NoPicture,   ///< nothing that can be shown, or cut short
         OtherFormat, ///< a picture, but neither JPEG nor PNG
     } why = Why::CannotRead;
-    QString name;   ///< of the file
+    QString name;   ///< of the file, or of where the bytes come from
     QString detail; ///< the system's own words
 };
 
@@ -37,6 +37,8 @@ inline constexpr qint64 mostPhotoBytes = 20 * 1024 * 1024;
 
 /// Reads a file to be kept. The picture is decoded once, so that what is kept can be shown.
 [[nodiscard]] tl::expected<PhotoFile, PhotoFault> readPhoto(const QString& path);
+/// The same of bytes that come from elsewhere; name: what a fault calls them.
+[[nodiscard]] tl::expected<PhotoFile, PhotoFault> photoOf(const QByteArray& bytes, const QString& name);
 
 /// The picture of these bytes, turned as its camera says and no larger than the box (pixels); null when it is none.
 [[nodiscard]] QImage smallPicture(const QByteArray& bytes, const QSize& box);
