@@ -4674,6 +4674,107 @@
     </message>
 </context>
 <context>
+    <name>strandbench::CameraScreen</name>
+    <message>
+        <source>Take it again</source>
+        <translation>Neu aufnehmen</translation>
+    </message>
+    <message>
+        <source>Another camera</source>
+        <translation>Andere Kamera</translation>
+    </message>
+    <message>
+        <source>No camera is there.</source>
+        <translation>Keine Kamera da.</translation>
+    </message>
+    <message>
+        <source>Plug the camera in again, or choose from a folder.</source>
+        <translation>Kamera wieder anstecken oder aus einem Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>Point the camera: %1</source>
+        <translation>Kamera ausrichten: %1</translation>
+    </message>
+    <message>
+        <source>Waiting for the camera</source>
+        <translation>Warten auf die Kamera</translation>
+    </message>
+    <message>
+        <source>Take the photo</source>
+        <translation>Foto aufnehmen</translation>
+    </message>
+    <message>
+        <source>What the camera sees</source>
+        <translation>Was die Kamera sieht</translation>
+    </message>
+    <message>
+        <source>Check the photo: %1</source>
+        <translation>Foto prüfen: %1</translation>
+    </message>
+    <message>
+        <source>Keep this photo</source>
+        <translation>Foto behalten</translation>
+    </message>
+    <message>
+        <source>The photo taken</source>
+        <translation>Das aufgenommene Foto</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Erneut versuchen</translation>
+    </message>
+    <message>
+        <source>%1 is not there any more.</source>
+        <extracomment>%1 is what the camera calls itself</extracomment>
+        <translation>%1 ist nicht mehr da.</translation>
+    </message>
+    <message>
+        <source>%1 is in use elsewhere.</source>
+        <translation>%1 wird anderswo benutzt.</translation>
+    </message>
+    <message>
+        <source>End what uses it, or choose from a folder.</source>
+        <translation>Beenden, was sie benutzt, oder aus einem Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>The bench may not use %1.</source>
+        <translation>Der Platz darf %1 nicht benutzen.</translation>
+    </message>
+    <message>
+        <source>Have it allowed, or choose from a folder.</source>
+        <translation>Freigeben lassen oder aus einem Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>%1 gives no picture that can be kept.</source>
+        <translation>%1 gibt kein Bild, das sich behalten lässt.</translation>
+    </message>
+    <message>
+        <source>Take another camera, or choose from a folder.</source>
+        <translation>Andere Kamera nehmen oder aus einem Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>%1 sends no picture.</source>
+        <translation>%1 sendet kein Bild.</translation>
+    </message>
+    <message>
+        <source>%1 failed: %2.</source>
+        <extracomment>%1 is what the camera calls itself, %2 what the system says</extracomment>
+        <translation>%1 versagt: %2.</translation>
+    </message>
+    <message>
+        <source>Take it again, or choose from a folder.</source>
+        <translation>Neu aufnehmen oder aus einem Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>The photo is larger than %1 MB.</source>
+        <translation>Das Foto ist größer als %1 MB.</translation>
+    </message>
+    <message>
+        <source>%1 gave no whole picture.</source>
+        <translation>%1 gab kein ganzes Bild.</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::ClockScreen</name>
     <message>
         <source>clock runs on</source>
@@ -5199,6 +5300,11 @@
     <message>
         <source>reading</source>
         <translation>wird gelesen</translation>
+    </message>
+    <message>
+        <source>Camera</source>
+        <extracomment>short: a key of 20 mm, to the live picture of a camera</extracomment>
+        <translation>Kamera</translation>
     </message>
 </context>
 <context>

@@ -4674,6 +4674,107 @@
     </message>
 </context>
 <context>
+    <name>strandbench::CameraScreen</name>
+    <message>
+        <source>Take it again</source>
+        <translation>Repetir la foto</translation>
+    </message>
+    <message>
+        <source>Another camera</source>
+        <translation>Otra cámara</translation>
+    </message>
+    <message>
+        <source>No camera is there.</source>
+        <translation>No hay ninguna cámara.</translation>
+    </message>
+    <message>
+        <source>Plug the camera in again, or choose from a folder.</source>
+        <translation>Volver a conectar la cámara o elegir de una carpeta.</translation>
+    </message>
+    <message>
+        <source>Point the camera: %1</source>
+        <translation>Apuntar la cámara: %1</translation>
+    </message>
+    <message>
+        <source>Waiting for the camera</source>
+        <translation>Esperando la cámara</translation>
+    </message>
+    <message>
+        <source>Take the photo</source>
+        <translation>Tomar la foto</translation>
+    </message>
+    <message>
+        <source>What the camera sees</source>
+        <translation>Lo que ve la cámara</translation>
+    </message>
+    <message>
+        <source>Check the photo: %1</source>
+        <translation>Revisar la foto: %1</translation>
+    </message>
+    <message>
+        <source>Keep this photo</source>
+        <translation>Guardar esta foto</translation>
+    </message>
+    <message>
+        <source>The photo taken</source>
+        <translation>La foto tomada</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Reintentar</translation>
+    </message>
+    <message>
+        <source>%1 is not there any more.</source>
+        <extracomment>%1 is what the camera calls itself</extracomment>
+        <translation>%1 ya no está.</translation>
+    </message>
+    <message>
+        <source>%1 is in use elsewhere.</source>
+        <translation>%1 está en uso.</translation>
+    </message>
+    <message>
+        <source>End what uses it, or choose from a folder.</source>
+        <translation>Cerrar lo que la usa o elegir de una carpeta.</translation>
+    </message>
+    <message>
+        <source>The bench may not use %1.</source>
+        <translation>El puesto no puede usar %1.</translation>
+    </message>
+    <message>
+        <source>Have it allowed, or choose from a folder.</source>
+        <translation>Pedir permiso o elegir de una carpeta.</translation>
+    </message>
+    <message>
+        <source>%1 gives no picture that can be kept.</source>
+        <translation>%1 no da imágenes que se puedan guardar.</translation>
+    </message>
+    <message>
+        <source>Take another camera, or choose from a folder.</source>
+        <translation>Usar otra cámara o elegir de una carpeta.</translation>
+    </message>
+    <message>
+        <source>%1 sends no picture.</source>
+        <translation>%1 no envía imágenes.</translation>
+    </message>
+    <message>
+        <source>%1 failed: %2.</source>
+        <extracomment>%1 is what the camera calls itself, %2 what the system says</extracomment>
+        <translation>%1 falló: %2.</translation>
+    </message>
+    <message>
+        <source>Take it again, or choose from a folder.</source>
+        <translation>Repetir la foto o elegir de una carpeta.</translation>
+    </message>
+    <message>
+        <source>The photo is larger than %1 MB.</source>
+        <translation>La foto supera los %1 MB.</translation>
+    </message>
+    <message>
+        <source>%1 gave no whole picture.</source>
+        <translation>%1 no dio una imagen completa.</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::ClockScreen</name>
     <message>
         <source>clock runs on</source>
@@ -5199,6 +5300,11 @@
     <message>
         <source>reading</source>
         <translation>leyendo</translation>
+    </message>
+    <message>
+        <source>Camera</source>
+        <extracomment>short: a key of 20 mm, to the live picture of a camera</extracomment>
+        <translation>Cámara</translation>
     </message>
 </context>
 <context>

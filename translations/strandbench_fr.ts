@@ -4674,6 +4674,107 @@
     </message>
 </context>
 <context>
+    <name>strandbench::CameraScreen</name>
+    <message>
+        <source>Take it again</source>
+        <translation>Reprendre la photo</translation>
+    </message>
+    <message>
+        <source>Another camera</source>
+        <translation>Autre caméra</translation>
+    </message>
+    <message>
+        <source>No camera is there.</source>
+        <translation>Aucune caméra n’est là.</translation>
+    </message>
+    <message>
+        <source>Plug the camera in again, or choose from a folder.</source>
+        <translation>Rebrancher la caméra ou choisir dans un répertoire.</translation>
+    </message>
+    <message>
+        <source>Point the camera: %1</source>
+        <translation>Viser avec la caméra&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Waiting for the camera</source>
+        <translation>En attente de la caméra</translation>
+    </message>
+    <message>
+        <source>Take the photo</source>
+        <translation>Prendre la photo</translation>
+    </message>
+    <message>
+        <source>What the camera sees</source>
+        <translation>Ce que voit la caméra</translation>
+    </message>
+    <message>
+        <source>Check the photo: %1</source>
+        <translation>Vérifier la photo&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Keep this photo</source>
+        <translation>Garder cette photo</translation>
+    </message>
+    <message>
+        <source>The photo taken</source>
+        <translation>La photo prise</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Réessayer</translation>
+    </message>
+    <message>
+        <source>%1 is not there any more.</source>
+        <extracomment>%1 is what the camera calls itself</extracomment>
+        <translation>%1 n’est plus là.</translation>
+    </message>
+    <message>
+        <source>%1 is in use elsewhere.</source>
+        <translation>%1 est déjà utilisé.</translation>
+    </message>
+    <message>
+        <source>End what uses it, or choose from a folder.</source>
+        <translation>Fermer ce qui l’utilise ou choisir dans un répertoire.</translation>
+    </message>
+    <message>
+        <source>The bench may not use %1.</source>
+        <translation>Le poste n’a pas droit à %1.</translation>
+    </message>
+    <message>
+        <source>Have it allowed, or choose from a folder.</source>
+        <translation>Le faire autoriser ou choisir dans un répertoire.</translation>
+    </message>
+    <message>
+        <source>%1 gives no picture that can be kept.</source>
+        <translation>%1 ne donne aucune image à garder.</translation>
+    </message>
+    <message>
+        <source>Take another camera, or choose from a folder.</source>
+        <translation>Prendre une autre caméra ou choisir dans un répertoire.</translation>
+    </message>
+    <message>
+        <source>%1 sends no picture.</source>
+        <translation>%1 n’envoie aucune image.</translation>
+    </message>
+    <message>
+        <source>%1 failed: %2.</source>
+        <extracomment>%1 is what the camera calls itself, %2 what the system says</extracomment>
+        <translation>%1 a échoué&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>Take it again, or choose from a folder.</source>
+        <translation>La reprendre ou choisir dans un répertoire.</translation>
+    </message>
+    <message>
+        <source>The photo is larger than %1 MB.</source>
+        <translation>La photo dépasse %1&#xa0;Mo.</translation>
+    </message>
+    <message>
+        <source>%1 gave no whole picture.</source>
+        <translation>%1 n’a pas donné d’image entière.</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::ClockScreen</name>
     <message>
         <source>clock runs on</source>
@@ -5199,6 +5300,11 @@
     <message>
         <source>reading</source>
         <translation>lecture</translation>
+    </message>
+    <message>
+        <source>Camera</source>
+        <extracomment>short: a key of 20 mm, to the live picture of a camera</extracomment>
+        <translation>Caméra</translation>
     </message>
 </context>
 <context>

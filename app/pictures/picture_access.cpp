@@ -3,6 +3,7 @@
 
 #include "pictures/mix_block.h"
 #include "pictures/phase_ribbon.h"
+#include "pictures/photo_picture.h"
 #include "pictures/puddle_picture.h"
 #include "pictures/section_picture.h"
 #include "pictures/step_picture.h"
@@ -38,7 +39,8 @@ QAccessibleInterface* pictureInterface(const QString&, QObject* object)
     if (auto* block = qobject_cast<MixBlock*>(object))
         return new BlockInterface(block);
     const bool picture = qobject_cast<SectionPicture*>(object) || qobject_cast<PuddlePicture*>(object) ||
-                         qobject_cast<PhaseRibbon*>(object) || qobject_cast<StepPicture*>(object);
+                         qobject_cast<PhaseRibbon*>(object) || qobject_cast<StepPicture*>(object) ||
+                         qobject_cast<PhotoPicture*>(object);
     return picture ? new QAccessibleWidget(static_cast<QWidget*>(object), QAccessible::Graphic) : nullptr;
 }
 

@@ -6,7 +6,6 @@
 #include "words/notes.h"
 
 #include <QFileInfo>
-#include <QGridLayout>
 #include <QPainter>
 
 using namespace Qt::StringLiterals;
@@ -17,12 +16,12 @@ namespace {
 constexpr std::size_t perPage = 6;
 constexpr int settleMs = 300;
 constexpr double captionHeight = 5.5; // mm
-constexpr double keyWidth = 46;       // mm, of the column of keys
+constexpr double keyWidth = 54;       // mm, of the column of keys: two beside each other
 
 } // namespace
 
 PhotoPickScreen::PhotoPickScreen(const Surroundings& around, const Repair& repair, PhotoMoment moment,
-                                 const QString& folder, QWidget* parent)
+                                 const QString& folder, CameraFeed* cameras, QWidget* parent)
     : Screen(around, u"screen_photo_pick"_s, parent),
       m_folder(folder),
       m_looking(around.bench.computing()),
@@ -38,6 +37,11 @@ PhotoPickScreen::PhotoPickScreen(const Surroundings& around, const Repair& repai
     connect(&m_watcher, &QFileSystemWatcher::fileChanged, this, [this] { m_settle.start(settleMs); });
     m_watcher.addPath(m_folder);
     reload();
+    if (!cameras)
+        return;
+    connect(cameras, &CameraFeed::found, this,
+            [this](const std::vector<CameraDevice>& found) { offerCamera(!found.empty()); });
+    cameras->look();
 }
 
 void PhotoPickScreen::buildTiles(QBoxLayout* into)
@@ -67,42 +71,62 @@ void PhotoPickScreen::buildTiles(QBoxLayout* into)
     into->addWidget(m_room, 1);
 }
 
+TapButton* PhotoPickScreen::key(const QString& name, const QString& title)
+{
+    auto* made = new TapButton(theme(), name, TapButton::Kind::Plain, this);
+    made->setTitle(title);
+    made->setLeastSize(sizes::target, sizes::target);
+    made->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    made->setMinimumWidth(px(sizes::target));
+    return made;
+}
+
 void PhotoPickScreen::buildKeys(QBoxLayout* into)
 {
     auto* room = new QWidget(this);
-    auto* keys = new QGridLayout(room);
-    keys->setContentsMargins(0, 0, 0, 0);
-    keys->setSpacing(px(sizes::gap));
-    const auto add = [&](const QString& name, const QString& title) {
-        auto* made = new TapButton(theme(), name, TapButton::Kind::Plain, this);
-        made->setTitle(title);
-        made->setLeastSize(sizes::target, sizes::target);
-        made->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
-        made->setMinimumWidth(px(sizes::target));
-        return made;
-    };
+    m_keys = new QGridLayout(room);
+    m_keys->setContentsMargins(0, 0, 0, 0);
+    m_keys->setSpacing(px(sizes::gap));
+    //: short: a key of 20 mm, to the live picture of a camera
+    m_camera = key(u"camera"_s, tr("Camera"));
+    m_camera->hide();
     //: short: keys of 20 mm, to the pictures taken later and earlier
-    m_newer = add(u"newer"_s, u"▲ "_s + tr("Newer"));
-    m_older = add(u"older"_s, u"▼ "_s + tr("Older"));
-    TapButton* folder = add(u"other_folder"_s, tr("Another folder"));
+    m_newer = key(u"newer"_s, u"▲ "_s + tr("Newer"));
+    m_older = key(u"older"_s, u"▼ "_s + tr("Older"));
+    m_otherFolder = key(u"other_folder"_s, tr("Another folder"));
     if (around().upright) {
-        keys->addWidget(m_newer, 0, 0);
-        keys->addWidget(m_older, 0, 1);
-        keys->addWidget(folder, 0, 2);
+        m_keys->addWidget(m_newer, 0, 0);
+        m_keys->addWidget(m_older, 0, 1);
+        m_keys->addWidget(m_otherFolder, 0, 2);
+        m_keys->addWidget(m_camera, 0, 3);
     } else {
         room->setFixedWidth(px(keyWidth));
-        keys->setColumnStretch(0, 1);
-        keys->setColumnStretch(1, 1);
-        keys->addWidget(folder, 0, 0, 1, 2);
-        keys->addWidget(m_newer, 1, 0);
-        keys->addWidget(m_older, 1, 1);
-        keys->setRowStretch(0, 1);
-        keys->setRowStretch(1, 1);
+        m_keys->setColumnStretch(0, 1);
+        m_keys->setColumnStretch(1, 1);
+        m_keys->addWidget(m_otherFolder, 0, 0, 1, 2);
+        m_keys->addWidget(m_newer, 1, 0);
+        m_keys->addWidget(m_older, 1, 1);
+        m_keys->setRowStretch(0, 1);
+        m_keys->setRowStretch(1, 1);
     }
     connect(m_newer, &TapButton::clicked, this, [this] { turn(-1); });
     connect(m_older, &TapButton::clicked, this, [this] { turn(1); });
-    connect(folder, &TapButton::clicked, this, &PhotoPickScreen::folderWanted);
+    connect(m_otherFolder, &TapButton::clicked, this, &PhotoPickScreen::folderWanted);
+    connect(m_camera, &TapButton::clicked, this, &PhotoPickScreen::cameraWanted);
     into->addWidget(room);
+}
+
+void PhotoPickScreen::offerCamera(bool offered)
+{
+    m_camera->setVisible(offered);
+    if (around().upright)
+        return;
+    // It shares the other folder's place: a third row would leave less than a thumb needs.
+    m_keys->removeWidget(m_camera);
+    m_keys->removeWidget(m_otherFolder);
+    m_keys->addWidget(m_otherFolder, 0, 0, 1, offered ? 1 : 2);
+    if (offered)
+        m_keys->addWidget(m_camera, 0, 1);
 }
 
 void PhotoPickScreen::reload()

@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Photos of a repair: the four moments, the choice among the pictures of a folder, and of another folder.
+// Photos of a repair: the four moments, the choice among the pictures of a folder, and of another folder; the way to
+// the camera where there is one.
 #pragma once
 
 #include "bench/photo_file.h"
+#include "camera/camera_feed.h"
 #include "screens/screen.h"
 
 #include <QFileSystemWatcher>
+#include <QGridLayout>
 
 namespace strandbench {
 
@@ -14,18 +17,20 @@ namespace strandbench {
                                        const std::function<void(PhotoMoment)>& choose,
                                        const std::function<void()>& done, QWidget* parent);
 
-/// The pictures of a folder, newest first, as it fills; a tap reads one to be kept.
+/// The pictures of a folder, newest first, as it fills; a tap reads one to be kept. A key leads to the camera once the
+/// feed has found one; without a feed (null) none is looked for.
 class PhotoPickScreen final : public Screen {
     Q_OBJECT
 public:
     PhotoPickScreen(const Surroundings& around, const Repair& repair, PhotoMoment moment, const QString& folder,
-                    QWidget* parent = nullptr);
+                    CameraFeed* cameras, QWidget* parent = nullptr);
 
     void setWriting(bool writing) override;
 
 Q_SIGNALS:
     void chosen(const strandbench::PhotoFile& photo);
     void folderWanted();
+    void cameraWanted();
 
 private:
     struct Tile {
@@ -35,6 +40,8 @@ private:
     };
     void buildTiles(QBoxLayout* into);
     void buildKeys(QBoxLayout* into);
+    [[nodiscard]] TapButton* key(const QString& name, const QString& title);
+    void offerCamera(bool offered);
     void reload();
     void show(const std::vector<FolderPicture>& all, std::size_t first, const std::vector<QImage>& small);
     void turn(int pages);
@@ -48,6 +55,9 @@ private:
     FitLabel* m_none = nullptr;
     TapButton* m_newer = nullptr;
     TapButton* m_older = nullptr;
+    TapButton* m_otherFolder = nullptr;
+    TapButton* m_camera = nullptr;
+    QGridLayout* m_keys = nullptr;
     std::vector<Tile> m_tiles;
     std::vector<FolderPicture> m_pictures;
     std::size_t m_first = 0; ///< the picture on the first tile

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is recorded beside the steps, and what comes in beside the glass: photos, notes, parking, scans.
 #include "screens/ask_screen.h"
+#include "screens/camera_screen.h"
 #include "screens/note_screens.h"
 #include "screens/photo_screens.h"
 #include "screens/take_in_screen.h"
@@ -44,6 +45,8 @@ Screen* BenchWindow::makeBeside(const Repair& repair)
         return makePhotoPick(repair);
     case Place::PhotoFolder:
         return makePhotoFolder();
+    case Place::Camera:
+        return makeCamera(repair);
     case Place::Notes:
         return makeNotesScreen(
             *m_around, repair, [this](const Noted& note) { keep(note, {}, Place::Notes); },
@@ -62,15 +65,27 @@ Screen* BenchWindow::makeBeside(const Repair& repair)
 
 Screen* BenchWindow::makePhotoPick(const Repair& repair)
 {
-    auto* screen = new PhotoPickScreen(*m_around, repair, m_photoMoment, photoFolderOf(m_parts.settings), this);
-    connect(screen, &PhotoPickScreen::chosen, this, [this](const PhotoFile& photo) {
-        keep(PhotoTaken{m_photoMoment, photo.hash, photo.mediaType}, {photo.bytes}, m_afterPhoto);
-    });
+    auto* screen =
+        new PhotoPickScreen(*m_around, repair, m_photoMoment, photoFolderOf(m_parts.settings), m_parts.cameras, this);
+    connect(screen, &PhotoPickScreen::chosen, this, &BenchWindow::keepPhoto);
+    connect(screen, &PhotoPickScreen::cameraWanted, this, [this] { place(Place::Camera); });
     connect(screen, &PhotoPickScreen::folderWanted, this, [this] {
         m_folderLookedAt = photoFolderOf(m_parts.settings);
         place(Place::PhotoFolder);
     });
     return screen;
+}
+
+Screen* BenchWindow::makeCamera(const Repair& repair)
+{
+    auto* screen = new CameraScreen(*m_around, repair, m_photoMoment, *m_parts.cameras, this);
+    connect(screen, &CameraScreen::chosen, this, &BenchWindow::keepPhoto);
+    return screen;
+}
+
+void BenchWindow::keepPhoto(const PhotoFile& photo)
+{
+    keep(PhotoTaken{m_photoMoment, photo.hash, photo.mediaType}, {photo.bytes}, m_afterPhoto);
 }
 
 Screen* BenchWindow::makePhotoFolder()

@@ -220,6 +220,7 @@ void BenchWindow::back()
     case Place::PhotoPick:
         return place(m_afterPhoto);
     case Place::PhotoFolder:
+    case Place::Camera:
         return place(Place::PhotoPick);
     case Place::NoteText:
         return place(Place::Notes);

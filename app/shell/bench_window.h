@@ -20,6 +20,9 @@ class QVBoxLayout;
 
 namespace strandbench {
 
+class CameraFeed;
+struct PhotoFile;
+
 class BenchWindow final : public QWidget {
     Q_OBJECT
 public:
@@ -32,7 +35,8 @@ public:
         std::function<void(const QString& language)> speak;
         /// Keeps changed assumptions; false when the disk refuses.
         std::function<bool(const AssumptionBook& book)> keepAssumptions = {};
-        Player* player = nullptr; ///< of tones; null: nothing sounds
+        Player* player = nullptr;      ///< of tones; null: nothing sounds
+        CameraFeed* cameras = nullptr; ///< of photos; null: none is looked for
     };
     explicit BenchWindow(Parts parts);
     ~BenchWindow() override;
@@ -85,6 +89,7 @@ private:
         Photos,
         PhotoPick,
         PhotoFolder,
+        Camera,
         Notes,
         NoteText,
     };
@@ -105,6 +110,8 @@ private:
     [[nodiscard]] Screen* makeBeside(const Repair& repair);
     [[nodiscard]] Screen* makePhotoPick(const Repair& repair);
     [[nodiscard]] Screen* makePhotoFolder();
+    [[nodiscard]] Screen* makeCamera(const Repair& repair);
+    void keepPhoto(const PhotoFile& photo);
     void choosePhoto(PhotoMoment moment, Place after);
     /// Writes an act that moves no step, with bytes that it names; then shows a place.
     void keep(const Payload& payload, const std::vector<QByteArray>& bytes, Place after);

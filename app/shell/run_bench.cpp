@@ -2,6 +2,7 @@
 #include "shell/run_bench.h"
 
 #include "bench/assumptions_file.h"
+#include "camera/camera_feed.h"
 #include "exchange/rules.h"
 #include "exchange/sheets.h"
 #include "shell/bench_arguments.h"
@@ -119,9 +120,10 @@ int runBench(int argc, char** argv)
         return application.exec();
     }
     AlsaPlayer player;
+    CameraFeed cameras;
     BenchWindow window(
         {bench, settingsFile, loaded.settings, ppmm, [&language](const QString& wanted) { language.speak(wanted); },
-         [&assumptionsFile](const AssumptionBook& book) { return assumptionsFile.save(book); }, &player});
+         [&assumptionsFile](const AssumptionBook& book) { return assumptionsFile.save(book); }, &player, &cameras});
     show(window, arguments.glass);
     tellFaults(assumptions.faults, *window.screen(), Words(loaded.settings.units, QLocale(loaded.settings.language)));
     return application.exec();

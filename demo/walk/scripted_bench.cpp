@@ -37,7 +37,7 @@ ScriptedBench::ScriptedBench(Spec spec)
     m_window = std::make_unique<BenchWindow>(BenchWindow::Parts{
         *m_bench, SettingsFile(QFileInfo(spec.log).absoluteDir().filePath(u"bench.ini"_s)), spec.settings,
         spec.pixelsPerMillimetre, [this](const QString& language) { m_language.speak(language); },
-        [this](const AssumptionBook& book) { return m_assumptions.save(book); }, spec.player});
+        [this](const AssumptionBook& book) { return m_assumptions.save(book); }, spec.player, spec.cameras});
     m_window->setFixedSize(spec.glass);
     m_window->show();
     thumb().settle();

@@ -20,7 +20,8 @@ public:
         double pixelsPerMillimetre = 5.87;   ///< 1280 pixels on 217 mm
         std::optional<PlanningSet> planning; ///< the program's own when empty
         Worker::Runs computing = Worker::Runs::Inline;
-        Player* player = nullptr; ///< of tones
+        Player* player = nullptr;      ///< of tones
+        CameraFeed* cameras = nullptr; ///< of photos
     };
     /// Opens the log and shows the window. trouble() says why when the log does not open.
     explicit ScriptedBench(Spec spec);

@@ -6,8 +6,8 @@ namespace strandbench::test {
 ScriptedBench& BenchTest::open(const Settings& settings, const std::optional<PlanningSet>& planning)
 {
     close();
-    m_bench = std::make_unique<ScriptedBench>(
-        ScriptedBench::Spec{log(), m_now, settings, {1280, 800}, 1280.0 / 217, planning});
+    m_bench = std::make_unique<ScriptedBench>(ScriptedBench::Spec{
+        log(), m_now, settings, {1280, 800}, 1280.0 / 217, planning, Worker::Runs::Inline, nullptr, m_cameras});
     return *m_bench;
 }
 

@@ -27,6 +27,8 @@ protected:
     /// How many events of a repair the log holds, read from the file again.
     [[nodiscard]] std::size_t eventsInLog(const QUuid& repair) const;
 
+    CameraFeed* m_cameras = nullptr; ///< of the benches that are opened; outlives them
+
 private:
     QTemporaryDir m_folder;
     Instant m_now = workingMorning();
