@@ -23,6 +23,7 @@ struct CameraView {
 
 class CameraFeed final : public QObject {
     Q_OBJECT
+    Q_DISABLE_COPY_MOVE(CameraFeed)
 public:
     /// patienceMs: how long a camera may send no picture before that is a fault.
     explicit CameraFeed(DeviceCalls calls = systemCalls(), int patienceMs = 5000, QObject* parent = nullptr);

@@ -17,7 +17,7 @@ QImage CameraFrame::picture(const QSize& box) const
 {
     if (format.coding == FrameFormat::Coding::Jpeg)
         return smallPicture(withHuffmanTables(bytes), box);
-    const QImage whole = imageOfYuyv(bytes, format.size, format.lineBytes, format.range);
+    QImage whole = imageOfYuyv(bytes, format.size, format.lineBytes, format.range);
     if (whole.width() <= box.width() && whole.height() <= box.height())
         return whole;
     return whole.scaled(box, Qt::KeepAspectRatio, Qt::SmoothTransformation);

@@ -16,7 +16,12 @@ constexpr double blueSpan = 2 * (1 - blueWeight);
 
 // In 1/65536, so that a frame is turned over in whole numbers; the sum of what rounding loses is below 0.01 of a step.
 constexpr int one = 1 << 16;
-constexpr int fixedPoint(double value) { return static_cast<int>(value * one + 0.5); }
+/// To the nearest; value: not below 0.
+constexpr int fixedPoint(double value)
+{
+    const int down = static_cast<int>(value * one);
+    return value * one - down < 0.5 ? down : down + 1;
+}
 
 struct Factors {
     int black; ///< the luma of black

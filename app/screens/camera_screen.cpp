@@ -204,7 +204,7 @@ CameraTroubleText CameraScreen::troubleOf(const PhotoFault& fault)
 {
     const QString again = tr("Take it again, or choose from a folder.");
     if (fault.why == PhotoFault::Why::TooLarge)
-        return {tr("The photo is larger than %1 MB.").arg(mostPhotoBytes / (1024 * 1024)), again};
+        return {tr("The photo is larger than %1 MB.").arg(mostPhotoBytes / (qint64{1024} * 1024)), again};
     return {tr("%1 gave no whole picture.").arg(shownName(fault.name)), again};
 }
 
