@@ -30,15 +30,11 @@ struct BlockLayout {
 /// The job's line. A number too long for it keeps its end, by which jobs are told apart: "…000417-M84".
 PictureText fitJob(const Theme& theme, const MixBlockText& text, const QRectF& place)
 {
-    constexpr qsizetype leastKept = 6;
     const QString turn = text.turn > 0 ? QString::number(text.turn) + u" · "_s : QString();
     const auto fit = [&](const QString& job) {
         return fitLine(theme, turn + job, place, TextRole::Small, false, Qt::AlignLeft | Qt::AlignVCenter);
     };
-    PictureText line = fit(text.job);
-    for (qsizetype kept = text.job.size() - 1; !line.fits && kept >= leastKept; --kept)
-        line = fit(u"…"_s + text.job.right(kept));
-    return line;
+    return fit(shortened(text.job, PartKept::End, [&](const QString& job) { return fit(job).fits; }));
 }
 
 BlockLayout layOut(const QRectF& room, const MixBlockText& text, const Theme& theme)

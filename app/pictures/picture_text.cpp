@@ -5,6 +5,8 @@
 
 #include <cmath>
 
+using namespace Qt::StringLiterals;
+
 namespace strandbench {
 namespace {
 
@@ -67,6 +69,15 @@ QRectF inkOf(const PictureText& text)
 {
     const QFontMetricsF metrics(text.font);
     return metrics.boundingRect(text.place, static_cast<int>(text.alignment) | Qt::TextSingleLine, text.text);
+}
+
+QString shortened(const QString& text, PartKept kept, const std::function<bool(const QString&)>& fits)
+{
+    constexpr qsizetype least = 6;
+    QString shown = text;
+    for (qsizetype left = text.size() - 1; left >= least && !fits(shown); --left)
+        shown = kept == PartKept::End ? u"…"_s + text.right(left) : text.left(left) + u"…"_s;
+    return shown;
 }
 
 void drawText(QPainter& painter, const PictureText& text, const QColor& ink)

@@ -9,6 +9,8 @@
 #include <QRectF>
 #include <QString>
 
+#include <functional>
+
 namespace strandbench {
 
 struct PictureText {
@@ -24,6 +26,11 @@ struct PictureText {
 /// The text at the largest size of its role that fits the place's width and height.
 [[nodiscard]] PictureText fitLine(const Theme& theme, const QString& text, const QRectF& place, TextRole role,
                                   bool bold = false, Qt::Alignment alignment = Qt::AlignCenter);
+/// Which part of a text that is too long stays.
+enum class PartKept { Beginning, End };
+/// The text; where it does not fit as much of one part as does, with "…" for the rest: "…000417-M84". Six characters
+/// stay even if they do not fit.
+[[nodiscard]] QString shortened(const QString& text, PartKept kept, const std::function<bool(const QString&)>& fits);
 /// Width and height of a line at an em height in millimetres, in pixels.
 [[nodiscard]] QSizeF lineSize(const Theme& theme, const QString& text, double emMm, bool bold = false);
 /// The ink as drawn by the text's own alignment: a rectangle around it, within or beyond its place.

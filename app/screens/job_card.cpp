@@ -3,6 +3,7 @@
 
 #include "theme/sizes.h"
 #include "pictures/enter_key.h"
+#include "pictures/picture_text.h"
 #include "touch/fit_text.h"
 
 #include <QPainter>
@@ -76,8 +77,13 @@ std::vector<JobCard::Line> JobCard::lines() const
         all.push_back({text, QRectF(pad, at, across, m_theme.px(heightMm)), role, bold, muted});
         at += m_theme.px(heightMm);
     };
-    add(m_shown.job, low ? 7.5 : 10, low ? TextRole::Title : TextRole::BigFigure, true, false);
-    add(m_shown.panel, 5.2, TextRole::Body, false, false);
+    const auto part = [&](const QString& text, PartKept kept, double heightMm, TextRole role, bool bold) {
+        const QSizeF room(across, m_theme.px(heightMm));
+        const auto fits = [&](const QString& shown) { return fitText(m_theme, shown, role, room, bold, 1).fits; };
+        add(shortened(text, kept, fits), heightMm, role, bold, false);
+    };
+    part(m_shown.job, PartKept::End, low ? 7.5 : 10, low ? TextRole::Title : TextRole::BigFigure, true);
+    part(m_shown.panel, PartKept::Beginning, 5.2, TextRole::Body, false);
     add(m_shown.who, 5, TextRole::Small, false, true);
     const QRectF foot = footBox();
     const double half = m_theme.px(signSide) / 2.0;

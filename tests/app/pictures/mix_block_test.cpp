@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pictures/mix_block.h"
+#include "pictures/picture_text.h"
 #include "pictures/phase_look.h"
 #include "pixels.h"
 #include "samples.h"
@@ -66,6 +67,18 @@ TEST(MixBlock, saysSoWhenItsWordsDoNotFit)
     block.resize(theme.px(22), theme.px(20));
     block.setShown(faceOf(Phase::Spread, 0.3), {u"4421"_s, u"Spread"_s, u"02:05"_s});
     EXPECT_FALSE(block.textFits());
+}
+
+/// "Fits" here: no more than so many characters.
+TEST(Shortened, KeepsThePartThatTells)
+{
+    const QString job = u"WO-2026-11-26/000417-M84"_s;
+    const auto upTo = [](qsizetype most) { return [most](const QString& text) { return text.size() <= most; }; };
+    EXPECT_EQ(shortened(job, PartKept::End, upTo(24)), job);
+    EXPECT_EQ(shortened(job, PartKept::End, upTo(11)), u"…000417-M84"_s);
+    EXPECT_EQ(shortened(job, PartKept::Beginning, upTo(11)), u"WO-2026-11…"_s);
+    EXPECT_EQ(shortened(job, PartKept::End, upTo(0)), u"…17-M84"_s) << "six stay";
+    EXPECT_EQ(shortened(u"4421"_s, PartKept::End, upTo(0)), u"4421"_s);
 }
 
 } // namespace

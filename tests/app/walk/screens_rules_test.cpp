@@ -54,6 +54,11 @@ class LongestNames : public ::testing::TestWithParam<Look> {};
 TEST_P(LongestNames, KeepTheRules)
 {
     RulesWalk rules(GetParam());
+    for (const DemoJob& other : {wheelArch(), skirtPanel()}) { // beside two others a card is as narrow as it gets
+        Walk walk(rules.bench(), other);
+        ASSERT_TRUE(walk.walkTo(Station::Decide)) << walk.why().toStdString();
+        rules.toHome();
+    }
     DemoJob named = roofCap();
     named.job = u"WO-2026-11-26/000417-M84"_s;
     named.panel = u"HECKKLAPPENVERKLEIDUNG-W"_s;
