@@ -12,6 +12,19 @@ constexpr double leastSide = 20; // mm
 
 } // namespace
 
+QRectF placeOf(const QSizeF& shape, const QRectF& room)
+{
+    QRectF place(QPointF(), shape.scaled(room.size(), Qt::KeepAspectRatio));
+    place.moveCenter(room.center());
+    return place;
+}
+
+void paintPhoto(QPainter& painter, const QRectF& room, const QImage& photo)
+{
+    painter.setRenderHint(QPainter::SmoothPixmapTransform);
+    painter.drawImage(placeOf(QSizeF(photo.size()), room), photo);
+}
+
 PhotoPicture::PhotoPicture(const Theme& theme, const QString& name, QWidget* parent) : QWidget(parent), m_theme(theme)
 {
     installPictureAccess();
@@ -30,17 +43,12 @@ QSize PhotoPicture::minimumSizeHint() const { return {m_theme.px(leastSide), m_t
 void PhotoPicture::paintEvent(QPaintEvent* /*event*/)
 {
     QPainter painter(this);
-    const QSizeF shape = m_photo.isNull() ? QSizeF(4, 3) : QSizeF(m_photo.size());
-    QRectF where(QPointF(), shape.scaled(size(), Qt::KeepAspectRatio));
-    where.moveCenter(QRectF(rect()).center());
-    if (m_photo.isNull()) {
-        const double line = m_theme.px(0.4);
-        painter.setPen(QPen(m_theme.color(Role::MutedInk), line, Qt::DashLine));
-        painter.drawRect(where.adjusted(line, line, -line, -line));
-        return;
-    }
-    painter.setRenderHint(QPainter::SmoothPixmapTransform);
-    painter.drawImage(where, m_photo);
+    const QRectF room(rect());
+    if (!m_photo.isNull())
+        return paintPhoto(painter, room, m_photo);
+    const double line = m_theme.px(0.4);
+    painter.setPen(QPen(m_theme.color(Role::MutedInk), line, Qt::DashLine));
+    painter.drawRect(placeOf({4, 3}, room).adjusted(line, line, -line, -line));
 }
 
 } // namespace strandbench

@@ -9,6 +9,11 @@
 
 namespace strandbench {
 
+/// The largest place of a shape within a room, in its middle.
+[[nodiscard]] QRectF placeOf(const QSizeF& shape, const QRectF& room);
+/// A photo as large as the room takes it whole, in its middle.
+void paintPhoto(QPainter& painter, const QRectF& room, const QImage& photo);
+
 class PhotoPicture final : public QWidget {
     Q_OBJECT
 public:

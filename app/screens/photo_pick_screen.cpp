@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/photo_screens.h"
 
+#include "pictures/photo_picture.h"
 #include "theme/sizes.h"
 #include "touch/fit_text.h"
 #include "words/notes.h"
@@ -233,13 +234,8 @@ void PhotoPickScreen::paintTile(QPainter& painter, const QRectF& rect, const Til
     const QRectF room(rect.left(), rect.top(), rect.width(), rect.height() - px(captionHeight));
     const FittedText when = fitText(theme(), whenOf(m_pictures[index]), TextRole::Body, caption.size(), false, 1);
     drawFitted(painter, caption, when, Qt::AlignCenter, theme().color(Role::Ink));
-    if (!tile.small.isNull()) {
-        QRectF where(QPointF(), QSizeF(tile.small.size()).scaled(room.size(), Qt::KeepAspectRatio));
-        where.moveCenter(room.center());
-        painter.setRenderHint(QPainter::SmoothPixmapTransform);
-        painter.drawImage(where, tile.small);
-        return;
-    }
+    if (!tile.small.isNull())
+        return paintPhoto(painter, room, tile.small);
     const QString state = tile.read ? tr("no picture to be seen") : tr("reading");
     drawFitted(painter, room, fitText(theme(), state, TextRole::Small, room.size()), Qt::AlignCenter,
                theme().color(Role::MutedInk));

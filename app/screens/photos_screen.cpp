@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The four moments with what the log keeps of them, and the choice of a folder.
+#include "pictures/photo_picture.h"
 #include "repair/photos.h"
 #include "screens/choice_screen.h"
 #include "screens/photo_screens.h"
@@ -78,17 +79,11 @@ void paintKept(QPainter& painter, const QRectF& rect, const KeptPhotos& photos, 
                const Theme& theme)
 {
     const auto small = photos.small.find(moment);
-    if (small != photos.small.end() && !small->second.isNull()) {
-        QRectF where(QPointF(), QSizeF(small->second.size()).scaled(rect.size(), Qt::KeepAspectRatio));
-        where.moveCenter(rect.center());
-        painter.setRenderHint(QPainter::SmoothPixmapTransform);
-        painter.drawImage(where, small->second);
-        return;
-    }
+    if (small != photos.small.end() && !small->second.isNull())
+        return paintPhoto(painter, rect, small->second);
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(theme.color(Role::MutedInk), theme.px(0.4), Qt::DashLine));
-    QRectF frame(QPointF(), QSizeF(4, 3).scaled(rect.size(), Qt::KeepAspectRatio));
-    frame.moveCenter(rect.center());
+    const QRectF frame = placeOf({4, 3}, rect);
     painter.drawRect(frame);
     const auto trouble = photos.trouble.find(moment);
     const QString state = trouble != photos.trouble.end() ? trouble->second : taken ? Says::tr("reading") : QString();

@@ -133,7 +133,7 @@ private:
     void choosePerson(const QString& person);
     void apply(const Settings& settings);
     void changeUnits();
-    /// Saves settings that no screen but the present one shows; it stays.
+    /// Saves settings that change no language, unit or colour; then shows a place, or stays when none is told.
     void remember(const Settings& wanted, std::optional<Place> next = std::nullopt);
     void changeAssumptions(const Assumptions& wanted);
     /// Saves and shows them; place next, built anew.
