@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Walks one whole repair and one refusal off-screen and leaves every screen as a picture in a folder; with --all
 // every walk and every refusal, and on request one page of all of them reduced.
+#include "repair/run_clock.h"
 #include "every_album.h"
 #include "walk/demo_jobs.h"
 #include "walk/pictures.h"
@@ -35,7 +36,7 @@ bool keepPhases(ScriptedBench& bench, Pictures& pictures, const QString& job)
     if (next.station != Station::Spread && next.station != Station::Wait)
         return true;
     const BatchRun run = *repair->run(*next.batch);
-    for (const PhaseSpan& span : phasesOf(run.mixed.times, bench.bench().assumptionsOf(run))) {
+    for (const PhaseSpan& span : phasesOf(run, bench.bench().assumptionsOf(run))) {
         const bool spreading = span.phase < Phase::HandsOff;
         const Duration middle = span.from + (span.to - span.from) * 0.5;
         const Duration gone = elapsed(run.hardenerIn, bench.clock().now());

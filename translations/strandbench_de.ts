@@ -824,6 +824,10 @@
         <source>not told</source>
         <translation>nicht genannt</translation>
     </message>
+    <message>
+        <source>%1: by this reading sands from %2, before from %3</source>
+        <translation>%1: nach dieser Ablesung schleifbar ab %2, vorher ab %3</translation>
+    </message>
 </context>
 <context>
     <name>Faults</name>
@@ -1841,6 +1845,108 @@
     </message>
 </context>
 <context>
+    <name>LotListScreen</name>
+    <message>
+        <source>%1 · hardener lot %2</source>
+        <translation>%1 · Härtercharge %2</translation>
+    </message>
+</context>
+<context>
+    <name>LotPageScreen</name>
+    <message>
+        <source>Why is it to be forgotten?</source>
+        <translation>Warum soll es vergessen werden?</translation>
+    </message>
+    <message>
+        <source>What it taught</source>
+        <translation>Was sie lehrte</translation>
+    </message>
+</context>
+<context>
+    <name>Lots</name>
+    <message>
+        <source>Lots were mixed up</source>
+        <translation>Chargen wurden verwechselt</translation>
+    </message>
+    <message>
+        <source>Gels were told too late or too early</source>
+        <translation>Gelieren zu spät oder zu früh gemeldet</translation>
+    </message>
+    <message>
+        <source>Hardener was laid wrong</source>
+        <translation>Härter falsch gelegt</translation>
+    </message>
+    <message>
+        <source>The tube has been too hot or too cold</source>
+        <translation>Die Tube war zu heiß oder zu kalt</translation>
+    </message>
+    <message>
+        <source>as the sheet says</source>
+        <translation>wie das Blatt sagt</translation>
+    </message>
+    <message>
+        <source>cures as its sheet says</source>
+        <translation>härtet wie sein Blatt sagt</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <extracomment>of how fast a batch cures: &quot;6 % slower to 23 % faster&quot;</extracomment>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>no gel told: teaches nothing</source>
+        <translation>kein Gelieren gemeldet: lehrt nichts</translation>
+    </message>
+    <message>
+        <source>counts</source>
+        <translation>zählt</translation>
+    </message>
+    <message>
+        <source>counts: cured at least so fast</source>
+        <translation>zählt: härtete mindestens so schnell</translation>
+    </message>
+    <message>
+        <source>held: too far off, three in a row would count</source>
+        <translation>zurückgestellt: zu weit daneben, drei in Folge würden zählen</translation>
+    </message>
+    <message>
+        <source>no longer counts: the lot proved to be different</source>
+        <translation>zählt nicht mehr: die Charge erwies sich als anders</translation>
+    </message>
+    <message>
+        <source>Test pat</source>
+        <translation>Probekreis</translation>
+    </message>
+    <message>
+        <source>board set after %1, by the sheet %2</source>
+        <translation>Brett fest nach %1, nach Blatt %2</translation>
+    </message>
+    <message>
+        <source>panel set after %1, by the sheet %2</source>
+        <translation>Teil fest nach %1, nach Blatt %2</translation>
+    </message>
+    <message>
+        <source>sanded from %1, by the sheet %2</source>
+        <translation>schleifbar ab %1, nach Blatt %2</translation>
+    </message>
+    <message>
+        <source>%1 faster</source>
+        <translation>%1 schneller</translation>
+    </message>
+    <message>
+        <source>%1 slower</source>
+        <translation>%1 langsamer</translation>
+    </message>
+    <message>
+        <source>cures %1 faster than its sheet</source>
+        <translation>härtet %1 schneller als sein Blatt</translation>
+    </message>
+    <message>
+        <source>cures %1 slower than its sheet</source>
+        <translation>härtet %1 langsamer als sein Blatt</translation>
+    </message>
+</context>
+<context>
     <name>MeasureScreen</name>
     <message>
         <source>Humidity</source>
@@ -1929,6 +2035,10 @@
     <message>
         <source>Read air and panel again</source>
         <translation>Luft und Teil neu ablesen</translation>
+    </message>
+    <message>
+        <source>Read air, and the panel beside the filler</source>
+        <translation>Luft ablesen, und das Teil neben dem Spachtel</translation>
     </message>
 </context>
 <context>
@@ -2449,6 +2559,10 @@
         <source>Board sets in %1. Gels on the panel in %2, sands from %3. Hottest %4.</source>
         <translation>Brett fest in %1. Geliert am Teil in %2, schleifbar ab %3. Heißestes %4.</translation>
     </message>
+    <message>
+        <source>Gels in %1, before %2. Sands from %3, before %4.</source>
+        <translation>Geliert in %1, vorher %2. Schleifbar ab %3, vorher %4.</translation>
+    </message>
 </context>
 <context>
     <name>PhotosScreen</name>
@@ -2541,6 +2655,24 @@
     <message>
         <source>%1 ago · %2</source>
         <translation>vor %1 · %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>from %n batch(es) of this lot</source>
+        <translation>
+            <numerusform>nach %n Ansatz dieser Charge</numerusform>
+            <numerusform>nach %n Ansätzen dieser Charge</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>from %n other lot(s) of this product</source>
+        <translation>
+            <numerusform>nach %n anderer Charge dieses Produkts</numerusform>
+            <numerusform>nach %n anderen Chargen dieses Produkts</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>from the sheet</source>
+        <translation>nach Blatt</translation>
     </message>
 </context>
 <context>
@@ -3110,6 +3242,15 @@
         <source>Nobody reaches behind it: %1 bridges the backing, %2 goes over it.</source>
         <extracomment>%1 is the hole&apos;s size, %2 how far the backing laps its edge</extracomment>
         <translation>Von hinten kommt niemand hin: %1 überbrückt die Hinterlage, %2 kommt darüber.</translation>
+    </message>
+    <message>
+        <source>The hardener lot in hand cures %1 faster than its sheet: planned for that.</source>
+        <extracomment>%1 is a share: &quot;8 %&quot;</extracomment>
+        <translation>Die Härtercharge in der Hand härtet %1 schneller als ihr Blatt: so geplant.</translation>
+    </message>
+    <message>
+        <source>The hardener lot in hand cures %1 slower than its sheet: planned for that.</source>
+        <translation>Die Härtercharge in der Hand härtet %1 langsamer als ihr Blatt: so geplant.</translation>
     </message>
 </context>
 <context>
@@ -4849,10 +4990,6 @@
         <translation>bis es geliert</translation>
     </message>
     <message>
-        <source>It has gelled by the sheet: hands off</source>
-        <translation>Laut Blatt geliert: Hände weg</translation>
-    </message>
-    <message>
         <source>since hardener in</source>
         <translation>seit Härter drin</translation>
     </message>
@@ -4891,6 +5028,30 @@
     <message>
         <source>Caution</source>
         <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>gels between %1 and %2</source>
+        <translation>geliert zwischen %1 und %2</translation>
+    </message>
+    <message>
+        <source>sands from between %1 and %2</source>
+        <translation>schleifbar ab %1 bis %2</translation>
+    </message>
+    <message>
+        <source>As read at %1, before: %2.</source>
+        <translation>Abgelesen um %1, vorher: %2.</translation>
+    </message>
+    <message>
+        <source>Read again</source>
+        <translation>Neu ablesen</translation>
+    </message>
+    <message>
+        <source>It may have gelled: hands off</source>
+        <translation>Es kann geliert sein: Hände weg</translation>
+    </message>
+    <message>
+        <source>until it sands, at the latest</source>
+        <translation>bis spätestens schleifbar</translation>
     </message>
 </context>
 <context>
@@ -5011,6 +5172,76 @@
     <message>
         <source>Today’s work</source>
         <translation>Heutige Arbeit</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::LotListScreen</name>
+    <message>
+        <source>Hardener lots of this bench</source>
+        <translation>Härterchargen dieser Werkbank</translation>
+    </message>
+    <message>
+        <source>Tap a lot to see what it taught</source>
+        <translation>Charge antippen: was sie lehrte</translation>
+    </message>
+    <message>
+        <source>No batch yet whose hardener lot was told. It is told at the mix.</source>
+        <translation>Noch kein Ansatz mit genannter Härtercharge. Genannt wird sie beim Mischen.</translation>
+    </message>
+    <message>
+        <source>its sheet is not loaded</source>
+        <translation>sein Blatt ist nicht geladen</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::LotPageScreen</name>
+    <message>
+        <source>What this lot taught</source>
+        <translation>Was diese Charge lehrte</translation>
+    </message>
+    <message>
+        <source>To the test pat</source>
+        <translation>Zum Probekreis</translation>
+    </message>
+    <message>
+        <source>Make a test pat</source>
+        <translation>Probekreis anlegen</translation>
+    </message>
+    <message>
+        <source>The sheet of this product is not loaded.</source>
+        <translation>Das Blatt dieses Produkts ist nicht geladen.</translation>
+    </message>
+    <message>
+        <source>forgotten</source>
+        <translation>vergessen</translation>
+    </message>
+    <message>
+        <source>Nothing was mixed of this lot yet.</source>
+        <translation>Von dieser Charge wurde noch nichts gemischt.</translation>
+    </message>
+    <message>
+        <source>The next batch, most likely:</source>
+        <translation>Der nächste Ansatz, am ehesten:</translation>
+    </message>
+    <message>
+        <source>%1 of batches: %2</source>
+        <translation>%1 der Ansätze: %2</translation>
+    </message>
+    <message>
+        <source>Forgotten on %1 by %2: %3</source>
+        <translation>Vergessen am %1 von %2: %3</translation>
+    </message>
+    <message>
+        <source>nobody told</source>
+        <translation>nicht genannt</translation>
+    </message>
+    <message>
+        <source>Forget these</source>
+        <translation>Diese vergessen</translation>
+    </message>
+    <message>
+        <source>supervisor: hold 1 s</source>
+        <translation>Aufsicht: 1 s halten</translation>
     </message>
 </context>
 <context>
@@ -5243,6 +5474,61 @@
         <source>%1 of %2</source>
         <extracomment>a page of a list: &quot;1 of 3&quot;</extracomment>
         <translation>%1 von %2</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::PatScreen</name>
+    <message>
+        <source>Watch the pat: tap when it pulls and will not smear</source>
+        <translation>Probekreis beobachten: tippen, wenn er zieht</translation>
+    </message>
+    <message>
+        <source>Knead both, then lay this puddle and bead</source>
+        <translation>Beide kneten, dann Kreis und Strang legen</translation>
+    </message>
+    <message>
+        <source>Puddle and bead, drawn to size</source>
+        <translation>Kreis und Strang, in wahrer Größe</translation>
+    </message>
+    <message>
+        <source>A pat on the board tells how fast this lot gels before a panel hangs on it.</source>
+        <translation>Ein Probekreis zeigt, wie schnell diese Charge geliert, bevor ein Teil daran hängt.</translation>
+    </message>
+    <message>
+        <source>Reckoned for air of %1, read %2 ago.</source>
+        <translation>Gerechnet für Luft von %1, abgelesen vor %2.</translation>
+    </message>
+    <message>
+        <source>No air was read yet: read it at a repair first.</source>
+        <translation>Luft noch nicht abgelesen: erst bei einer Reparatur ablesen.</translation>
+    </message>
+    <message>
+        <source>Hardener in: start</source>
+        <translation>Härter drin: Start</translation>
+    </message>
+    <message>
+        <source>Expected between %1 and %2; by the sheet after %3.</source>
+        <translation>Erwartet zwischen %1 und %2; nach Blatt nach %3.</translation>
+    </message>
+    <message>
+        <source>It was thrown away: mix a new one</source>
+        <translation>Weggeworfen: neu mischen</translation>
+    </message>
+    <message>
+        <source>hold 1 s</source>
+        <translation>1 s halten</translation>
+    </message>
+    <message>
+        <source>clock runs on</source>
+        <translation>Uhr läuft weiter</translation>
+    </message>
+    <message>
+        <source>It has gelled</source>
+        <translation>Es ist geliert</translation>
+    </message>
+    <message>
+        <source>since hardener in</source>
+        <translation>seit Härter drin</translation>
     </message>
 </context>
 <context>
@@ -5858,6 +6144,10 @@
     <message>
         <source>A record that cannot be read</source>
         <translation>Eine Akte, die nicht lesbar ist</translation>
+    </message>
+    <message>
+        <source>Hardener lots</source>
+        <translation>Härterchargen</translation>
     </message>
 </context>
 <context>

@@ -30,6 +30,20 @@
             <numerusform>%n more mixes running</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>from %n batch(es) of this lot</source>
+        <translation>
+            <numerusform>from %n batch of this lot</numerusform>
+            <numerusform>from %n batches of this lot</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>from %n other lot(s) of this product</source>
+        <translation>
+            <numerusform>from %n other lot of this product</numerusform>
+            <numerusform>from %n other lots of this product</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Words</name>

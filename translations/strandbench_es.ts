@@ -824,6 +824,10 @@
         <source>not told</source>
         <translation>sin indicar</translation>
     </message>
+    <message>
+        <source>%1: by this reading sands from %2, before from %3</source>
+        <translation>%1: según esta lectura se lija desde %2, antes desde %3</translation>
+    </message>
 </context>
 <context>
     <name>Faults</name>
@@ -1841,6 +1845,108 @@
     </message>
 </context>
 <context>
+    <name>LotListScreen</name>
+    <message>
+        <source>%1 · hardener lot %2</source>
+        <translation>%1 · lote de endurecedor %2</translation>
+    </message>
+</context>
+<context>
+    <name>LotPageScreen</name>
+    <message>
+        <source>Why is it to be forgotten?</source>
+        <translation>¿Por qué hay que olvidarlo?</translation>
+    </message>
+    <message>
+        <source>What it taught</source>
+        <translation>Lo que enseñó</translation>
+    </message>
+</context>
+<context>
+    <name>Lots</name>
+    <message>
+        <source>Lots were mixed up</source>
+        <translation>Se confundieron los lotes</translation>
+    </message>
+    <message>
+        <source>Gels were told too late or too early</source>
+        <translation>Gel indicado tarde o antes de tiempo</translation>
+    </message>
+    <message>
+        <source>Hardener was laid wrong</source>
+        <translation>Endurecedor mal puesto</translation>
+    </message>
+    <message>
+        <source>The tube has been too hot or too cold</source>
+        <translation>El tubo estuvo muy caliente o muy frío</translation>
+    </message>
+    <message>
+        <source>as the sheet says</source>
+        <translation>como dice la ficha</translation>
+    </message>
+    <message>
+        <source>cures as its sheet says</source>
+        <translation>cura como dice su ficha</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <extracomment>of how fast a batch cures: &quot;6 % slower to 23 % faster&quot;</extracomment>
+        <translation>de %1 a %2</translation>
+    </message>
+    <message>
+        <source>no gel told: teaches nothing</source>
+        <translation>gel no indicado: no enseña nada</translation>
+    </message>
+    <message>
+        <source>counts</source>
+        <translation>cuenta</translation>
+    </message>
+    <message>
+        <source>counts: cured at least so fast</source>
+        <translation>cuenta: curó al menos así de rápido</translation>
+    </message>
+    <message>
+        <source>held: too far off, three in a row would count</source>
+        <translation>retenido: muy lejos, tres seguidos contarían</translation>
+    </message>
+    <message>
+        <source>no longer counts: the lot proved to be different</source>
+        <translation>ya no cuenta: el lote resultó ser distinto</translation>
+    </message>
+    <message>
+        <source>Test pat</source>
+        <translation>Torta de prueba</translation>
+    </message>
+    <message>
+        <source>board set after %1, by the sheet %2</source>
+        <translation>en la tabla fraguó a %1, según ficha %2</translation>
+    </message>
+    <message>
+        <source>panel set after %1, by the sheet %2</source>
+        <translation>en el panel fraguó a %1, según ficha %2</translation>
+    </message>
+    <message>
+        <source>sanded from %1, by the sheet %2</source>
+        <translation>se lijó desde %1, según ficha %2</translation>
+    </message>
+    <message>
+        <source>%1 faster</source>
+        <translation>%1 más rápido</translation>
+    </message>
+    <message>
+        <source>%1 slower</source>
+        <translation>%1 más lento</translation>
+    </message>
+    <message>
+        <source>cures %1 faster than its sheet</source>
+        <translation>cura %1 más rápido que su ficha</translation>
+    </message>
+    <message>
+        <source>cures %1 slower than its sheet</source>
+        <translation>cura %1 más lento que su ficha</translation>
+    </message>
+</context>
+<context>
     <name>MeasureScreen</name>
     <message>
         <source>Humidity</source>
@@ -1929,6 +2035,10 @@
     <message>
         <source>Read air and panel again</source>
         <translation>Leer otra vez aire y panel</translation>
+    </message>
+    <message>
+        <source>Read air, and the panel beside the filler</source>
+        <translation>Leer aire, y panel junto a la masilla</translation>
     </message>
 </context>
 <context>
@@ -2449,6 +2559,10 @@
         <source>Board sets in %1. Gels on the panel in %2, sands from %3. Hottest %4.</source>
         <translation>En la tabla fragua en %1. En el panel gelifica en %2, se lija desde %3. Máximo %4.</translation>
     </message>
+    <message>
+        <source>Gels in %1, before %2. Sands from %3, before %4.</source>
+        <translation>Gelifica en %1, antes %2. Se lija desde %3, antes %4.</translation>
+    </message>
 </context>
 <context>
     <name>PhotosScreen</name>
@@ -2541,6 +2655,24 @@
     <message>
         <source>%1 ago · %2</source>
         <translation>hace %1 · %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>from %n batch(es) of this lot</source>
+        <translation>
+            <numerusform>de %n mezcla de este lote</numerusform>
+            <numerusform>de %n mezclas de este lote</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>from %n other lot(s) of this product</source>
+        <translation>
+            <numerusform>de %n otro lote de este producto</numerusform>
+            <numerusform>de %n otros lotes de este producto</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>from the sheet</source>
+        <translation>según la ficha</translation>
     </message>
 </context>
 <context>
@@ -3110,6 +3242,15 @@
         <source>Nobody reaches behind it: %1 bridges the backing, %2 goes over it.</source>
         <extracomment>%1 is the hole&apos;s size, %2 how far the backing laps its edge</extracomment>
         <translation>Nadie llega por detrás: %1 puentea el respaldo, %2 va encima.</translation>
+    </message>
+    <message>
+        <source>The hardener lot in hand cures %1 faster than its sheet: planned for that.</source>
+        <extracomment>%1 is a share: &quot;8 %&quot;</extracomment>
+        <translation>El lote de endurecedor en mano cura %1 más rápido que su ficha: así se planeó.</translation>
+    </message>
+    <message>
+        <source>The hardener lot in hand cures %1 slower than its sheet: planned for that.</source>
+        <translation>El lote de endurecedor en mano cura %1 más lento que su ficha: así se planeó.</translation>
     </message>
 </context>
 <context>
@@ -4849,10 +4990,6 @@
         <translation>hasta que gelifique</translation>
     </message>
     <message>
-        <source>It has gelled by the sheet: hands off</source>
-        <translation>Según la ficha, gelificó: no tocar</translation>
-    </message>
-    <message>
         <source>since hardener in</source>
         <translation>desde el endurecedor</translation>
     </message>
@@ -4891,6 +5028,30 @@
     <message>
         <source>Caution</source>
         <translation>Precaución</translation>
+    </message>
+    <message>
+        <source>gels between %1 and %2</source>
+        <translation>gelifica entre %1 y %2</translation>
+    </message>
+    <message>
+        <source>sands from between %1 and %2</source>
+        <translation>se lija a partir de %1 a %2</translation>
+    </message>
+    <message>
+        <source>As read at %1, before: %2.</source>
+        <translation>Leído a las %1, antes: %2.</translation>
+    </message>
+    <message>
+        <source>Read again</source>
+        <translation>Leer otra vez</translation>
+    </message>
+    <message>
+        <source>It may have gelled: hands off</source>
+        <translation>Puede haber gelificado: no tocar</translation>
+    </message>
+    <message>
+        <source>until it sands, at the latest</source>
+        <translation>hasta que se lija, como muy tarde</translation>
     </message>
 </context>
 <context>
@@ -5011,6 +5172,76 @@
     <message>
         <source>Today’s work</source>
         <translation>Trabajo de hoy</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::LotListScreen</name>
+    <message>
+        <source>Hardener lots of this bench</source>
+        <translation>Lotes de endurecedor de este banco</translation>
+    </message>
+    <message>
+        <source>Tap a lot to see what it taught</source>
+        <translation>Pulsar un lote para ver qué enseñó</translation>
+    </message>
+    <message>
+        <source>No batch yet whose hardener lot was told. It is told at the mix.</source>
+        <translation>Aún no hay mezcla con lote de endurecedor indicado. Se indica al mezclar.</translation>
+    </message>
+    <message>
+        <source>its sheet is not loaded</source>
+        <translation>su ficha no está cargada</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::LotPageScreen</name>
+    <message>
+        <source>What this lot taught</source>
+        <translation>Lo que enseñó este lote</translation>
+    </message>
+    <message>
+        <source>To the test pat</source>
+        <translation>A la torta de prueba</translation>
+    </message>
+    <message>
+        <source>Make a test pat</source>
+        <translation>Hacer una torta de prueba</translation>
+    </message>
+    <message>
+        <source>The sheet of this product is not loaded.</source>
+        <translation>La ficha de este producto no está cargada.</translation>
+    </message>
+    <message>
+        <source>forgotten</source>
+        <translation>olvidado</translation>
+    </message>
+    <message>
+        <source>Nothing was mixed of this lot yet.</source>
+        <translation>De este lote aún no se mezcló nada.</translation>
+    </message>
+    <message>
+        <source>The next batch, most likely:</source>
+        <translation>La próxima mezcla, lo más probable:</translation>
+    </message>
+    <message>
+        <source>%1 of batches: %2</source>
+        <translation>%1 de las mezclas: %2</translation>
+    </message>
+    <message>
+        <source>Forgotten on %1 by %2: %3</source>
+        <translation>Olvidado el %1 por %2: %3</translation>
+    </message>
+    <message>
+        <source>nobody told</source>
+        <translation>sin indicar</translation>
+    </message>
+    <message>
+        <source>Forget these</source>
+        <translation>Olvidar estas</translation>
+    </message>
+    <message>
+        <source>supervisor: hold 1 s</source>
+        <translation>supervisor: mantener 1 s</translation>
     </message>
 </context>
 <context>
@@ -5243,6 +5474,61 @@
         <source>%1 of %2</source>
         <extracomment>a page of a list: &quot;1 of 3&quot;</extracomment>
         <translation>%1 de %2</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::PatScreen</name>
+    <message>
+        <source>Watch the pat: tap when it pulls and will not smear</source>
+        <translation>Vigilar la torta: pulsar cuando tira</translation>
+    </message>
+    <message>
+        <source>Knead both, then lay this puddle and bead</source>
+        <translation>Amasar ambos, luego poner esta torta y cordón</translation>
+    </message>
+    <message>
+        <source>Puddle and bead, drawn to size</source>
+        <translation>Torta y cordón a tamaño real</translation>
+    </message>
+    <message>
+        <source>A pat on the board tells how fast this lot gels before a panel hangs on it.</source>
+        <translation>Una torta en la tabla dice qué tan rápido gelifica el lote antes de arriesgar un panel.</translation>
+    </message>
+    <message>
+        <source>Reckoned for air of %1, read %2 ago.</source>
+        <translation>Calculado para aire de %1, leído hace %2.</translation>
+    </message>
+    <message>
+        <source>No air was read yet: read it at a repair first.</source>
+        <translation>Aún no se leyó el aire: leerlo primero en una reparación.</translation>
+    </message>
+    <message>
+        <source>Hardener in: start</source>
+        <translation>Con endurecedor: iniciar</translation>
+    </message>
+    <message>
+        <source>Expected between %1 and %2; by the sheet after %3.</source>
+        <translation>Se espera entre %1 y %2; según la ficha a %3.</translation>
+    </message>
+    <message>
+        <source>It was thrown away: mix a new one</source>
+        <translation>Se tiró: mezclar otra</translation>
+    </message>
+    <message>
+        <source>hold 1 s</source>
+        <translation>mantener 1 s</translation>
+    </message>
+    <message>
+        <source>clock runs on</source>
+        <translation>el reloj corre</translation>
+    </message>
+    <message>
+        <source>It has gelled</source>
+        <translation>Ha gelificado</translation>
+    </message>
+    <message>
+        <source>since hardener in</source>
+        <translation>desde el endurecedor</translation>
     </message>
 </context>
 <context>
@@ -5858,6 +6144,10 @@
     <message>
         <source>A record that cannot be read</source>
         <translation>Un registro que no se puede leer</translation>
+    </message>
+    <message>
+        <source>Hardener lots</source>
+        <translation>Lotes de endurecedor</translation>
     </message>
 </context>
 <context>

@@ -824,6 +824,10 @@
         <source>not told</source>
         <translation>non indiqué</translation>
     </message>
+    <message>
+        <source>%1: by this reading sands from %2, before from %3</source>
+        <translation>%1&#xa0;: d’après cette mesure se ponce dès %2, avant dès %3</translation>
+    </message>
 </context>
 <context>
     <name>Faults</name>
@@ -1841,6 +1845,108 @@
     </message>
 </context>
 <context>
+    <name>LotListScreen</name>
+    <message>
+        <source>%1 · hardener lot %2</source>
+        <translation>%1 · lot de durcisseur %2</translation>
+    </message>
+</context>
+<context>
+    <name>LotPageScreen</name>
+    <message>
+        <source>Why is it to be forgotten?</source>
+        <translation>Pourquoi faut-il l’oublier&#xa0;?</translation>
+    </message>
+    <message>
+        <source>What it taught</source>
+        <translation>Ce qu’il a appris</translation>
+    </message>
+</context>
+<context>
+    <name>Lots</name>
+    <message>
+        <source>Lots were mixed up</source>
+        <translation>Des lots ont été confondus</translation>
+    </message>
+    <message>
+        <source>Gels were told too late or too early</source>
+        <translation>Prise signalée trop tard ou trop tôt</translation>
+    </message>
+    <message>
+        <source>Hardener was laid wrong</source>
+        <translation>Durcisseur mal posé</translation>
+    </message>
+    <message>
+        <source>The tube has been too hot or too cold</source>
+        <translation>Le tube a eu trop chaud ou trop froid</translation>
+    </message>
+    <message>
+        <source>as the sheet says</source>
+        <translation>comme dit la fiche</translation>
+    </message>
+    <message>
+        <source>cures as its sheet says</source>
+        <translation>durcit comme dit sa fiche</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <extracomment>of how fast a batch cures: &quot;6 % slower to 23 % faster&quot;</extracomment>
+        <translation>de %1 à %2</translation>
+    </message>
+    <message>
+        <source>no gel told: teaches nothing</source>
+        <translation>prise non signalée&#xa0;: n’apprend rien</translation>
+    </message>
+    <message>
+        <source>counts</source>
+        <translation>compte</translation>
+    </message>
+    <message>
+        <source>counts: cured at least so fast</source>
+        <translation>compte&#xa0;: a durci au moins aussi vite</translation>
+    </message>
+    <message>
+        <source>held: too far off, three in a row would count</source>
+        <translation>écarté&#xa0;: trop loin, trois de suite compteraient</translation>
+    </message>
+    <message>
+        <source>no longer counts: the lot proved to be different</source>
+        <translation>ne compte plus&#xa0;: le lot s’est avéré différent</translation>
+    </message>
+    <message>
+        <source>Test pat</source>
+        <translation>Galette d’essai</translation>
+    </message>
+    <message>
+        <source>board set after %1, by the sheet %2</source>
+        <translation>palette prise après %1, selon la fiche %2</translation>
+    </message>
+    <message>
+        <source>panel set after %1, by the sheet %2</source>
+        <translation>panneau pris après %1, selon la fiche %2</translation>
+    </message>
+    <message>
+        <source>sanded from %1, by the sheet %2</source>
+        <translation>poncé dès %1, selon la fiche %2</translation>
+    </message>
+    <message>
+        <source>%1 faster</source>
+        <translation>%1 plus vite</translation>
+    </message>
+    <message>
+        <source>%1 slower</source>
+        <translation>%1 moins vite</translation>
+    </message>
+    <message>
+        <source>cures %1 faster than its sheet</source>
+        <translation>durcit %1 plus vite que sa fiche</translation>
+    </message>
+    <message>
+        <source>cures %1 slower than its sheet</source>
+        <translation>durcit %1 moins vite que sa fiche</translation>
+    </message>
+</context>
+<context>
     <name>MeasureScreen</name>
     <message>
         <source>Humidity</source>
@@ -1929,6 +2035,10 @@
     <message>
         <source>Read air and panel again</source>
         <translation>Remesurer air et panneau</translation>
+    </message>
+    <message>
+        <source>Read air, and the panel beside the filler</source>
+        <translation>Mesurer l’air, et le panneau près du mastic</translation>
     </message>
 </context>
 <context>
@@ -2449,6 +2559,10 @@
         <source>Board sets in %1. Gels on the panel in %2, sands from %3. Hottest %4.</source>
         <translation>Palette prise dans %1. Prise au panneau en %2, ponçage dès %3. Maximum %4.</translation>
     </message>
+    <message>
+        <source>Gels in %1, before %2. Sands from %3, before %4.</source>
+        <translation>Prend en %1, avant %2. Se ponce dès %3, avant %4.</translation>
+    </message>
 </context>
 <context>
     <name>PhotosScreen</name>
@@ -2541,6 +2655,24 @@
     <message>
         <source>%1 ago · %2</source>
         <translation>il y a %1 · %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>from %n batch(es) of this lot</source>
+        <translation>
+            <numerusform>d’après %n mélange de ce lot</numerusform>
+            <numerusform>d’après %n mélanges de ce lot</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>from %n other lot(s) of this product</source>
+        <translation>
+            <numerusform>d’après %n autre lot de ce produit</numerusform>
+            <numerusform>d’après %n autres lots de ce produit</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>from the sheet</source>
+        <translation>selon la fiche</translation>
     </message>
 </context>
 <context>
@@ -3110,6 +3242,15 @@
         <source>Nobody reaches behind it: %1 bridges the backing, %2 goes over it.</source>
         <extracomment>%1 is the hole&apos;s size, %2 how far the backing laps its edge</extracomment>
         <translation>Sans accès par derrière&#xa0;: %1 ponte le renfort, %2 par-dessus.</translation>
+    </message>
+    <message>
+        <source>The hardener lot in hand cures %1 faster than its sheet: planned for that.</source>
+        <extracomment>%1 is a share: &quot;8 %&quot;</extracomment>
+        <translation>Le lot de durcisseur en main durcit %1 plus vite que sa fiche&#xa0;: plan fait pour cela.</translation>
+    </message>
+    <message>
+        <source>The hardener lot in hand cures %1 slower than its sheet: planned for that.</source>
+        <translation>Le lot de durcisseur en main durcit %1 moins vite que sa fiche&#xa0;: plan fait pour cela.</translation>
     </message>
 </context>
 <context>
@@ -4849,10 +4990,6 @@
         <translation>avant la prise</translation>
     </message>
     <message>
-        <source>It has gelled by the sheet: hands off</source>
-        <translation>Pris selon la fiche&#xa0;: ne pas toucher</translation>
-    </message>
-    <message>
         <source>since hardener in</source>
         <translation>depuis le durcisseur</translation>
     </message>
@@ -4891,6 +5028,30 @@
     <message>
         <source>Caution</source>
         <translation>Attention</translation>
+    </message>
+    <message>
+        <source>gels between %1 and %2</source>
+        <translation>prend entre %1 et %2</translation>
+    </message>
+    <message>
+        <source>sands from between %1 and %2</source>
+        <translation>se ponce dès %1 à %2</translation>
+    </message>
+    <message>
+        <source>As read at %1, before: %2.</source>
+        <translation>Mesuré à %1, avant&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>Read again</source>
+        <translation>Relire</translation>
+    </message>
+    <message>
+        <source>It may have gelled: hands off</source>
+        <translation>Il a pu prendre&#xa0;: ne plus toucher</translation>
+    </message>
+    <message>
+        <source>until it sands, at the latest</source>
+        <translation>avant de poncer, au plus tard</translation>
     </message>
 </context>
 <context>
@@ -5011,6 +5172,76 @@
     <message>
         <source>Today’s work</source>
         <translation>Travail du jour</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::LotListScreen</name>
+    <message>
+        <source>Hardener lots of this bench</source>
+        <translation>Lots de durcisseur de cet établi</translation>
+    </message>
+    <message>
+        <source>Tap a lot to see what it taught</source>
+        <translation>Toucher un lot&#xa0;: ce qu’il a appris</translation>
+    </message>
+    <message>
+        <source>No batch yet whose hardener lot was told. It is told at the mix.</source>
+        <translation>Encore aucun mélange avec lot de durcisseur indiqué. On l’indique au mélange.</translation>
+    </message>
+    <message>
+        <source>its sheet is not loaded</source>
+        <translation>fiche non enregistrée</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::LotPageScreen</name>
+    <message>
+        <source>What this lot taught</source>
+        <translation>Ce que ce lot a appris</translation>
+    </message>
+    <message>
+        <source>To the test pat</source>
+        <translation>À la galette d’essai</translation>
+    </message>
+    <message>
+        <source>Make a test pat</source>
+        <translation>Faire une galette d’essai</translation>
+    </message>
+    <message>
+        <source>The sheet of this product is not loaded.</source>
+        <translation>La fiche de ce produit n’est pas enregistrée.</translation>
+    </message>
+    <message>
+        <source>forgotten</source>
+        <translation>oublié</translation>
+    </message>
+    <message>
+        <source>Nothing was mixed of this lot yet.</source>
+        <translation>Rien n’a encore été mélangé de ce lot.</translation>
+    </message>
+    <message>
+        <source>The next batch, most likely:</source>
+        <translation>Le prochain mélange, le plus probable&#xa0;:</translation>
+    </message>
+    <message>
+        <source>%1 of batches: %2</source>
+        <translation>%1 des mélanges&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>Forgotten on %1 by %2: %3</source>
+        <translation>Oublié le %1 par %2&#xa0;: %3</translation>
+    </message>
+    <message>
+        <source>nobody told</source>
+        <translation>non indiqué</translation>
+    </message>
+    <message>
+        <source>Forget these</source>
+        <translation>Oublier ceux-ci</translation>
+    </message>
+    <message>
+        <source>supervisor: hold 1 s</source>
+        <translation>responsable&#xa0;: tenir 1&#xa0;s</translation>
     </message>
 </context>
 <context>
@@ -5243,6 +5474,61 @@
         <source>%1 of %2</source>
         <extracomment>a page of a list: &quot;1 of 3&quot;</extracomment>
         <translation>%1 sur %2</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::PatScreen</name>
+    <message>
+        <source>Watch the pat: tap when it pulls and will not smear</source>
+        <translation>Surveiller la galette&#xa0;: toucher quand elle tire</translation>
+    </message>
+    <message>
+        <source>Knead both, then lay this puddle and bead</source>
+        <translation>Malaxer les deux, puis poser galette et cordon</translation>
+    </message>
+    <message>
+        <source>Puddle and bead, drawn to size</source>
+        <translation>Galette et cordon, taille réelle</translation>
+    </message>
+    <message>
+        <source>A pat on the board tells how fast this lot gels before a panel hangs on it.</source>
+        <translation>Une galette sur la palette dit à quelle vitesse ce lot prend, avant d’engager un panneau.</translation>
+    </message>
+    <message>
+        <source>Reckoned for air of %1, read %2 ago.</source>
+        <translation>Calculé pour un air de %1, mesuré il y a %2.</translation>
+    </message>
+    <message>
+        <source>No air was read yet: read it at a repair first.</source>
+        <translation>Air pas encore mesuré&#xa0;: le mesurer d’abord à une réparation.</translation>
+    </message>
+    <message>
+        <source>Hardener in: start</source>
+        <translation>Durcisseur mis&#xa0;: départ</translation>
+    </message>
+    <message>
+        <source>Expected between %1 and %2; by the sheet after %3.</source>
+        <translation>Attendu entre %1 et %2&#xa0;; selon la fiche après %3.</translation>
+    </message>
+    <message>
+        <source>It was thrown away: mix a new one</source>
+        <translation>Jetée&#xa0;: en mélanger une autre</translation>
+    </message>
+    <message>
+        <source>hold 1 s</source>
+        <translation>tenir 1&#xa0;s</translation>
+    </message>
+    <message>
+        <source>clock runs on</source>
+        <translation>le temps court</translation>
+    </message>
+    <message>
+        <source>It has gelled</source>
+        <translation>Il a pris</translation>
+    </message>
+    <message>
+        <source>since hardener in</source>
+        <translation>depuis le durcisseur</translation>
     </message>
 </context>
 <context>
@@ -5858,6 +6144,10 @@
     <message>
         <source>A record that cannot be read</source>
         <translation>Un historique illisible</translation>
+    </message>
+    <message>
+        <source>Hardener lots</source>
+        <translation>Lots de durcisseur</translation>
     </message>
 </context>
 <context>

@@ -32,9 +32,12 @@ Bench::Bench(Parts parts, QObject* parent)
     connect(&m_retryTimer, &QTimer::timeout, this, &Bench::retry);
 }
 
-std::optional<Fault> Bench::load(const std::vector<std::vector<Event>>& repairs)
+std::optional<Fault> Bench::load(const BenchBook& book)
 {
-    for (const std::vector<Event>& events : repairs) {
+    for (const Event& each : book.ofLots)
+        m_lots.add(each);
+    applyRates();
+    for (const std::vector<Event>& events : book.repairs) {
         const Checked<Repair> folded = foldRepair(events);
         if (!folded)
             return folded.error().front();
@@ -84,6 +87,21 @@ void Bench::setAssumptions(const AssumptionBook& book)
     m_book = book;
     m_planning.assumptions = book.now;
     m_engine = m_engine.with(book.now);
+}
+
+void Bench::setHardenerLot(const QString& lot)
+{
+    m_hardenerLot = lot;
+    applyRates();
+}
+
+void Bench::applyRates()
+{
+    CureRates rates;
+    for (const ProductSheet& each : m_planning.catalogue.sheets())
+        if (const LogRate rate = beliefOf(each).rate.mean; rate != LogRate())
+            rates[each.id] = rate;
+    m_engine = m_engine.with(rates);
 }
 
 const AssumptionBook& Bench::changeAssumptions(const Assumptions& next)
@@ -158,10 +176,11 @@ void Bench::submit(const QUuid& repair, const QString& person, const Payload& pa
 
 void Bench::fold(const Event& event)
 {
-    Repair& repair = m_repairs[event.repair];
-    if (const auto fault = apply(repair, event))
-        qWarning("an event of the log does not follow: %s %s", qPrintable(fault->field), qPrintable(fault->value));
+    if (!isOfALot(event.payload))
+        if (const auto fault = apply(m_repairs[event.repair], event))
+            qWarning("an event of the log does not follow: %s %s", qPrintable(fault->field), qPrintable(fault->value));
     noteReading(event);
+    noteLot(event);
     Q_EMIT changed();
 }
 
@@ -177,12 +196,22 @@ void Bench::noteReading(const Event& event)
         m_newestReading = DatedReading{*reading, event.at};
 }
 
+void Bench::noteLot(const Event& event)
+{
+    m_lots.add(event);
+    // Rates change by what was told of a lot alone; no screen that computes tells such.
+    if (std::holds_alternative<Gelled>(event.payload) || std::holds_alternative<Sands>(event.payload) ||
+        isOfALot(event.payload))
+        applyRates();
+}
+
 void Bench::setAside(const EventDraft& draft)
 {
     m_unsaved.push_back(draft);
     Event provisional;
     // It gets its number when it is written; that one can only be higher.
-    provisional.seq = m_repairs[draft.repair].lastSeq + 1;
+    const Repair* of = repair(draft.repair);
+    provisional.seq = (of ? of->lastSeq : 0) + 1;
     provisional.repair = draft.repair;
     provisional.person = draft.person;
     provisional.payload = stored(draft.payload);
@@ -201,7 +230,8 @@ void Bench::retry()
         m_retrying = false;
         if (!written)
             return; // still refused: the bar stays, the next tick tries again
-        m_repairs[written->repair].lastSeq = written->seq;
+        if (!isOfALot(written->payload))
+            m_repairs[written->repair].lastSeq = written->seq;
         m_unsaved.pop_front();
         if (m_unsaved.empty())
             m_retryTimer.stop();

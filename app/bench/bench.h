@@ -6,6 +6,7 @@
 #include "clock/assumption_book.h"
 #include "clock/batch_clock.h"
 #include "plan/planner.h"
+#include "repair/lot_book.h"
 #include "repairlog/repair_log.h"
 #include "bench/recorder.h"
 #include "bench/worker.h"
@@ -38,7 +39,7 @@ public:
     explicit Bench(Parts parts, QObject* parent = nullptr);
 
     /// Folds what the log brought. A fault names the event that does not follow.
-    [[nodiscard]] std::optional<Fault> load(const std::vector<std::vector<Event>>& repairs);
+    [[nodiscard]] std::optional<Fault> load(const BenchBook& book);
 
     /// Everything open, newest act first.
     [[nodiscard]] std::vector<const Repair*> openRepairs() const;
@@ -67,7 +68,14 @@ public:
     /// From now on others hold, for every new plan and clock; batches that run keep theirs. Call it on the glass's
     /// thread while no screen computes. The book is what is to be kept.
     const AssumptionBook& changeAssumptions(const Assumptions& next);
-    /// How the workers of screens run.
+    /// What the batches of every lot told.
+    [[nodiscard]] const LotBook& lots() const { return m_lots; }
+    /// The lot of hardener that is open at this bench; empty: not told. Plans and forecasts are made for it. Call it
+    /// like changeAssumptions().
+    void setHardenerLot(const QString& lot);
+    /// What is believed of a product with the hardener that is open.
+    [[nodiscard]] LotBelief beliefOf(const ProductSheet& sheet) const { return m_lots.beliefOf(sheet, m_hardenerLot); }
+    /// How workers of screens run.
     [[nodiscard]] Worker::Runs computing() const { return m_parts.computing; }
     [[nodiscard]] const Clock& clock() const { return m_parts.clock; }
     /// The log, for what is read of the past.
@@ -94,6 +102,8 @@ private:
     void setAside(const EventDraft& draft);
     void retry();
     void noteReading(const Event& event);
+    void noteLot(const Event& event);
+    void applyRates();
     [[nodiscard]] std::vector<QByteArray> blobsFor(const Payload& payload) const;
 
     Parts m_parts;
@@ -101,6 +111,8 @@ private:
     CureEngine m_engine;
     PlanningSet m_planning; ///< the parts', with the bench's own assumptions and an engine that goes by them
     std::map<QUuid, Repair> m_repairs;
+    LotBook m_lots;
+    QString m_hardenerLot;
     std::optional<DatedReading> m_newestReading;
     std::deque<EventDraft> m_unsaved;
     bool m_retrying = false;

@@ -8,19 +8,23 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 namespace {
 
-Logged<std::vector<std::vector<Event>>> openRepairsOf(const RepairLog& log)
+Logged<BenchBook> bookOf(const RepairLog& log, const QString& lotsFromDay)
 {
     const auto summaries = log.openRepairs();
     if (!summaries)
         return tl::unexpected(summaries.error());
-    std::vector<std::vector<Event>> repairs;
+    BenchBook book;
     for (const RepairSummary& each : *summaries) {
         auto events = log.events(each.repair);
         if (!events)
             return tl::unexpected(events.error());
-        repairs.push_back(std::move(*events));
+        book.repairs.push_back(std::move(*events));
     }
-    return repairs;
+    auto ofLots = log.eventsOfLots(lotsFromDay);
+    if (!ofLots)
+        return tl::unexpected(ofLots.error());
+    book.ofLots = std::move(*ofLots);
+    return book;
 }
 
 Logged<DayBook> dayOf(const RepairLog& log, const QString& localDay)
@@ -82,9 +86,9 @@ Recorder::~Recorder()
     delete m_writer;
 }
 
-Logged<std::vector<std::vector<Event>>> Recorder::open()
+Logged<BenchBook> Recorder::open(const QString& lotsFromDay)
 {
-    Logged<std::vector<std::vector<Event>>> result;
+    Logged<BenchBook> result;
     const auto work = [&] {
         auto log = RepairLog::open(m_path, LogMode::ReadWrite);
         if (!log) {
@@ -92,7 +96,7 @@ Logged<std::vector<std::vector<Event>>> Recorder::open()
             return;
         }
         m_log = std::move(*log);
-        result = openRepairsOf(*m_log);
+        result = bookOf(*m_log, lotsFromDay);
     };
     QMetaObject::invokeMethod(m_writer, work, Qt::BlockingQueuedConnection);
     return result;

@@ -19,6 +19,12 @@ struct DayBook {
     ChainHead head;
 };
 
+/// What a bench starts with.
+struct BenchBook {
+    std::vector<std::vector<Event>> repairs; ///< the events of each that is open
+    std::vector<Event> ofLots;               ///< what its lots are known by
+};
+
 /// Everything of one repair.
 struct RepairFile {
     std::vector<Event> events;
@@ -32,8 +38,9 @@ public:
     explicit Recorder(QString path, QObject* parent = nullptr);
     ~Recorder() override;
 
-    /// Opens the log in the writer's thread and brings the events of every open repair. Waits for it.
-    [[nodiscard]] Logged<std::vector<std::vector<Event>>> open();
+    /// Opens the log in the writer's thread and brings what is open, and what is known of lots from a local day on.
+    /// Waits for it.
+    [[nodiscard]] Logged<BenchBook> open(const QString& lotsFromDay);
 
     /// Writes one event; `then` is called in this object's thread with what became of it.
     void append(const EventDraft& draft, std::function<void(const Logged<Event>&)> then);

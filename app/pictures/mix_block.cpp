@@ -37,7 +37,8 @@ PictureText fitJob(const Theme& theme, const MixBlockText& text, const QRectF& p
     return fit(shortened(text.job, PartKept::End, [&](const QString& job) { return fit(job).fits; }));
 }
 
-BlockLayout layOut(const QRectF& room, const MixBlockText& text, const Theme& theme)
+/// timeMm: how high the time is wanted.
+BlockLayout layOut(const QRectF& room, const MixBlockText& text, const Theme& theme, double timeMm)
 {
     BlockLayout layout;
     const QRectF inner = room.adjusted(theme.px(2), theme.px(1.5), -theme.px(2), -theme.px(1.5));
@@ -45,8 +46,8 @@ BlockLayout layOut(const QRectF& room, const MixBlockText& text, const Theme& th
     layout.sign = QRectF(inner.left(), inner.center().y() - side / 2, side, side);
     const double textLeft = layout.sign.right() + theme.px(2);
     const double rest = inner.right() - textLeft;
-    // The time takes what it needs at a size that reads across the bench, but never more than half of the rest.
-    const double wanted = lineSize(theme, text.time, 7.0, true).width();
+    // The time takes what it needs, but never more than half of the rest.
+    const double wanted = lineSize(theme, text.time, timeMm, true).width();
     const double least = lineSize(theme, text.time, Theme::size(TextRole::BigFigure).leastMm, true).width();
     const double timeWidth = std::clamp(wanted, least, std::max(least, 0.5 * rest));
     layout.time = fitLine(theme, text.time, QRectF(inner.right() - timeWidth, inner.top(), timeWidth, inner.height()),
@@ -60,6 +61,14 @@ BlockLayout layOut(const QRectF& room, const MixBlockText& text, const Theme& th
     layout.report.add(layout.phase);
     layout.report.add(layout.time);
     return layout;
+}
+
+/// The time at a size that reads across the bench; smaller only where the phase would not be whole.
+BlockLayout layOut(const QRectF& room, const MixBlockText& text, const Theme& theme)
+{
+    constexpr double acrossTheBench = 7.0; // mm
+    BlockLayout layout = layOut(room, text, theme, acrossTheBench);
+    return layout.phase.fits ? layout : layOut(room, text, theme, Theme::size(TextRole::BigFigure).leastMm);
 }
 
 void paintWords(QPainter& painter, const BlockLayout& layout, Pictogram sign, const Theme& theme, const QColor& ink)

@@ -18,7 +18,7 @@ namespace {
 
 constexpr double rowMm = 5.0;
 constexpr double markerMm = 2.8;
-constexpr double softMm = 5.0; // the soft edge between two phases, at most
+constexpr double hair = 1e-6; // of the band
 
 struct RibbonWord {
     PictureText text;
@@ -29,6 +29,7 @@ struct RibbonWord {
 struct RibbonLayout {
     QRectF band;
     std::vector<QRectF> spans;
+    std::vector<QRectF> soft; ///< where a span may end: between it and the next
     std::vector<RibbonWord> words;
     std::vector<std::size_t> signs; ///< spans whose word has no room: their sign stands for it
     std::vector<std::pair<double, PictureText>> ticks;
@@ -36,18 +37,27 @@ struct RibbonLayout {
     TextReport report;
 };
 
-double softAt(const RibbonLayout& layout, std::size_t border, const Theme& theme)
+/// From the early to the late end of each span, no further than the middles of the two beside: every phase keeps a
+/// place of its own.
+void placeSoftEdges(RibbonLayout& layout, const std::vector<PhaseSpan>& spans, const std::function<double(Duration)>& x)
 {
-    const double room = std::min(layout.spans[border].width(), layout.spans[border + 1].width());
-    return std::min(theme.px(softMm) * 1.0, 0.4 * room);
+    for (std::size_t i = 0; i + 1 < spans.size(); ++i) {
+        QRectF edge = layout.spans[i];
+        edge.setLeft(std::max(x(spans[i].toEarly), layout.spans[i].center().x()));
+        edge.setRight(std::min(x(spans[i].toLate), layout.spans[i + 1].center().x()));
+        layout.soft.push_back(edge);
+    }
 }
 
 /// The part of a span where its own colour is plain.
-QRectF plainPart(const RibbonLayout& layout, std::size_t i, const Theme& theme)
+QRectF plainPart(const RibbonLayout& layout, std::size_t i)
 {
-    const double left = i > 0 ? softAt(layout, i - 1, theme) / 2 : 0;
-    const double right = i + 1 < layout.spans.size() ? softAt(layout, i, theme) / 2 : 0;
-    return layout.spans[i].adjusted(left, 0, -right, 0);
+    QRectF plain = layout.spans[i];
+    if (i > 0)
+        plain.setLeft(layout.soft[i - 1].right());
+    if (i < layout.soft.size())
+        plain.setRight(layout.soft[i].left());
+    return plain;
 }
 
 void placeWords(RibbonLayout& layout, const QStringList& names, const QRectF& row, const Theme& theme)
@@ -58,7 +68,7 @@ void placeWords(RibbonLayout& layout, const QStringList& names, const QRectF& ro
         const QString name = static_cast<qsizetype>(i) < names.size() ? names.at(static_cast<qsizetype>(i)) : QString();
         if (name.isEmpty())
             continue;
-        const QRectF inner = plainPart(layout, i, theme).adjusted(theme.px(0.8), 0, -theme.px(0.8), 0);
+        const QRectF inner = plainPart(layout, i).adjusted(theme.px(0.8), 0, -theme.px(0.8), 0);
         const PictureText inside = fitLine(theme, name, inner, TextRole::Body, true);
         if (inside.fits) {
             layout.words.push_back({inside, i, false});
@@ -113,6 +123,7 @@ RibbonLayout layOut(const QRectF& room, const std::vector<PhaseSpan>& spans, con
     const double bottom = inner.bottom() - row - theme.px(1);
     for (const bool rowAbove : {false, true}) { // the row above the band only where a word needs it
         layout.spans.clear();
+        layout.soft.clear();
         layout.words.clear();
         layout.signs.clear();
         const double top = inner.top() + (rowAbove ? row : 0) + theme.px(markerMm);
@@ -121,6 +132,7 @@ RibbonLayout layOut(const QRectF& room, const std::vector<PhaseSpan>& spans, con
         for (const PhaseSpan& span : spans)
             layout.spans.emplace_back(QPointF(x(inSeconds(span.from)), layout.band.top()),
                                       QPointF(x(inSeconds(span.to)), layout.band.bottom()));
+        placeSoftEdges(layout, spans, [&](Duration at) { return x(inSeconds(at)); });
         placeWords(layout, names,
                    QRectF(inner.left(), layout.band.top() - row - theme.px(markerMm), inner.width(), row), theme);
         if (layout.signs.empty() &&
@@ -142,9 +154,10 @@ void paintBand(QPainter& painter, const RibbonLayout& layout, const std::vector<
     const double width = layout.band.width();
     const auto share = [&](double x) { return std::clamp((x - layout.band.left()) / width, 0.0, 1.0); };
     for (std::size_t i = 0; i < spans.size(); ++i) {
-        const QRectF plain = plainPart(layout, i, theme);
+        const QRectF plain = plainPart(layout, i);
         const QColor ground = lookOf(spans[i].phase, theme).ground;
-        run.setColorAt(share(plain.left()), ground);
+        // An end that is sure is sharp: the next colour begins a hair later.
+        run.setColorAt(std::min(share(plain.left()) + hair, 1.0), ground);
         run.setColorAt(share(plain.right()), ground);
     }
     painter.fillRect(layout.band, run);
@@ -152,7 +165,7 @@ void paintBand(QPainter& painter, const RibbonLayout& layout, const std::vector<
         const PhaseLook look = lookOf(spans[i].phase, theme);
         if (!look.hatched)
             continue;
-        const QRectF plain = plainPart(layout, i, theme);
+        const QRectF plain = plainPart(layout, i);
         painter.save();
         painter.setClipRect(plain);
         QColor hatch = look.ink;
@@ -239,6 +252,11 @@ bool PhaseRibbon::textFits() const { return layOut(rect(), m_spans, m_names, m_m
 double PhaseRibbon::smallestTextMm() const
 {
     return layOut(rect(), m_spans, m_names, m_minute, m_now, m_theme).report.smallestMm;
+}
+
+std::vector<QRectF> PhaseRibbon::softEdges() const
+{
+    return layOut(rect(), m_spans, m_names, m_minute, m_now, m_theme).soft;
 }
 
 QSize PhaseRibbon::minimumSizeHint() const { return {m_theme.px(80), m_theme.px(21)}; }

@@ -30,6 +30,7 @@ struct Laid {
     BatchInHand batch;
     const ProductSheet& sheet;
     const PlanningSet& planning;
+    LotBelief lot;
     bool byWeight;
 
     [[nodiscard]] const Mix& mix() const { return batch.batch.mix; }
@@ -40,7 +41,7 @@ struct Laid {
     [[nodiscard]] Fraction share(double value) const { return Fraction::ofOne(hardener(value) / mix().filler); }
     [[nodiscard]] std::optional<BatchForecast> forecast(double value) const
     {
-        return forecastOf(repair, batch, share(value), planning);
+        return forecastOf(repair, batch, share(value), planning, lot);
     }
     /// What the hardener laid leads to, and whether it may go in.
     [[nodiscard]] FiguresScreen::Spec::Verdict outlook(double value, const Words& words) const
@@ -124,7 +125,7 @@ Screen* makeBeadScreen(const Surroundings& around, const Repair& repair, BatchRe
     const BatchInHand inHand = inhand::batchInUse(repair, batch, around);
     const ProductSheet& sheet = *inHand.sheet;
     const bool byWeight = inHand.batch.mix.filler < smallestBeadMix(sheet);
-    const Laid laid{repair, inHand, sheet, planning, byWeight};
+    const Laid laid{repair, inHand, sheet, planning, inhand::lotBelief(inHand, around), byWeight};
     const Words& words = around.words;
     FiguresScreen::Spec spec;
     spec.name = u"screen_bead"_s;

@@ -5,6 +5,7 @@
 #include "screens/mix_screen.h"
 #include "screens/phrases.h"
 #include "screens/sign_widget.h"
+#include "repair/run_clock.h"
 #include "theme/sizes.h"
 #include "touch/fit_column.h"
 
@@ -86,8 +87,21 @@ void ClockScreen::buildFigure(QBoxLayout* row)
 
 QString ClockScreen::sourceText() const
 {
-    return m_run.mixed.cureCase ? tr("from the sheet, for this layer on this panel")
+    const HowSure* howSure = m_run.howSure();
+    if (!howSure)
+        return m_run.cureCase() ? tr("from the sheet, for this layer on this panel")
                                 : tr("from the sheet, not yet from this panel’s heat");
+    const bool spreading = m_part == Part::Spread;
+    const auto of = [&](const BatchTimes& times) { return words().duration(spreading ? times.gel : times.sand); };
+    const QString from = of(howSure->early);
+    const QString to = of(howSure->late);
+    const QString range =
+        spreading ? tr("gels between %1 and %2").arg(from, to) : tr("sands from between %1 and %2").arg(from, to);
+    QString text = range + u", "_s + phrases::source(howSure->batches, howSure->otherLots);
+    if (m_run.timesBefore)
+        text = tr("As read at %1, before: %2.").arg(words().clockTime(*m_run.readAgainAt), of(*m_run.timesBefore)) +
+               u' ' + Words::title(text);
+    return text;
 }
 
 TapButton* ClockScreen::gelKey(const QString& name, const QString& title, GelPlace place, bool told)
@@ -142,7 +156,7 @@ void ClockScreen::buildRibbon(QBoxLayout* column)
     auto* inside = new QVBoxLayout(box);
     inside->setContentsMargins(px(3), px(1.5), px(3), px(1.5));
     m_ribbon = new PhaseRibbon(theme(), u"phases"_s, box);
-    const std::vector<PhaseSpan> spans = phasesOf(m_run.mixed.times, around().bench.assumptionsOf(m_run));
+    const std::vector<PhaseSpan> spans = phasesOf(m_run, around().bench.assumptionsOf(m_run));
     QStringList names;
     for (const PhaseSpan& each : spans)
         names << words().phase(each.phase);
@@ -152,11 +166,17 @@ void ClockScreen::buildRibbon(QBoxLayout* column)
     auto* row = new QHBoxLayout;
     row->setSpacing(px(sizes::gap));
     row->addWidget(box, 5);
-    if (m_run.mixed.cureCase) {
-        auto* curve = new TapButton(theme(), u"curve_key"_s, TapButton::Kind::Plain, this);
-        curve->setTitle(tr("Curve"));
-        connect(curve, &TapButton::clicked, this, [this] { m_ways.curve(m_run.batch); });
-        row->addWidget(curve, 1);
+    if (m_run.cureCase()) {
+        const auto key = [&](const QString& name, const QString& title, const std::function<void(BatchRef)>& way) {
+            auto* made = new TapButton(theme(), name, TapButton::Kind::Plain, this);
+            made->setTitle(title);
+            made->setTitleSize({5, 3.4});
+            connect(made, &TapButton::clicked, this, [this, way] { way(m_run.batch); });
+            row->addWidget(made, 1);
+        };
+        if (m_run.howSure() && !m_run.sands)
+            key(u"read_while_curing"_s, tr("Read again"), m_ways.readWhileCuring);
+        key(u"curve_key"_s, tr("Curve"), m_ways.curve);
     }
     column->addLayout(row, 2);
 }
@@ -204,7 +224,7 @@ void ClockScreen::showSpreading(const ClockFace& face)
     case Phase::HandsOff:
     case Phase::Sand:
     case Phase::Harder:
-        setSentence(tr("It has gelled by the sheet: hands off"));
+        setSentence(tr("It may have gelled: hands off"));
         m_figure->setText(words().duration(face.sinceHardener));
         m_until->setText(tr("since hardener in"));
         return;
@@ -216,17 +236,24 @@ void ClockScreen::showWaiting(const ClockFace& face)
     const bool boardSet = face.boardSetsIn.value() <= 0.0;
     m_board->setText(boardSet ? QString() : tr("board sets in %1").arg(words().duration(face.boardSetsIn)));
     const bool due = face.phase == Phase::Sand || face.phase == Phase::Harder;
-    answers()->setWayOn(tr("Nail and paper say: it sands"), due ? TapButton::Kind::Go : TapButton::Kind::Way);
+    const bool surely = due && face.sinceHardener >= lateTimes(m_run).sand;
+    answers()->setWayOn(tr("Nail and paper say: it sands"), surely ? TapButton::Kind::Go : TapButton::Kind::Way);
     answers()->setWayOnEnabled(due);
     m_early->setEnabled(!due);
     if (!due) {
         setSentence(tr("Hands off: let it cure"));
-        const Duration left = m_run.mixed.times.sand - face.sinceHardener;
+        const Duration left = earlyTimes(m_run).sand - face.sinceHardener;
         m_figure->setText(words().duration(left));
         m_until->setText(tr("until it may be tested"));
         return;
     }
     setSentence(tr("Nail leaves no mark, paper powders: then sand"));
+    const Duration atLatest = lateTimes(m_run).sand - face.sinceHardener;
+    if (atLatest > seconds(0)) {
+        m_figure->setText(words().duration(atLatest));
+        m_until->setText(tr("until it sands, at the latest"));
+        return;
+    }
     m_figure->setText(words().duration(face.phase == Phase::Sand ? face.toNextPhase : face.sinceHardener));
     m_until->setText(face.phase == Phase::Sand ? tr("of easy sanding left") : tr("since hardener in: it gets harder"));
 }

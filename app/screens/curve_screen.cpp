@@ -37,7 +37,7 @@ CurveScreen::CurveScreen(const Surroundings& around, const Repair& repair, const
 {
     buildFrame(contextOf(repair, words()) + u" · "_s + batchContext(repair, run.batch, words()),
                tr("What goes on inside this layer"));
-    if (const CureOutcome outcome = solveCure(*run.mixed.cureCase))
+    if (const CureOutcome outcome = solveCure(*run.cureCase()))
         m_result = *outcome;
     buildChart(repair.plan->peakLimit);
     buildFigures(repair.plan->peakLimit);

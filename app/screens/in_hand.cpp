@@ -45,6 +45,11 @@ BatchInHand batchInUse(const Repair& repair, BatchRef ref, const Surroundings& a
                        around.bench.planning());
 }
 
+LotBelief lotBelief(const BatchInHand& batch, const Surroundings& around)
+{
+    return batch.sheet ? around.bench.beliefOf(*batch.sheet) : LotBelief{};
+}
+
 void useLot(Settings& settings, const QString& key, const QString& lot)
 {
     QStringList& lots = settings.lots[key];

@@ -23,6 +23,9 @@ inline constexpr int longestLot = 24;
 /// The batch that is mixed next with the product that the bench uses for its class.
 [[nodiscard]] BatchInHand batchInUse(const Repair& repair, BatchRef ref, const Surroundings& around);
 
+/// What is believed of the batch's product with the hardener in use.
+[[nodiscard]] LotBelief lotBelief(const BatchInHand& batch, const Surroundings& around);
+
 /// Puts a lot in front, once; the list keeps the newest few.
 void useLot(Settings& settings, const QString& key, const QString& lot);
 void removeLot(Settings& settings, const QString& key, const QString& lot);

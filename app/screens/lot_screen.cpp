@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/lot_screen.h"
 
+#include "screens/lot_page_screen.h"
 #include "screens/mix_screen.h"
 #include "theme/sizes.h"
 #include "touch/hold_button.h"
@@ -29,7 +30,7 @@ LotScreen::LotScreen(const Surroundings& around, const Repair& repair, BatchRef 
     if (!inhand::lotInUse(around.settings, keyOf(Part::Filler)).isEmpty() &&
         inhand::lotInUse(around.settings, hardenerKey).isEmpty())
         m_part = Part::Hardener;
-    setFocusPolicy(Qt::StrongFocus);
+    setFocusPolicy(Qt::ClickFocus); // takes keys while a lot is keyed in; Tab goes to the controls
     show(asked.isEmpty() ? Page::Tiles : Page::Asking);
 }
 
@@ -86,19 +87,18 @@ void LotScreen::show(Page page)
 QWidget* LotScreen::parts()
 {
     auto* bar = new QWidget(m_body);
-    auto* row = new QHBoxLayout(bar);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(px(sizes::gap));
     const auto told = [this](Part part) {
         const QString lot = inhand::lotInUse(around().settings, keyOf(part));
         return lot.isEmpty() ? tr("not told") : inhand::shownLot(lot);
     };
     const BatchInHand inHand = batch();
-    row->addWidget(partKey(Part::Product, u"part_product"_s, tr("Product"),
-                           inHand.sheet ? inHand.sheet->name : tr("its sheet is not loaded")),
-                   1);
-    row->addWidget(partKey(Part::Filler, u"part_filler"_s, tr("Lot of filler"), told(Part::Filler)), 1);
-    row->addWidget(partKey(Part::Hardener, u"part_hardener"_s, tr("Lot of hardener"), told(Part::Hardener)), 1);
+    lay(bar,
+        {partKey(Part::Product, u"part_product"_s, tr("Product"),
+                 inHand.sheet ? inHand.sheet->name : tr("its sheet is not loaded")),
+         partKey(Part::Filler, u"part_filler"_s, tr("Lot of filler"), told(Part::Filler)),
+         partKey(Part::Hardener, u"part_hardener"_s, tr("Lot of hardener"), told(Part::Hardener)),
+         makeLotPageKey(around(), inHand, m_body, [this](const LotOfProduct& lot) { Q_EMIT pageWanted(lot); })},
+        around().upright ? 2 : 4);
     return bar;
 }
 

@@ -22,6 +22,7 @@ public:
 
 Q_SIGNALS:
     void settingsWanted(const strandbench::Settings& wanted);
+    void pageWanted(const strandbench::LotOfProduct& lot); ///< what this lot taught
 
 protected:
     void keyPressEvent(QKeyEvent* event) override; ///< a lot may be keyed in from a keyboard

@@ -2,6 +2,7 @@
 #include "screens/measure_screens.h"
 
 #include "air/gate.h"
+#include "repair/read_again.h"
 #include "screens/outlooks.h"
 #include "screens/phrases.h"
 #include "substrate/decision.h"
@@ -298,6 +299,24 @@ Screen* makeReadBeforeMixScreen(const Surroundings& around, const Repair& repair
     auto screen = std::make_shared<FiguresScreen*>(nullptr);
     spec.done = [screen](const std::vector<double>& values) {
         Q_EMIT(*screen)->acts({ReadingTaken{readingOf(values)}});
+    };
+    *screen = new FiguresScreen(around, std::move(spec), parent);
+    return *screen;
+}
+
+Screen* makeReadWhileCuringScreen(const Surroundings& around, const Repair& repair, BatchRef batch, QWidget* parent,
+                                  std::function<void()> changeUnits)
+{
+    FiguresScreen::Spec spec = readingSpec(around, repair, std::move(changeUnits));
+    spec.name = u"screen_read_while_curing"_s;
+    spec.sentence = Says::tr("Read air, and the panel beside the filler");
+    spec.wayOn = Says::tr("Read: go on");
+    spec.figures = readingFigures(std::nullopt, around.words);
+    spec.verdict = [around](const auto& values) { return judgeReading(values, around, false); };
+    spec.outlook = outlooks::ofReadingWhileCuring(around, *repair.run(batch));
+    auto screen = std::make_shared<FiguresScreen*>(nullptr);
+    spec.done = [screen, repair, &bench = around.bench](const std::vector<double>& values) {
+        Q_EMIT(*screen)->acts(readWhileCuring(repair, readingOf(values), bench.clock().now(), bench.planning()));
     };
     *screen = new FiguresScreen(around, std::move(spec), parent);
     return *screen;

@@ -21,4 +21,9 @@ namespace strandbench {
 [[nodiscard]] Screen* makeReadBeforeMixScreen(const Surroundings& around, const Repair& repair, BatchRef batch,
                                               QWidget* parent, std::function<void()> changeUnits);
 
+/// Reading air and panel while a batch cures: confirming records the reading and what it makes of every batch of the
+/// repair that cures.
+[[nodiscard]] Screen* makeReadWhileCuringScreen(const Surroundings& around, const Repair& repair, BatchRef batch,
+                                                QWidget* parent, std::function<void()> changeUnits);
+
 } // namespace strandbench

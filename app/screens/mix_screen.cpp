@@ -65,7 +65,8 @@ MixScreen::MixScreen(const Surroundings& around, const Repair& repair, BatchRef 
 void MixScreen::forecast()
 {
     const PlanningSet& planning = around().bench.planning();
-    m_forecast = forecastOf(m_repair, m_batch, m_batch.batch.mix.hardenerShare, planning);
+    m_forecast =
+        forecastOf(m_repair, m_batch, m_batch.batch.mix.hardenerShare, planning, inhand::lotBelief(m_batch, around()));
     m_hold = holdOf(m_repair, m_batch, m_forecast, planning);
 }
 
@@ -228,7 +229,7 @@ void MixScreen::tick()
 
 void MixScreen::showHands()
 {
-    const BatchTimes& times = m_forecast ? m_forecast->times : m_batch.batch.times;
+    const BatchTimes& times = m_forecast ? m_forecast->howSure.early : m_batch.batch.times;
     const HandsOf next{m_repair.id, m_batch.ref,
                        handActs(m_batch.batch.mix.filler, times, around().bench.assumptions())};
     const auto hold = judgeHands(hands::onBench(around().bench), next);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/outlooks.h"
 
+#include "repair/read_again.h"
+
 #include "screens/hands_words.h"
 #include "screens/in_hand.h"
 
@@ -74,15 +76,29 @@ Outlook ofReadingForPlan(const Surroundings& around, const Repair& repair)
 Outlook ofReadingForBatch(const Surroundings& around, const Repair& repair, BatchRef ref)
 {
     return onceRead([&planning = around.bench.planning(), words = around.words, repair,
-                     batch = inhand::batchInUse(repair, ref, around)](const Reading& reading) {
+                     batch = inhand::batchInUse(repair, ref, around),
+                     lot = inhand::lotBelief(inhand::batchInUse(repair, ref, around), around)](const Reading& reading) {
         Repair then = repair;
         then.lastReading = reading;
-        const auto forecast = forecastOf(then, batch, batch.batch.mix.hardenerShare, planning);
+        const auto forecast = forecastOf(then, batch, batch.batch.mix.hardenerShare, planning, lot);
         const auto hold = holdOf(then, batch, forecast, planning);
         QString text = ofForecast(forecast, words);
         if (hold)
             text += u' ' + hands::mixHold(*hold, words);
         return text;
+    });
+}
+
+Outlook ofReadingWhileCuring(const Surroundings& around, const BatchRun& run)
+{
+    return onceRead([&planning = around.bench.planning(), words = around.words, run,
+                     &clock = around.bench.clock()](const Reading& reading) {
+        const auto again = predictAgain(run, reading, clock.now(), planning);
+        if (!again)
+            return Says::tr("Its cure cannot be worked out.");
+        return Says::tr("Gels in %1, before %2. Sands from %3, before %4.")
+            .arg(words.duration(again->times.gel), words.duration(run.times().gel), words.duration(again->times.sand),
+                 words.duration(run.times().sand));
     });
 }
 

@@ -18,4 +18,7 @@ using Outlook = std::function<std::function<Verdict()>(const std::vector<std::op
 /// The same read again before a batch: what becomes of that batch, with the product that the bench uses.
 [[nodiscard]] Outlook ofReadingForBatch(const Surroundings& around, const Repair& repair, BatchRef batch = {});
 
+/// The same read while a batch cures: what becomes of it from the state reached.
+[[nodiscard]] Outlook ofReadingWhileCuring(const Surroundings& around, const BatchRun& run);
+
 } // namespace strandbench::outlooks

@@ -34,6 +34,15 @@ QString batchOf(int batch, int all) { return Says::tr("batch %1 of %2").arg(batc
 
 QString stepOf(int step, int all) { return Says::tr("step %1 of %2").arg(step).arg(all); }
 
+QString source(int batches, int otherLots)
+{
+    if (batches > 0)
+        return Says::tr("from %n batch(es) of this lot", nullptr, batches);
+    if (otherLots > 0)
+        return Says::tr("from %n other lot(s) of this product", nullptr, otherLots);
+    return Says::tr("from the sheet");
+}
+
 QString minuteTick(int minute) { return Says::tr("%1 min").arg(minute); }
 
 QString moreMixes(int count) { return Says::tr("%n more mix(es) running", nullptr, count); }

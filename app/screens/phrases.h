@@ -11,9 +11,11 @@ namespace strandbench::phrases {
 [[nodiscard]] QString beadBand(const Mix& mix, const ProductSheet& sheet, const Words& words);
 [[nodiscard]] QString batchOf(int batch, int all); ///< "batch 1 of 2"
 [[nodiscard]] QString stepOf(int step, int all);   ///< "step 6 of 13"
-[[nodiscard]] QString minuteTick(int minute);      ///< "4 min"
-[[nodiscard]] QString moreMixes(int count);        ///< "2 more running"
-[[nodiscard]] QString noReading();                 ///< "air not read yet"
+/// What a prediction stands on: "from the sheet", "from 14 batches of this lot".
+[[nodiscard]] QString source(int batches, int otherLots);
+[[nodiscard]] QString minuteTick(int minute); ///< "4 min"
+[[nodiscard]] QString moreMixes(int count);   ///< "2 more running"
+[[nodiscard]] QString noReading();            ///< "air not read yet"
 /// Four lines: air and humidity; panel; dew margin; age of the reading and time of day.
 [[nodiscard]] QStringList readingLines(const Reading& reading, TemperatureStep margin, Duration age, const Instant& now,
                                        const Words& words);

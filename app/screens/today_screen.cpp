@@ -20,7 +20,8 @@ TodayScreen::TodayScreen(const Surroundings& around, QWidget* parent) : Screen(a
     m_none->hide();
     content()->addWidget(m_rows, 1);
     content()->addWidget(m_none, 1);
-    answers()->setWayOn({});
+    answers()->setWayOn(tr("Hardener lots"));
+    connect(answers(), &AnswerBar::wayOnTapped, this, &TodayScreen::lotsTapped);
     answers()->stop()->hide();
     around.bench.recorder().readDay(day, [screen = QPointer<TodayScreen>(this)](const Logged<DayBook>& book) {
         if (screen)

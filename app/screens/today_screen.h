@@ -13,6 +13,7 @@ public:
 
 Q_SIGNALS:
     void repairTapped(const QUuid& repair);
+    void lotsTapped();
 
 private:
     void showDay(const Logged<DayBook>& book);

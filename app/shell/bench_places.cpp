@@ -5,9 +5,12 @@
 #include "screens/bead_screen.h"
 #include "screens/curve_screen.h"
 #include "screens/home_screen.h"
+#include "screens/lot_list_screen.h"
+#include "screens/lot_page_screen.h"
 #include "screens/lot_screen.h"
 #include "screens/measure_screens.h"
 #include "screens/mixes_screen.h"
+#include "screens/pat_screen.h"
 #include "screens/plan_screen.h"
 #include "screens/record_screen.h"
 #include "screens/set_up_screen.h"
@@ -51,6 +54,8 @@ Screen* BenchWindow::makeScreen()
         return makeLots(*repair);
     case Place::ReadAgain:
         return makeReadBeforeMixScreen(*m_around, *repair, *nextStep(*repair).batch, this, [this] { changeUnits(); });
+    case Place::ReadWhileCuring:
+        return makeReadWhileCuringScreen(*m_around, *repair, m_curveOf, this, [this] { changeUnits(); });
     case Place::Mixes:
         return makeMixes();
     case Place::Today:
@@ -59,6 +64,15 @@ Screen* BenchWindow::makeScreen()
         return makeRecord();
     case Place::Sheet:
         return new SheetScreen(*m_around, m_recordOf, this);
+    case Place::LotList:
+        return makeLotList();
+    case Place::LotPage:
+        return makeLotPage();
+    case Place::Pat:
+        return makePat();
+    case Place::Forget:
+        return makeForgetScreen(
+            *m_around, m_lot, [this](const LotForgotten& act) { tellOfLot(act, Place::LotPage); }, this);
     case Place::Repair:
         return makeRepairScreen(*repair);
     default:
@@ -138,6 +152,11 @@ Screen* BenchWindow::makeLots(const Repair& repair)
 {
     auto* screen = new LotScreen(*m_around, repair, *nextStep(repair).batch, std::exchange(m_askedLot, {}), this);
     connect(screen, &LotScreen::settingsWanted, this, [this](const Settings& wanted) { remember(wanted); });
+    connect(screen, &LotScreen::pageWanted, this, [this](const LotOfProduct& lot) {
+        m_lot = lot;
+        m_afterLot = Place::Lots;
+        place(Place::LotPage);
+    });
     return screen;
 }
 
@@ -148,7 +167,41 @@ Screen* BenchWindow::makeToday()
         m_recordOf = id;
         place(Place::Record);
     });
+    connect(screen, &TodayScreen::lotsTapped, this, [this] { place(Place::LotList); });
     return screen;
+}
+
+Screen* BenchWindow::makeLotList()
+{
+    auto* screen = new LotListScreen(*m_around, this);
+    connect(screen, &LotListScreen::lotTapped, this, [this](const LotOfProduct& lot) {
+        m_lot = lot;
+        m_afterLot = Place::LotList;
+        place(Place::LotPage);
+    });
+    return screen;
+}
+
+Screen* BenchWindow::makeLotPage()
+{
+    auto* screen = new LotPageScreen(*m_around, m_lot, this);
+    connect(screen, &LotPageScreen::patWanted, this, [this] { place(Place::Pat); });
+    connect(screen, &LotPageScreen::forgetWanted, this, [this] { place(Place::Forget); });
+    return screen;
+}
+
+Screen* BenchWindow::makePat()
+{
+    auto* screen = new PatScreen(*m_around, m_lot, this);
+    connect(screen, &PatScreen::told, this, [this](const Payload& act) {
+        tellOfLot(act, std::holds_alternative<PatGelled>(act) ? Place::LotPage : Place::Pat);
+    });
+    return screen;
+}
+
+void BenchWindow::tellOfLot(const Payload& payload, Place after)
+{
+    write(lotSubject(m_lot), payload, {}, [this, after] { place(after); });
 }
 
 Screen* BenchWindow::makeRecord()
@@ -186,6 +239,10 @@ Ways BenchWindow::ways()
     ways.curve = [this](BatchRef batch) {
         m_curveOf = batch;
         place(Place::Curve);
+    };
+    ways.readWhileCuring = [this](BatchRef batch) {
+        m_curveOf = batch;
+        place(Place::ReadWhileCuring);
     };
     ways.photos = [this] { place(Place::Photos); };
     ways.photo = [this](PhotoMoment moment) { choosePhoto(moment, Place::Repair); };

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "shell/bench_window.h"
 
+#include "screens/in_hand.h"
 #include "theme/sizes.h"
 #include "touch/keyboard_order.h"
 
@@ -43,6 +44,7 @@ BenchWindow::~BenchWindow()
 void BenchWindow::apply(const Settings& settings)
 {
     m_parts.settings = settings;
+    m_parts.bench.setHardenerLot(inhand::lotInUse(settings, hardenerKey));
     m_anyKey.setFootSwitch(settings.footSwitchKey);
     m_parts.speak(settings.language);
     rebuild();
@@ -174,6 +176,7 @@ void BenchWindow::changeSettings(const Settings& wanted, Place next)
 void BenchWindow::remember(const Settings& wanted, std::optional<Place> next)
 {
     m_parts.settings = wanted;
+    m_parts.bench.setHardenerLot(inhand::lotInUse(wanted, hardenerKey));
     const bool saved = m_parts.settingsFile.save(wanted);
     if (next)
         place(*next);
@@ -212,6 +215,7 @@ void BenchWindow::back()
     case Place::Answers:
     case Place::Lots:
     case Place::ReadAgain:
+    case Place::ReadWhileCuring:
         return place(Place::Repair);
     case Place::ParkWhy:
         return place(Place::Ask);
@@ -228,6 +232,13 @@ void BenchWindow::back()
         return place(Place::Record);
     case Place::Record:
         return place(Place::Today);
+    case Place::LotList:
+        return place(Place::Today);
+    case Place::LotPage:
+        return place(m_afterLot);
+    case Place::Pat:
+    case Place::Forget:
+        return place(Place::LotPage);
     case Place::Home:
     case Place::JobNumber:
     case Place::Person:

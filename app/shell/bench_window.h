@@ -78,10 +78,15 @@ private:
         Answers,
         Lots,
         ReadAgain,
+        ReadWhileCuring,
         Mixes,
         Today,
         Record,
         Sheet,
+        LotList,
+        LotPage,
+        Pat,
+        Forget,
         // Beside the steps: makeBeside().
         Ask,
         ParkWhy,
@@ -103,6 +108,11 @@ private:
     [[nodiscard]] Screen* makeCalibrate();
     [[nodiscard]] Screen* makeToday();
     [[nodiscard]] Screen* makeRecord();
+    [[nodiscard]] Screen* makeLotList();
+    [[nodiscard]] Screen* makeLotPage();
+    [[nodiscard]] Screen* makePat();
+    /// Writes an act of the lot whose page is shown; then shows a place.
+    void tellOfLot(const Payload& payload, Place after);
     [[nodiscard]] Screen* makeRepairScreen(const Repair& repair);
     [[nodiscard]] Screen* makeMixes();
     [[nodiscard]] Screen* makeLots(const Repair& repair);
@@ -157,8 +167,10 @@ private:
     QString m_job;
     std::optional<QUuid> m_repair;
     std::optional<Look> m_look;
-    BatchRef m_curveOf; ///< the batch whose curve is shown
-    QString m_askedLot; ///< scanned, and not told yet what it is of
+    BatchRef m_curveOf;                ///< the batch whose curve is shown, or whose air is read
+    LotOfProduct m_lot;                ///< whose page is shown
+    Place m_afterLot = Place::LotList; ///< where its page was come to from
+    QString m_askedLot;                ///< scanned, and not told yet what it is of
     QMap<QString, QVariantMap> m_drafts;
     QString m_draftKey; ///< of the present screen; empty: nothing of it is kept
     QUuid m_recordOf;   ///< the repair whose record is shown; it may have been handed over long ago

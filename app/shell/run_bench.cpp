@@ -104,7 +104,7 @@ int runBench(int argc, char** argv)
     const SystemClock clock;
     const CureEngine engine;
     Recorder recorder(path);
-    auto opened = recorder.open();
+    auto opened = recorder.open(lotsFromDay(clock.now()));
     Bench bench({recorder, clock, {builtInTable(), demoCatalogue(), builtInSteps(), Assumptions{}, engine}});
     AssumptionsFile assumptionsFile = AssumptionsFile::besideLog(path);
     const ReadAssumptions assumptions = assumptionsFile.load();

@@ -103,6 +103,13 @@ public:
                    {batchName(mixed.batch), m_words.mass(mixed.filler), m_words.hardener(mixed.hardener)});
     }
 
+    QString operator()(const PredictedAgain& again) const
+    {
+        return say(QT_TRANSLATE_NOOP("Events", "%1: by this reading sands from %2, before from %3"),
+                   {batchName(again.batch), m_words.duration(again.times.sand),
+                    m_words.duration(m_before.run(again.batch)->times().sand)});
+    }
+
     QString operator()(const EdgesClear& clear) const
     {
         return say(QT_TRANSLATE_NOOP("Events", "%1: edges clear after %2"),
@@ -156,6 +163,11 @@ public:
     {
         return say(QT_TRANSLATE_NOOP("Events", "Note: %1"), {noteText(note)});
     }
+
+    // Of a lot: no record of a repair holds one.
+    QString operator()(const PatMixed&) const { return {}; }
+    QString operator()(const PatGelled&) const { return {}; }
+    QString operator()(const LotForgotten&) const { return {}; }
 
 private:
     [[nodiscard]] QString since(BatchRef batch) const

@@ -57,6 +57,11 @@ constexpr Line lines[] = {
     {"puddle_small", QT_TRANSLATE_NOOP("Reasons", "The puddle is only %1 across, below %2: weigh instead.")},
     {"split_large", QT_TRANSLATE_NOOP("Reasons", "The puddle is %1 across, above %2: split the batch.")},
     {"wider_than_board", QT_TRANSLATE_NOOP("Reasons", "The puddle is %1 across, the board %2: split the batch.")},
+    //: %1 is a share: "8 %"
+    {"lot_faster",
+     QT_TRANSLATE_NOOP("Reasons", "The hardener lot in hand cures %1 faster than its sheet: planned for that.")},
+    {"lot_slower",
+     QT_TRANSLATE_NOOP("Reasons", "The hardener lot in hand cures %1 slower than its sheet: planned for that.")},
     //: %1 is a thickness, %2 and %3 temperatures, %4 a number above one
     {"one_go_too_hot", QT_TRANSLATE_NOOP("Reasons", "%1 in one go reaches %2, limit %3: %4 lifts.")},
     {"greatest_lift_today", QT_TRANSLATE_NOOP("Reasons", "At most %1 in one go today: more would pass %2.")},

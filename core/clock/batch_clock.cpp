@@ -20,7 +20,7 @@ std::vector<PhaseSpan> phasesOf(const BatchTimes& times, const Assumptions& assu
     const auto until = [&](Phase phase, Duration end) {
         if (end <= at)
             return;
-        spans.push_back({phase, at, end});
+        spans.push_back({phase, at, end, end, end});
         at = end;
     };
     until(Phase::Knead, std::min(assumptions.kneading, edges));
@@ -30,6 +30,29 @@ std::vector<PhaseSpan> phasesOf(const BatchTimes& times, const Assumptions& assu
     until(Phase::Sand, easyUntil);
     until(Phase::Harder, easyUntil * (1.0 + harderShare));
     return spans;
+}
+
+std::vector<PhaseSpan> phasesOf(const BatchTimes& times, const BatchTimes& early, const BatchTimes& late,
+                                const Assumptions& assumptions)
+{
+    std::vector<PhaseSpan> spans = phasesOf(times, assumptions);
+    const auto endIn = [](const std::vector<PhaseSpan>& all, const PhaseSpan& span) {
+        const auto same = std::ranges::find(all, span.phase, &PhaseSpan::phase);
+        return same == all.end() ? span.to : same->to;
+    };
+    const std::vector<PhaseSpan> first = phasesOf(early, assumptions);
+    const std::vector<PhaseSpan> last = phasesOf(late, assumptions);
+    for (PhaseSpan& each : spans) {
+        each.toEarly = std::min(each.to, endIn(first, each));
+        each.toLate = std::max(each.to, endIn(last, each));
+    }
+    return spans;
+}
+
+ActTimes alarmsOf(const BatchTimes& early, const BatchTimes& late, const Assumptions& assumptions)
+{
+    return {early.gel * assumptions.edgesAtGel.value(), early.gel, late.sand,
+            std::max(late.sand, Duration(early.sand + early.easySanding))};
 }
 
 void enter(ClockFace& face, const PhaseSpan& span)

@@ -25,6 +25,8 @@ struct PhaseSpan {
     Phase phase = Phase::Knead;
     Duration from;
     Duration to;
+    Duration toEarly = to; ///< when it may end at the earliest
+    Duration toLate = to;  ///< and at the latest
     bool operator==(const PhaseSpan&) const = default;
 };
 
@@ -32,6 +34,21 @@ struct PhaseSpan {
 /// the layer's gel), clear edges until gel, hands off until it sands, sand while it sands easily, harder.
 /// A phase that has no time in it is left out. The last ends where the ribbon is drawn to.
 [[nodiscard]] std::vector<PhaseSpan> phasesOf(const BatchTimes& times, const Assumptions& assumptions);
+/// The same with what each end may come to.
+[[nodiscard]] std::vector<PhaseSpan> phasesOf(const BatchTimes& times, const BatchTimes& early, const BatchTimes& late,
+                                              const Assumptions& assumptions);
+
+/// The times by which a clock counts: its early ends. Edges and gel must not be met late; and from the early end on it
+/// may be tested whether it sands. What it must not be too early for, goes by the late ends: see alarmsOf().
+struct ActTimes {
+    Duration edges;     ///< to be clear: by the early end
+    Duration gel;       ///< by the early end
+    Duration sandFrom;  ///< it sands: by the late end
+    Duration sandUntil; ///< it sands easily: by the early end, but not before it sands
+    bool operator==(const ActTimes&) const = default;
+};
+/// When a person is to be called for each act of a batch.
+[[nodiscard]] ActTimes alarmsOf(const BatchTimes& early, const BatchTimes& late, const Assumptions& assumptions);
 
 /// What a clock shows at one moment.
 struct ClockFace {

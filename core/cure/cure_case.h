@@ -46,6 +46,13 @@ struct AirPoint {
     bool operator==(const AirPoint&) const = default;
 };
 
+/// What a reading found while it cured: layer and stack are so much warmer than the case had them.
+struct FoundWarmer {
+    Duration at;
+    TemperatureStep by; ///< below 0: colder
+    bool operator==(const FoundWarmer&) const = default;
+};
+
 /// Time counts from 'hardener in'. Ranges: `strandbench cure` (exchange/cure_json.h).
 struct CureCase {
     CureKinetics kinetics;
@@ -60,6 +67,7 @@ struct CureCase {
     HeatTransfer front;            ///< over the fresh layer; 0 insulates
     HeatTransfer back;             ///< behind the stack
     Duration horizon;
+    std::vector<FoundWarmer> found = {}; ///< times rising; from each on it goes on from the state reached
     bool operator==(const CureCase&) const = default;
 };
 

@@ -121,6 +121,8 @@ void Marks::begin(const State& start)
         m_result.sand = seconds(0);
 }
 
+void Marks::goOnFrom(double second, const State& state) { offerPeak(hottest(state), second); }
+
 void Marks::take(const Trace& step)
 {
     findMarks(step);

@@ -12,6 +12,8 @@ public:
     Marks(const CureCase& cureCase, const Grid& grid);
 
     void begin(const State& start);
+    /// Goes on from a state that was set anew.
+    void goOnFrom(double second, const State& state);
     /// Takes in one accepted step.
     void take(const Trace& step);
     /// True when gel and sand are found.

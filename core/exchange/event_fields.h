@@ -93,6 +93,15 @@ template <class Io, Is<AirPoint> V> void fields(Io& io, V& v)
     io.temperature(u"temperature_mk"_s, v.temperature);
 }
 
+template <class Io, Is<FoundWarmer> V> void fields(Io& io, V& v)
+{
+    double by = v.by.value();
+    io.duration(u"at_ms"_s, v.at);
+    io.signedNumber(u"by_mk"_s, by, 1e3);
+    if constexpr (Io::reads)
+        v.by = kelvinStep(by);
+}
+
 template <class Io, Is<CureKinetics> V> void fields(Io& io, V& v)
 {
     io.scaled(u"k1_per_1e12_s"_s, v.k1, 1e12);
@@ -123,6 +132,7 @@ template <class Io, Is<CureCase> V> void fields(Io& io, V& v)
     io.scaled(u"front_mw_per_m2_k"_s, v.front, 1e3);
     io.scaled(u"back_mw_per_m2_k"_s, v.back, 1e3);
     io.duration(u"horizon_ms"_s, v.horizon);
+    io.maybeEach(u"found"_s, v.found);
 }
 
 template <class Io, Is<Lift> V> void fields(Io& io, V& v)

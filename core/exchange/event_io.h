@@ -31,6 +31,8 @@ public:
     /// A number or a quantity in SI units, in whole parts of which the key names the size.
     void number(const QString& key, double v, double partsInOne) { quantity(key, grid::whole(v * partsInOne)); }
     template <class Q> void scaled(const QString& key, Q q, double partsInOne) { number(key, q.value(), partsInOne); }
+    /// The same, where it may be below 0.
+    void signedNumber(const QString& key, double v, double partsInOne) { m_json[key] = grid::whole(v * partsInOne); }
     void count(const QString& key, int v) { quantity(key, v); }
     void text(const QString& key, const QString& v) { m_json[key] = v; }
     void flag(const QString& key, bool v) { m_json[key] = v; }
@@ -81,6 +83,12 @@ public:
             list << written(item);
         m_json[key] = list;
     }
+    /// Left out when empty, as older layouts do.
+    template <class T> void maybeEach(const QString& key, const std::vector<T>& v)
+    {
+        if (!v.empty())
+            each(key, v);
+    }
 
     template <class T> [[nodiscard]] static QJsonObject written(const T& v)
     {
@@ -115,6 +123,10 @@ public:
     void number(const QString& key, double& v, double partsInOne)
     {
         v = static_cast<double>(quantity(key, u"")) / partsInOne;
+    }
+    void signedNumber(const QString& key, double& v, double partsInOne)
+    {
+        v = static_cast<double>(m_json.integer(key, -grid::greatest, grid::greatest, {})) / partsInOne;
     }
     template <class Q> void scaled(const QString& key, Q& q, double partsInOne)
     {
@@ -164,6 +176,12 @@ public:
     {
         for (const auto& [path, json] : m_json.objects(key))
             readInto(v.emplace_back(), json, path, m_faults);
+    }
+    template <class T> void maybeEach(const QString& key, std::vector<T>& v)
+    {
+        m_json.known(key);
+        if (m_json.has(key))
+            each(key, v);
     }
 
     template <class T> static void readInto(T& v, const QJsonObject& json, const QString& path, Faults& faults)

@@ -87,6 +87,26 @@ template <class Io, Is<StepDone> V> void fields(Io& io, V& v)
 
 template <class Io, Is<ReadingTaken> V> void fields(Io& io, V& v) { io.part(u"reading"_s, v.reading); }
 
+template <class Io, Is<Belief> V> void fields(Io& io, V& v)
+{
+    double mean = v.mean.value();
+    io.signedNumber(u"mean_millionths"_s, mean, 1e6);
+    io.number(u"spread_millionths"_s, v.spread, 1e6);
+    if constexpr (Io::reads)
+        v.mean = LogRate::ofLogarithm(mean);
+}
+
+template <class Io, Is<HowSure> V> void fields(Io& io, V& v)
+{
+    io.part(u"sheet"_s, v.sheet);
+    io.part(u"early"_s, v.early);
+    io.part(u"late"_s, v.late);
+    io.temperature(u"hottest_mk"_s, v.hottest);
+    io.part(u"log_rate"_s, v.rate);
+    io.count(u"batches"_s, v.batches);
+    io.count(u"other_lots"_s, v.otherLots);
+}
+
 template <class Io, Is<HardenerIn> V> void fields(Io& io, V& v)
 {
     io.part(u"batch"_s, v.batch);
@@ -97,6 +117,43 @@ template <class Io, Is<HardenerIn> V> void fields(Io& io, V& v)
     io.part(u"times"_s, v.times);
     io.maybePart(u"cure_case"_s, v.cureCase);
     io.maybeText(u"hardener_lot"_s, v.hardenerLot);
+    io.maybePart(u"how_sure"_s, v.howSure);
+}
+
+template <class Io, Is<PredictedAgain> V> void fields(Io& io, V& v)
+{
+    io.part(u"batch"_s, v.batch);
+    io.part(u"reading"_s, v.reading);
+    io.part(u"times"_s, v.times);
+    io.part(u"how_sure"_s, v.howSure);
+    io.part(u"cure_case"_s, v.cureCase);
+}
+
+template <class Io, Is<PatMixed> V> void fields(Io& io, V& v)
+{
+    io.text(u"sheet_id"_s, v.sheetId);
+    io.text(u"hardener_lot"_s, v.hardenerLot);
+    io.text(u"lot"_s, v.lot);
+    io.filler(u"filler_mg"_s, v.filler);
+    io.hardener(u"hardener_ug"_s, v.hardener);
+    io.temperature(u"air_mk"_s, v.air);
+    io.duration(u"gel_by_sheet_ms"_s, v.bySheet);
+    io.duration(u"gel_ms"_s, v.gel);
+    io.duration(u"early_ms"_s, v.early);
+    io.duration(u"late_ms"_s, v.late);
+}
+
+template <class Io, Is<PatGelled> V> void fields(Io& io, V& v)
+{
+    io.text(u"sheet_id"_s, v.sheetId);
+    io.text(u"hardener_lot"_s, v.hardenerLot);
+}
+
+template <class Io, Is<LotForgotten> V> void fields(Io& io, V& v)
+{
+    io.text(u"sheet_id"_s, v.sheetId);
+    io.text(u"hardener_lot"_s, v.hardenerLot);
+    io.text(u"reason"_s, v.reason);
 }
 
 template <class Io, class V>

@@ -24,6 +24,9 @@ struct LearningRules {
     int reopenAfter = 3;
     /// How wide the belief is then opened: half or twice the sheet's rate is within one spread of it. Our assumption.
     double reopened = 0.7;
+    /// How long a batch teaches: a tube of hardener keeps for about a year, and what is older is of no lot that is
+    /// still open. Our assumption.
+    Duration remembered = minutes(400.0 * 24 * 60);
     /// What part of the belief the clock's edges hold.
     Fraction shown = Fraction::ofHundred(90);
 };

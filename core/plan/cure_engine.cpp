@@ -4,8 +4,8 @@
 #include "cure/calibrate.h"
 #include "cure/greatest_lift.h"
 #include "cure/rate_factor.h"
-#include "cure/solve.h"
 #include "cure/test_piece.h"
+#include "learning/at_rate.h"
 
 #include <algorithm>
 #include <cmath>
@@ -83,6 +83,13 @@ CureEngine CureEngine::with(const Assumptions& assumptions) const
     return other;
 }
 
+CureEngine CureEngine::with(const CureRates& rates) const
+{
+    CureEngine other(*this);
+    other.m_rates = rates;
+    return other;
+}
+
 Temperature CureEngine::fillerStart(Temperature air) const { return air + m_assumptions.fillerOverAir; }
 
 CureAnswer<CureKinetics> CureEngine::kineticsOf(const ProductSheet& sheet) const
@@ -96,7 +103,7 @@ CureAnswer<CureKinetics> CureEngine::kineticsOf(const ProductSheet& sheet) const
     return kinetics.emplace(key, calibrated(sheet)).first->second;
 }
 
-CureAnswer<CureCase> CureEngine::caseOf(const LayerQuestion& question) const
+CureAnswer<CureCase> CureEngine::layerCase(const LayerQuestion& question) const
 {
     const CureAnswer<CureKinetics> kinetics = kineticsOf(question.sheet);
     if (!kinetics)
@@ -109,12 +116,15 @@ CureAnswer<CureCase> CureEngine::caseOf(const LayerQuestion& question) const
     layer.back = m_assumptions.faceBack;
     layer.horizon =
         horizonFor(question.sheet, std::min(question.reading.air, question.reading.panel), question.hardener);
-    return layer;
+    const auto rate = m_rates.find(question.sheet.id);
+    return rate == m_rates.end() ? layer : atRate(layer, rate->second);
 }
 
-CureAnswer<LayerCure> CureEngine::solve(const CureCase& cureCase) const
+CureAnswer<LayerCure> CureEngine::solve(const CureCase& cureCase, CureUntil until) const
 {
-    const CureOutcome outcome = solveCure(cureCase);
+    CureFineness fine;
+    fine.until = until;
+    const CureOutcome outcome = solveCure(cureCase, fine);
     if (!outcome)
         return tl::unexpected(Reason{u"cure_unsolved"_s, {outcome.error().at}});
     if (!outcome->gel || !outcome->sand) {
@@ -122,37 +132,47 @@ CureAnswer<LayerCure> CureEngine::solve(const CureCase& cureCase) const
             return tl::unexpected(Reason{u"never_sands"_s, {mostHorizon}});
         CureCase longer = cureCase;
         longer.horizon = std::min(mostHorizon, Duration(cureCase.horizon * 4.0));
-        return solve(longer);
+        return solve(longer, until);
     }
     return LayerCure{*outcome->gel, *outcome->sand, outcome->peak, cureCase};
 }
 
 CureAnswer<LayerCure> CureEngine::layer(const LayerQuestion& question) const
 {
-    return caseOf(question).and_then([this](const CureCase& cureCase) { return solve(cureCase); });
+    return layerCase(question).and_then([this](const CureCase& cureCase) { return solve(cureCase); });
+}
+
+CureAnswer<CureCase> CureEngine::boardCase(const ProductSheet& sheet, Temperature air, Fraction hardener,
+                                           Length puddleHeight) const
+{
+    const Reading onBoard{air, air, {}};
+    return layerCase(
+        {sheet, onBoard, hardener, puddleHeight, {{m_assumptions.boardThickness, m_assumptions.boardMaterial, air}}});
+}
+
+CureAnswer<Duration> CureEngine::solveBoard(const CureCase& puddle) const
+{
+    CureFineness fine;
+    fine.until = CureUntil::Marks;
+    const CureOutcome outcome = solveCure(puddle, fine);
+    if (!outcome)
+        return tl::unexpected(Reason{u"cure_unsolved"_s, {outcome.error().at}});
+    if (!outcome->gel)
+        return tl::unexpected(Reason{u"never_sands"_s, {puddle.horizon}});
+    return *outcome->gel;
 }
 
 CureAnswer<Duration> CureEngine::boardGel(const ProductSheet& sheet, Temperature air, Fraction hardener,
                                           Length puddleHeight) const
 {
-    const Reading onBoard{air, air, {}};
-    CureAnswer<CureCase> puddle = caseOf(
-        {sheet, onBoard, hardener, puddleHeight, {{m_assumptions.boardThickness, m_assumptions.boardMaterial, air}}});
-    if (!puddle)
-        return tl::unexpected(puddle.error());
-    CureFineness fine;
-    fine.until = CureUntil::Marks;
-    const CureOutcome outcome = solveCure(*puddle, fine);
-    if (!outcome)
-        return tl::unexpected(Reason{u"cure_unsolved"_s, {outcome.error().at}});
-    if (!outcome->gel)
-        return tl::unexpected(Reason{u"never_sands"_s, {puddle->horizon}});
-    return *outcome->gel;
+    return boardCase(sheet, air, hardener, puddleHeight).and_then([this](const CureCase& puddle) {
+        return solveBoard(puddle);
+    });
 }
 
 CureAnswer<std::optional<Length>> CureEngine::greatestLift(const LayerQuestion& question, Temperature limit) const
 {
-    const CureAnswer<CureCase> layer = caseOf(question);
+    const CureAnswer<CureCase> layer = layerCase(question);
     if (!layer)
         return tl::unexpected(layer.error());
     const auto caseOfThickness = [&](Length thickness) {

@@ -2,12 +2,14 @@
 // Where gel, sand and peak come from: the cure model, solved for this batch on this panel.
 #pragma once
 
-#include "cure/cure_case.h"
+#include "cure/solve.h"
+#include "learning/log_rate.h"
 #include "plan/assumptions.h"
 #include "plan/repair_plan.h"
 
 #include <tl/expected.hpp>
 
+#include <map>
 #include <memory>
 
 namespace strandbench {
@@ -33,6 +35,9 @@ struct LayerCure {
 /// sanding times that would), never_sands (within a day), cure_unsolved.
 template <class T> using CureAnswer = tl::expected<T, Reason>;
 
+/// How much faster than its sheet a product cures, by the sheet's id; what is not named cures as its sheet says.
+using CureRates = std::map<QString, LogRate>;
+
 /// Solves the cure model for plans and clocks. Keeps each sheet's calibration; may be asked from several threads.
 /// A copy shares the calibrations, which hang on no assumption.
 class CureEngine {
@@ -40,10 +45,20 @@ public:
     explicit CureEngine(Assumptions assumptions = {});
     /// The same engine under other assumptions.
     [[nodiscard]] CureEngine with(const Assumptions& assumptions) const;
+    /// The same engine for products that cure faster or slower than their sheets.
+    [[nodiscard]] CureEngine with(const CureRates& rates) const;
+    [[nodiscard]] const CureRates& rates() const { return m_rates; }
+
+    /// The case of a layer, and of the puddle on the board.
+    [[nodiscard]] CureAnswer<CureCase> layerCase(const LayerQuestion& question) const;
+    [[nodiscard]] CureAnswer<CureCase> boardCase(const ProductSheet& sheet, Temperature air, Fraction hardener,
+                                                 Length puddleHeight) const;
 
     [[nodiscard]] CureAnswer<LayerCure> layer(const LayerQuestion& question) const;
     /// How a layer's case turns out; for a case that was stored, or one that was changed.
-    [[nodiscard]] CureAnswer<LayerCure> solve(const CureCase& cureCase) const;
+    [[nodiscard]] CureAnswer<LayerCure> solve(const CureCase& cureCase, CureUntil until = CureUntil::Horizon) const;
+    /// When the puddle of a case has gelled.
+    [[nodiscard]] CureAnswer<Duration> solveBoard(const CureCase& puddle) const;
     /// When the puddle on the board has gelled: the pot life.
     [[nodiscard]] CureAnswer<Duration> boardGel(const ProductSheet& sheet, Temperature air, Fraction hardener,
                                                 Length puddleHeight) const;
@@ -58,9 +73,9 @@ public:
 private:
     struct Calibrations;
     [[nodiscard]] CureAnswer<CureKinetics> kineticsOf(const ProductSheet& sheet) const;
-    [[nodiscard]] CureAnswer<CureCase> caseOf(const LayerQuestion& question) const;
 
     Assumptions m_assumptions;
+    CureRates m_rates;
     std::shared_ptr<Calibrations> m_calibrations;
 };
 

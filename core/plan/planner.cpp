@@ -4,6 +4,7 @@
 #include "plan/planning.h"
 
 #include <algorithm>
+#include <cmath>
 #include <stdexcept>
 
 using namespace Qt::StringLiterals;
@@ -12,6 +13,9 @@ namespace strandbench {
 namespace {
 
 using planning::Job;
+
+/// A lot nearer to its sheet than this is as its sheet says: ours, the printed per cent.
+constexpr double worthAWord = 0.01;
 
 RepairPlan stopped(const Decision& decision)
 {
@@ -83,6 +87,19 @@ void addTotals(RepairPlan& plan, const Job& job)
     }
 }
 
+/// That the lot in the hand is known to cure faster or slower than its sheet, and the plan goes by that.
+std::optional<Reason> lotTold(const Job& job)
+{
+    const CureRates& rates = job.set.engine.rates();
+    const auto rate = rates.find(job.sheet.id);
+    if (rate == rates.end())
+        return std::nullopt;
+    const double faster = rate->second.multiplier() - 1;
+    if (std::abs(faster) < worthAWord)
+        return std::nullopt;
+    return Reason{faster > 0 ? u"lot_faster"_s : u"lot_slower"_s, {Fraction::ofOne(std::abs(faster))}};
+}
+
 /// What deserves a word before mixing: backing, lifts, batches too small for a bead.
 void addAdvice(RepairPlan& plan, const Job& job)
 {
@@ -102,6 +119,8 @@ void addAdvice(RepairPlan& plan, const Job& job)
             break;
         }
     }
+    if (const std::optional<Reason> lot = lotTold(job))
+        plan.reasons.push_back(*lot);
     if (job.sheet.demo)
         plan.reasons.push_back({u"demo_sheet"_s, {}});
 }

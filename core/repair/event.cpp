@@ -7,10 +7,10 @@ namespace strandbench {
 namespace {
 
 /// In the order of the alternatives of Payload. The codes are stored: never change one.
-constexpr std::array<const char*, 17> kinds{
-    "taken_in",     "answered",       "plan_accepted", "step_done",   "reading_taken", "hardener_in",
-    "edges_clear",  "gelled",         "sands",         "sanded",      "turned",        "parked",
-    "assess_again", "taken_up_again", "handed_over",   "photo_taken", "noted",
+constexpr std::array<const char*, 21> kinds{
+    "taken_in",    "answered",    "plan_accepted", "step_done",       "reading_taken", "hardener_in",  "edges_clear",
+    "gelled",      "sands",       "sanded",        "turned",          "parked",        "assess_again", "taken_up_again",
+    "handed_over", "photo_taken", "noted",         "predicted_again", "pat_mixed",     "pat_gelled",   "lot_forgotten",
 };
 static_assert(kinds.size() == std::variant_size_v<Payload>);
 
@@ -21,17 +21,27 @@ QString kindOf(const Payload& payload) { return QString::fromLatin1(kinds[payloa
 int kindVersionOf(const Payload& payload)
 {
     // 2 since lifts, finish and batches hold their cure case; 3 since each lift names its own sheet, and a batch
-    // the lot of its hardener.
-    if (std::holds_alternative<PlanAccepted>(payload) || std::holds_alternative<HardenerIn>(payload))
+    // the lot of its hardener; 4 since a batch says how sure its times are.
+    if (std::holds_alternative<PlanAccepted>(payload))
         return 3;
+    if (std::holds_alternative<HardenerIn>(payload))
+        return 4;
     // 2 since it says what it waits for. Every other kind is in its first layout.
     return std::holds_alternative<Parked>(payload) ? 2 : 1;
+}
+
+bool isOfALot(const Payload& payload)
+{
+    return std::holds_alternative<PatMixed>(payload) || std::holds_alternative<PatGelled>(payload) ||
+           std::holds_alternative<LotForgotten>(payload);
 }
 
 bool isAgainstTheClock(const Payload& payload)
 {
     return std::holds_alternative<HardenerIn>(payload) || std::holds_alternative<EdgesClear>(payload) ||
-           std::holds_alternative<Gelled>(payload) || std::holds_alternative<Sands>(payload);
+           std::holds_alternative<Gelled>(payload) || std::holds_alternative<Sands>(payload) ||
+           std::holds_alternative<PredictedAgain>(payload) || std::holds_alternative<PatMixed>(payload) ||
+           std::holds_alternative<PatGelled>(payload);
 }
 
 } // namespace strandbench

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "clock/clock.h"
-#include "plan/repair_plan.h"
+#include "plan/how_sure.h"
 
 #include <QUuid>
 
@@ -120,10 +120,20 @@ struct HardenerIn { // hardener_in
     QString sheetId;
     QString lot; ///< of the filler's tub; empty: not told
     BatchTimes times;
-    std::optional<CureCase> cureCase; ///< of the layer; empty in events older than the cure engine
-    QString hardenerLot = {};         ///< of the hardener's tube; empty: not told
+    std::optional<CureCase> cureCase;    ///< of the layer; empty in events older than the cure engine
+    QString hardenerLot = {};            ///< of the hardener's tube; empty: not told
+    std::optional<HowSure> howSure = {}; ///< of these times; empty in events older than the learning
     bool operator==(const HardenerIn&) const = default;
 };
+/// A reading was taken while a batch ran: what it comes to from the state reached.
+struct PredictedAgain {
+    BatchRef batch;
+    Reading reading;
+    BatchTimes times; ///< from 'hardener in', like the batch's own
+    HowSure howSure;
+    CureCase cureCase; ///< from 'hardener in', with what was found since
+    bool operator==(const PredictedAgain&) const = default;
+}; // predicted_again
 struct EdgesClear {
     BatchRef batch;
     bool operator==(const EdgesClear&) const = default;
@@ -175,12 +185,44 @@ struct Noted {
     bool operator==(const Noted&) const = default;
 }; // noted
 
+// Of a lot, not of a repair: their subject is lotSubject() of sheet and lot.
+/// A test pat of a lot: a dab of filler with hardener on the board, to see when it gels.
+struct PatMixed {
+    QString sheetId;
+    QString hardenerLot;
+    QString lot; ///< of the filler's tub; empty: not told
+    Mass filler;
+    Mass hardener;
+    Temperature air;
+    Duration bySheet; ///< gels after, by the sheet
+    Duration gel;     ///< as expected of the lot
+    Duration early;   ///< and its earliest and latest
+    Duration late;
+    bool operator==(const PatMixed&) const = default;
+}; // pat_mixed
+struct PatGelled {
+    QString sheetId;
+    QString hardenerLot;
+    bool operator==(const PatGelled&) const = default;
+}; // pat_gelled
+/// What was told of a lot so far no longer counts.
+struct LotForgotten {
+    QString sheetId;
+    QString hardenerLot;
+    QString reason; ///< a code of forgetReasons()
+    bool operator==(const LotForgotten&) const = default;
+}; // lot_forgotten
+
 using Payload = std::variant<TakenIn, Answered, PlanAccepted, StepDone, ReadingTaken, HardenerIn, EdgesClear, Gelled,
-                             Sands, Sanded, Turned, Parked, AssessAgain, TakenUpAgain, HandedOver, PhotoTaken, Noted>;
+                             Sands, Sanded, Turned, Parked, AssessAgain, TakenUpAgain, HandedOver, PhotoTaken, Noted,
+                             PredictedAgain, PatMixed, PatGelled, LotForgotten>;
 
 /// The code of a payload's kind, and the version of its layout that this program writes.
 [[nodiscard]] QString kindOf(const Payload& payload);
 [[nodiscard]] int kindVersionOf(const Payload& payload);
+
+/// True for what happens to a lot and not to a repair.
+[[nodiscard]] bool isOfALot(const Payload& payload);
 
 /// True for the acts against the clock, which may go ahead when the disk refuses (look: the red bar).
 [[nodiscard]] bool isAgainstTheClock(const Payload& payload);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "repair/hands.h"
 
+#include "repair/run_clock.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -185,7 +187,7 @@ HandsOf handsOf(const QUuid& repair, const BatchRun& run, const Assumptions& ass
         return hands;
     const Duration since = elapsed(run.hardenerIn, now);
     const bool handsOff = run.edgesClear || run.panelGelled || run.sands;
-    for (HandSpan span : handActs(run.mixed.filler, run.mixed.times, assumptions)) {
+    for (HandSpan span : handActs(run.mixed.filler, earlyTimes(run), assumptions)) {
         const bool sanding = span.act == HandAct::Sand;
         if (!sanding && handsOff)
             continue;

@@ -49,21 +49,6 @@ std::optional<Reason> productHold(const Repair& repair, const BatchInHand& batch
     return std::nullopt;
 }
 
-CureAnswer<BatchForecast> forecastAnew(const BatchInHand& batch, const CureCase& planned, const Reading& reading,
-                                       Fraction hardener, const CureEngine& engine)
-{
-    std::vector<StackLayer> stack = planned.stack;
-    for (StackLayer& each : stack)
-        each.temperature = reading.panel;
-    const auto cure = engine.layer({*batch.sheet, reading, hardener, planned.thickness, stack});
-    if (!cure)
-        return tl::unexpected(cure.error());
-    const auto board = engine.boardGel(*batch.sheet, reading.air, hardener, batch.batch.mix.puddleHeight);
-    if (!board)
-        return tl::unexpected(board.error());
-    return BatchForecast{batchTimes(*cure, *board, *batch.sheet), cure->peak, cure->cureCase};
-}
-
 } // namespace
 
 const Batch& batchOf(const RepairPlan& plan, BatchRef ref)
@@ -100,14 +85,13 @@ BatchInHand batchInHand(const RepairPlan& plan, BatchRef ref, const QString& pro
 }
 
 std::optional<BatchForecast> forecastOf(const Repair& repair, const BatchInHand& batch, Fraction hardener,
-                                        const PlanningSet& planning)
+                                        const PlanningSet& planning, const LotBelief& lot)
 {
     const std::optional<CureCase>& layer = layerOf(*repair.plan, batch.ref);
     if (!layer || !batch.sheet || !repair.lastReading)
         return std::nullopt;
-    const auto forecast = batch.planned ? forecastBatch({batch.batch, *layer, *batch.sheet}, *repair.lastReading,
-                                                        hardener, planning.engine)
-                                        : forecastAnew(batch, *layer, *repair.lastReading, hardener, planning.engine);
+    const auto forecast =
+        forecastBatch({batch.batch, *layer, *batch.sheet}, *repair.lastReading, hardener, planning.engine, lot);
     return forecast ? std::optional(*forecast) : std::nullopt;
 }
 
@@ -147,6 +131,7 @@ HardenerIn hardenerIn(const BatchInHand& batch, const QString& plannedSheet, Mas
     if (forecast) {
         act.times = forecast->times;
         act.cureCase = forecast->cureCase;
+        act.howSure = forecast->howSure;
     }
     return act;
 }

@@ -27,10 +27,10 @@ struct BatchInHand {
 [[nodiscard]] BatchInHand batchInHand(const RepairPlan& plan, BatchRef ref, const QString& product,
                                       const PlanningSet& planning);
 
-/// What a hardener share makes of a batch now: with the newest reading of the repair. Empty where the plan is older
-/// than the cure engine, its sheet is not loaded, or the cure has no answer.
+/// What a hardener share makes of a batch now: with the newest reading of the repair, of the lot in the hand. Empty
+/// where the plan is older than the cure engine, its sheet is not loaded, or the cure has no answer.
 [[nodiscard]] std::optional<BatchForecast> forecastOf(const Repair& repair, const BatchInHand& batch, Fraction hardener,
-                                                      const PlanningSet& planning);
+                                                      const PlanningSet& planning, const LotBelief& lot);
 
 /// The lowest of what product, panel and seam may come to. Empty in plans older than the cure engine.
 [[nodiscard]] std::optional<Temperature> peakLimitOf(const RepairPlan& plan, const BatchInHand& batch);

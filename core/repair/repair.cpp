@@ -105,6 +105,17 @@ public:
         return {};
     }
 
+    Outcome operator()(const PredictedAgain& again)
+    {
+        BatchRun* run = runOf(again.batch);
+        if (!run || run->sands)
+            return outOfOrder(described(again.batch));
+        run->timesBefore = run->times();
+        run->readAgain = again;
+        run->readAgainAt = m_event.at;
+        return {};
+    }
+
     Outcome operator()(const EdgesClear& clear)
     {
         BatchRun* run = runOf(clear.batch);
@@ -205,6 +216,13 @@ public:
             return Fault{u"noted.text"_s, note.text, FaultKind::Empty, {}};
         m_repair.notes.push_back({note, m_event.at, m_event.person});
         return {};
+    }
+
+    template <class Lot>
+    requires(std::same_as<Lot, PatMixed> || std::same_as<Lot, PatGelled> || std::same_as<Lot, LotForgotten>) Outcome
+    operator()(const Lot& lot)
+    {
+        return conflict(lot.hardenerLot, u"repair"_s, m_repair.id.toString(QUuid::WithoutBraces));
     }
 
     [[nodiscard]] Fault conflict(const QString& value, const QString& field, const QString& held) const

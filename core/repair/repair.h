@@ -17,7 +17,23 @@ struct BatchRun {
     std::optional<Instant> panelGelled;
     std::optional<Instant> sands;
     std::optional<Instant> sanded;
+    std::optional<PredictedAgain> readAgain = {}; ///< the newest, when a reading was taken while it ran
+    std::optional<Instant> readAgainAt = {};
+    std::optional<BatchTimes> timesBefore = {}; ///< what that reading changed
     bool operator==(const BatchRun&) const = default;
+
+    /// As predicted last.
+    [[nodiscard]] const BatchTimes& times() const { return readAgain ? readAgain->times : mixed.times; }
+    /// Null where nobody said.
+    [[nodiscard]] const HowSure* howSure() const
+    {
+        return readAgain ? &readAgain->howSure : mixed.howSure ? &*mixed.howSure : nullptr;
+    }
+    /// Null where the times came from no cure.
+    [[nodiscard]] const CureCase* cureCase() const
+    {
+        return readAgain ? &readAgain->cureCase : mixed.cureCase ? &*mixed.cureCase : nullptr;
+    }
     /// True until it has been sanded: its clock is on the ribbon.
     [[nodiscard]] bool running() const { return !sanded.has_value(); }
 };

@@ -7,7 +7,7 @@ namespace strandbench {
 
 ClockFace clockOf(const BatchRun& run, const Assumptions& assumptions, const Instant& now)
 {
-    const BatchTimes& times = run.mixed.times;
+    const BatchTimes& times = earlyTimes(run);
     ClockFace face = readClock(times, assumptions, elapsed(run.hardenerIn, now));
     if (run.sands) {
         if (face.phase <= Phase::Sand)
@@ -23,6 +23,15 @@ ClockFace clockOf(const BatchRun& run, const Assumptions& assumptions, const Ins
     if (off && face.phase <= Phase::HandsOff)
         enter(face, {Phase::HandsOff, *off, times.sand});
     return face;
+}
+
+const BatchTimes& earlyTimes(const BatchRun& run) { return run.howSure() ? run.howSure()->early : run.times(); }
+
+const BatchTimes& lateTimes(const BatchRun& run) { return run.howSure() ? run.howSure()->late : run.times(); }
+
+std::vector<PhaseSpan> phasesOf(const BatchRun& run, const Assumptions& assumptions)
+{
+    return phasesOf(run.times(), earlyTimes(run), lateTimes(run), assumptions);
 }
 
 } // namespace strandbench

@@ -3,6 +3,7 @@
 #include "repairlog/checks.h"
 #include "repairlog/failure.h"
 #include "repairlog/rows.h"
+#include "repair/lot_book.h"
 
 using namespace Qt::StringLiterals;
 
@@ -50,11 +51,10 @@ public:
             if (auto done = finish(); !done || m_break)
                 return done;
         const auto event = readEvent(record);
-        if (!event) {
+        if (!event)
             m_break = Break{u"event"_s, event.error().detail};
-            return {};
-        }
-        if (const auto fault = apply(m_repair, *event))
+        else if (const auto fault =
+                     m_repair.id.isNull() && isOfALot(event->payload) ? follow(*event) : apply(m_repair, *event))
             m_break =
                 Break{u"event"_s, u"origin %1, seq %2: %3"_s.arg(record.origin).arg(record.seq).arg(inWords(*fault))};
         m_person = record.person;
@@ -86,9 +86,20 @@ public:
     [[nodiscard]] const std::optional<Break>& result() const { return m_break; }
 
 private:
+    /// An event of a lot: those of one lot come one after another.
+    std::optional<Fault> follow(const Event& event)
+    {
+        if (!m_ofLot.empty() && m_ofLot.front().repair != event.repair)
+            m_ofLot.clear();
+        const auto fault = followsOfLot(m_ofLot, event);
+        m_ofLot.push_back(event);
+        return fault;
+    }
+
     const SqlConnection& m_connection;
     VerifyReport& m_report;
     Repair m_repair;
+    std::vector<Event> m_ofLot;
     QString m_person;
     std::optional<Break> m_break;
 };

@@ -7,6 +7,7 @@
 #include "repairlog/rows.h"
 #include "repairlog/schema.h"
 #include "repairlog/transaction.h"
+#include "repair/lot_book.h"
 
 #include <exception>
 
@@ -69,7 +70,7 @@ Logged<EventRecord> recordOf(const EventDraft& draft)
 struct RepairLog::Connection {
     struct Written {
         Event event;
-        Repair repair;
+        std::optional<Repair> repair; ///< empty for an event of a lot
     };
 
     std::unique_ptr<SqlConnection> sql;
@@ -82,6 +83,8 @@ struct RepairLog::Connection {
     [[nodiscard]] Logged<Repair> repair(const QUuid& id);
     [[nodiscard]] Logged<void> refuseOpenPanel(const TakenIn& taken) const;
     [[nodiscard]] Logged<Event> follow(EventRecord& record) const;
+    /// The repair as it is after the event; empty for an event of a lot. DoesNotFollow when it cannot follow.
+    [[nodiscard]] Logged<std::optional<Repair>> after(const Event& event);
     [[nodiscard]] Logged<Written> write(const EventDraft& draft, EventRecord& record);
     [[nodiscard]] Logged<std::vector<RepairSummary>> summaries(const QString& where, const QVariantList& binds) const;
     void remember(const Repair& repair);
@@ -146,16 +149,32 @@ Logged<Event> RepairLog::Connection::follow(EventRecord& record) const
     return event;
 }
 
+Logged<std::optional<Repair>> RepairLog::Connection::after(const Event& event)
+{
+    if (isOfALot(event.payload)) {
+        const auto before = eventsOf(*sql, event.repair);
+        if (!before)
+            return tl::unexpected(before.error());
+        if (const auto fault = followsOfLot(*before, event))
+            return failed(LogTrouble::DoesNotFollow, inWords(*fault));
+        return std::optional<Repair>();
+    }
+    auto folding = repair(event.repair);
+    if (!folding)
+        return tl::unexpected(folding.error());
+    if (const auto fault = apply(*folding, event))
+        return failed(LogTrouble::DoesNotFollow, inWords(*fault));
+    return std::optional<Repair>(*std::move(folding));
+}
+
 Logged<RepairLog::Connection::Written> RepairLog::Connection::write(const EventDraft& draft, EventRecord& record)
 {
     const auto event = follow(record);
     if (!event)
         return tl::unexpected(event.error());
-    auto after = repair(draft.repair);
-    if (!after)
-        return tl::unexpected(after.error());
-    if (const auto fault = apply(*after, *event))
-        return failed(LogTrouble::DoesNotFollow, inWords(*fault));
+    auto changed = after(*event);
+    if (!changed)
+        return tl::unexpected(changed.error());
     if (const auto* taken = std::get_if<TakenIn>(&event->payload))
         if (auto free = refuseOpenPanel(*taken); !free)
             return tl::unexpected(free.error());
@@ -164,9 +183,10 @@ Logged<RepairLog::Connection::Written> RepairLog::Connection::write(const EventD
     for (const QByteArray& bytes : draft.blobs)
         if (auto done = insertBlob(*sql, record, bytes); !done)
             return tl::unexpected(done.error());
-    if (auto done = putSummary(*sql, summaryOf(*after, record.person)); !done)
-        return tl::unexpected(done.error());
-    return Written{*event, *std::move(after)};
+    if (*changed)
+        if (auto done = putSummary(*sql, summaryOf(**changed, record.person)); !done)
+            return tl::unexpected(done.error());
+    return Written{*event, *std::move(changed)};
 }
 
 Logged<std::vector<RepairSummary>> RepairLog::Connection::summaries(const QString& where,
@@ -231,11 +251,17 @@ Logged<Event> RepairLog::append(const EventDraft& draft)
         return tl::unexpected(written.error());
     if (auto done = transaction->commit(); !done)
         return tl::unexpected(done.error());
-    m_connection->remember(written->repair);
+    if (written->repair)
+        m_connection->remember(*written->repair);
     return written->event;
 }
 
 Logged<std::vector<Event>> RepairLog::events(const QUuid& repair) const { return eventsOf(*m_connection->sql, repair); }
+
+Logged<std::vector<Event>> RepairLog::eventsOfLots(const QString& fromLocalDay) const
+{
+    return strandbench::eventsOfLots(*m_connection->sql, fromLocalDay);
+}
 
 Logged<std::vector<RepairSummary>> RepairLog::openRepairs() const { return m_connection->summaries(u"open = 1"_s, {}); }
 

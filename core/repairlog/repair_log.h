@@ -74,11 +74,15 @@ public:
     RepairLog(const RepairLog&) = delete;
     RepairLog& operator=(const RepairLog&) = delete;
 
-    /// Writes one event, its blobs, its day and the repair's summary in one transaction (BEGIN IMMEDIATE).
+    /// Writes one event, its blobs, its day and the repair's summary in one transaction (BEGIN IMMEDIATE). An event
+    /// of a lot has no summary.
     /// On failure nothing is written. The event comes back as it will be read: quantities on the storage grid.
     [[nodiscard]] Logged<Event> append(const EventDraft& draft);
 
+    /// Of a repair, or of a lot by its subject; oldest first.
     [[nodiscard]] Logged<std::vector<Event>> events(const QUuid& repair) const;
+    /// What LotBook is made from, of all repairs and lots, from a local day on: by bench, oldest first.
+    [[nodiscard]] Logged<std::vector<Event>> eventsOfLots(const QString& fromLocalDay) const;
     /// Both in the order of taking in.
     [[nodiscard]] Logged<std::vector<RepairSummary>> openRepairs() const;
     [[nodiscard]] Logged<std::vector<RepairSummary>> repairsOfDay(const QString& localDay) const;

@@ -63,7 +63,11 @@ Logged<Event> readEvent(const EventRecord& record)
     return event;
 }
 
-Logged<std::vector<Event>> eventsOf(const SqlConnection& connection, const QUuid& repair)
+namespace {
+
+/// The events of a condition, read; in the order that it asks for.
+Logged<std::vector<Event>> eventsWhere(const SqlConnection& connection, const QString& condition,
+                                       const QVariantList& binds)
 {
     std::vector<Event> events;
     const auto take = [&](const Row& row) -> Logged<void> {
@@ -73,11 +77,25 @@ Logged<std::vector<Event>> eventsOf(const SqlConnection& connection, const QUuid
         events.push_back(*std::move(event));
         return {};
     };
-    if (auto done = connection.each(u"SELECT %1 FROM event WHERE repair = ? ORDER BY seq"_s.arg(recordColumns()),
-                                    {textOf(repair)}, take);
+    if (auto done = connection.each(u"SELECT %1 FROM event WHERE %2"_s.arg(recordColumns(), condition), binds, take);
         !done)
         return tl::unexpected(done.error());
     return events;
+}
+
+} // namespace
+
+Logged<std::vector<Event>> eventsOf(const SqlConnection& connection, const QUuid& repair)
+{
+    return eventsWhere(connection, u"repair = ? ORDER BY seq"_s, {textOf(repair)});
+}
+
+Logged<std::vector<Event>> eventsOfLots(const SqlConnection& connection, const QString& fromLocalDay)
+{
+    return eventsWhere(connection,
+                       u"local_day >= ? AND kind IN ('taken_in', 'hardener_in', 'predicted_again', 'gelled', 'sands', "
+                       "'pat_mixed', 'pat_gelled', 'lot_forgotten') ORDER BY origin, seq"_s,
+                       {fromLocalDay});
 }
 
 Logged<void> insertBlob(const SqlConnection& connection, const EventRecord& record, const QByteArray& bytes)

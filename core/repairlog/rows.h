@@ -15,6 +15,7 @@ namespace strandbench {
 /// The event that a record holds; Damaged when its payload does not read.
 [[nodiscard]] Logged<Event> readEvent(const EventRecord& record);
 [[nodiscard]] Logged<std::vector<Event>> eventsOf(const SqlConnection& connection, const QUuid& repair);
+[[nodiscard]] Logged<std::vector<Event>> eventsOfLots(const SqlConnection& connection, const QString& fromLocalDay);
 
 /// Stores the bytes by their SHA-256, once, and links them to the event.
 [[nodiscard]] Logged<void> insertBlob(const SqlConnection& connection, const EventRecord& record,

@@ -72,7 +72,7 @@ private:
 
     void gelAndSanding(const BatchRecord& batch)
     {
-        const BatchTimes& predicted = batch.mixed.times;
+        const BatchTimes& predicted = batch.predicted;
         if (batch.edgesClear) {
             const Duration edges = batch.since(*batch.edgesClear);
             if (batch.panelGelled && batch.panelGelled->seq < batch.edgesClear->seq)

@@ -89,6 +89,7 @@ public:
         record.planned = planned.mix;
         record.plannedTimes = planned.times;
         record.mixed = mixed;
+        record.predicted = mixed.times;
         if (mixed.filler.value() > 0)
             record.hardenerShare = Fraction::ofOne(mixed.hardener.value() / mixed.filler.value());
         if (const ProductSheet* sheet = m_catalogue.byId(mixed.sheetId))
@@ -97,6 +98,7 @@ public:
         m_record.batches.push_back(record);
     }
 
+    void operator()(const PredictedAgain& again) { batch(again.batch).predicted = again.times; }
     void operator()(const EdgesClear& clear) { batch(clear.batch).edgesClear = m_told; }
     void operator()(const Gelled& gelled)
     {
@@ -126,6 +128,10 @@ public:
     void operator()(const HandedOver&) { m_record.handedOver = m_told; }
     void operator()(const PhotoTaken&) {} // the folded repair keeps them
     void operator()(const Noted&) {}
+    // Of a lot: folding lets none pass.
+    void operator()(const PatMixed&) {}
+    void operator()(const PatGelled&) {}
+    void operator()(const LotForgotten&) {}
 
 private:
     BatchRecord& batch(BatchRef ref)

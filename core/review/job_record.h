@@ -55,6 +55,7 @@ struct BatchRecord {
     std::optional<Face> face; ///< empty for finishing
     Mix planned;              ///< as the plan had it when the hardener went in
     BatchTimes plannedTimes;  ///< likewise; mixed.times are those predicted as it was mixed
+    BatchTimes predicted;     ///< last: as mixed, or by a reading while it ran
     HardenerIn mixed;
     Fraction hardenerShare;        ///< of filler mass, as mixed
     std::optional<bool> demoSheet; ///< empty when the sheet is no longer known

@@ -17,7 +17,7 @@ ScriptedBench::ScriptedBench(Spec spec)
       m_recorder(std::make_unique<Recorder>(spec.log)),
       m_assumptions(AssumptionsFile::besideLog(spec.log))
 {
-    auto opened = m_recorder->open();
+    auto opened = m_recorder->open(lotsFromDay(spec.start));
     PlanningSet planning = spec.planning
                                ? *spec.planning
                                : PlanningSet{builtInTable(), demoCatalogue(), builtInSteps(), Assumptions{}, m_engine};

@@ -104,7 +104,7 @@ const BatchRun* Walk::run() const
 std::optional<Touch> Walk::onClock(bool spreading) const
 {
     const BatchRun* mix = run();
-    const BatchTimes& times = mix->mixed.times;
+    const BatchTimes& times = mix->times();
     if (spreading)
         return Touch{wayOn, false, times.gel * 0.8};
     // The first batch of fibre filler also tells when it gelled, on the board and on the panel.

@@ -37,8 +37,9 @@ protected:
         const Repair& of = repair(job);
         const BatchRef ref = *nextStep(of).batch;
         const BatchInHand batch = batchInHand(*of.plan, ref, {}, bench().bench().planning());
-        const auto forecast = forecastOf(of, batch, batch.batch.mix.hardenerShare, bench().bench().planning());
-        return {of.id, ref, handActs(batch.batch.mix.filler, forecast->times, bench().bench().assumptions())};
+        const auto forecast = forecastOf(of, batch, batch.batch.mix.hardenerShare, bench().bench().planning(),
+                                         bench().bench().beliefOf(*batch.sheet));
+        return {of.id, ref, handActs(batch.batch.mix.filler, forecast->howSure.early, bench().bench().assumptions())};
     }
     [[nodiscard]] std::vector<HandsOf> running(const QString& job)
     {
@@ -227,7 +228,8 @@ TEST_F(HandsOnBench, ABatchTooHotForItsLiftIsHeldUntilReadAgain)
     walkTo(deepGouge(), Station::Mix);
     const Repair& of = repair(u"4417"_s);
     const BatchInHand batch = batchInHand(*of.plan, {}, {}, bench().bench().planning());
-    const auto hot = forecastOf(of, batch, batch.batch.mix.hardenerShare, bench().bench().planning());
+    const auto hot = forecastOf(of, batch, batch.batch.mix.hardenerShare, bench().bench().planning(),
+                                bench().bench().beliefOf(*batch.sheet));
     ASSERT_TRUE(hot);
     ASSERT_GE(hot->peak, *of.plan->peakLimit) << inCelsius(hot->peak);
     EXPECT_FALSE(wayOn()->isEnabled());

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan_checker.h"
 
+#include "learning/product.h"
+
 #include "air/gate.h"
 #include "pictures/section_picture.h"
 #include "pictures/step_picture.h"
@@ -65,7 +67,8 @@ BatchForecast PlanChecker::forecast(BatchRef ref, double shareOfPlanned) const
     const CureCase& layer =
         ref.finishing ? *plan.finish.cureCase : *plan.lifts.at(static_cast<std::size_t>(planned.lift)).cureCase;
     const Fraction hardener = Fraction::ofOne(planned.mix.hardenerShare.value() * shareOfPlanned);
-    return *forecastBatch({planned, layer, sheetOf(ref)}, *repair().lastReading, hardener, m_engine);
+    return *forecastBatch({planned, layer, sheetOf(ref)}, *repair().lastReading, hardener, m_engine,
+                          LotBelief{priorOf(sheetOf(ref))});
 }
 
 void PlanChecker::expectOnly(const QStringList& expected)
@@ -172,7 +175,8 @@ void PlanChecker::checkMix(BatchRef ref)
                 words().duration(forecast(ref, 1.25).times.gel)});
 }
 
-/// The phases (common practice, no source): kneading 45 s, edges at 0.75 of the gel, hands off from gel to sanding.
+/// The phases (common practice, no source): kneading 45 s, edges at 0.75 of the gel, hands off from gel to sanding. All
+/// count to the early end of what the sheet alone makes likely: nothing was told of the lot.
 void PlanChecker::checkClock(BatchRef ref, bool spreading)
 {
     const BatchTimes& times = repair().run(ref)->mixed.times;
@@ -180,19 +184,27 @@ void PlanChecker::checkClock(BatchRef ref, bool spreading)
     EXPECT_NEAR(inSeconds(times.boardGel), inSeconds(expected.boardGel), 0.002);
     EXPECT_NEAR(inSeconds(times.gel), inSeconds(expected.gel), 0.002);
     EXPECT_NEAR(inSeconds(times.sand), inSeconds(expected.sand), 0.002);
+    const HowSure howSure = forecast(ref).howSure;
+    const BatchTimes& early = howSure.early;
     const Duration since = elapsed(repair().run(ref)->hardenerIn, m_bench.clock().now());
-    const Duration edges = times.gel * 0.75;
-    Duration to = times.sand;
+    const Duration edges = early.gel * 0.75;
+    Duration to = early.sand;
     if (spreading)
-        to = since < seconds(45) ? seconds(45) : since < edges ? edges : times.gel;
-    else if (since >= times.sand)
-        to = times.sand + times.easySanding;
+        to = since < seconds(45) ? seconds(45) : since < edges ? edges : early.gel;
+    else if (since >= howSure.late.sand)
+        to = early.sand + early.easySanding;
+    else if (since >= early.sand)
+        to = howSure.late.sand;
     EXPECT_EQ(text(u"clock_figure"_s), words().duration(to - since));
-    if (since < times.boardGel) {
-        EXPECT_TRUE(text(u"clock_board"_s).endsWith(words().duration(times.boardGel - since)))
+    if (since < early.boardGel) {
+        EXPECT_TRUE(text(u"clock_board"_s).endsWith(words().duration(early.boardGel - since)))
             << text(u"clock_board"_s).toStdString();
     }
-    expectOnly({text(u"context"_s), words().duration(to - since), words().duration(times.boardGel - since), u"1"_s});
+    const auto of = [&](const BatchTimes& each) { return words().duration(spreading ? each.gel : each.sand); };
+    const QString source = text(u"clock_source"_s);
+    EXPECT_TRUE(source.contains(of(early)) && source.contains(of(howSure.late))) << source.toStdString();
+    expectOnly({text(u"context"_s), words().duration(to - since), words().duration(early.boardGel - since), u"1"_s,
+                of(early), of(howSure.late)});
 }
 
 void PlanChecker::checkStep(const std::vector<Step>& steps, int index)

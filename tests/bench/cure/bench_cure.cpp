@@ -5,8 +5,9 @@
 #include "solvers.h"
 
 #include "cure/solve.h"
+#include "exchange/sheets.h"
 #include "learning/learning_rules.h"
-#include "learning/predict.h"
+#include "plan/forecast.h"
 
 #include <algorithm>
 #include <array>
@@ -24,8 +25,8 @@ constexpr int rounds = 101;
 constexpr std::array besides{0.7, 0.8, 0.9, 1.0, 1.1, 1.25, 1.4};
 /// So tight that what is left is small against every target.
 constexpr double referenceTolerance = 1e-9;
-/// Of a lot that nothing is known of but its sheet, 4 to 6 min.
-const Belief firstBatch = ofTheNext({LogRate(), 0.1}, LearningRules().batch);
+/// Of a batch whose lot three others have told of.
+const LotBelief toldLot{ofTheNext({LogRate::ofLogarithm(0.05), 0.04}, LearningRules().batch), 3, 0};
 
 Found solveWithEngine(const CureCase& cureCase, int cells, double tolerance)
 {
@@ -183,13 +184,21 @@ void printRatios(const char* name, const char* version, std::vector<double> rati
                 ratios.back(), ratios[ratios.size() / 2]);
 }
 
+/// What a mix screen asks: layer and puddle, each at middle, ends and the sheet's own rate.
 void printPredictions(const std::vector<BenchCase>& cases)
 {
-    std::printf("\nA whole prediction, interval included, at the engine's own fineness, beside one solve\n");
+    std::printf(
+        "\nA whole prediction of a batch, layer and 12 mm puddle with their interval and by the sheet, beside one\n"
+        "solve of its layer\n");
+    const CureEngine engine;
+    const ProductSheet& sheet = *demoCatalogue().byClass(FillerClass::MixedStrand);
     for (const BenchCase& each : cases) {
+        const BatchCases both{each.cureCase, cases.back().cureCase};
         const std::vector<double> times =
             timesOf({[&] { static_cast<void>(solveCure(each.cureCase)); },
-                     [&] { static_cast<void>(predictCure(each.cureCase, firstBatch, LearningRules().shown)); }},
+                     [&] {
+                         static_cast<void>(solveForecast({both, both, both}, sheet, engine, toldLot));
+                     }},
                     rounds);
         std::printf("  %-22s %3d cells  %7.3f ms  %5.2f times\n", each.name.c_str(), cure::cellsFor(each.cureCase),
                     times[1], times[1] / times[0]);

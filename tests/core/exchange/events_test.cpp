@@ -118,8 +118,9 @@ TEST(EventPayloads, OfAnOlderLayoutAreRead)
     ASSERT_TRUE(older);
     EXPECT_FALSE(std::get<HardenerIn>(*older).cureCase);
     EXPECT_TRUE(std::get<HardenerIn>(*older).hardenerLot.isEmpty());
-    EXPECT_EQ(kindVersionOf(*older), 3);
-    EXPECT_THAT(faultsOf(decodePayload(u"hardener_in"_s, 4, "{}")), ElementsAre("version|4|NotOneOf|1,2,3"));
+    EXPECT_FALSE(std::get<HardenerIn>(*older).howSure);
+    EXPECT_EQ(kindVersionOf(*older), 4);
+    EXPECT_THAT(faultsOf(decodePayload(u"hardener_in"_s, 5, "{}")), ElementsAre("version|5|NotOneOf|1,2,3,4"));
 }
 
 struct Refused {

@@ -84,6 +84,25 @@ CureCase sampleCureCase()
     return c;
 }
 
+/// The same with what a reading found, colder and then warmer.
+CureCase sampleReadAgain()
+{
+    CureCase c = sampleCureCase();
+    c.found = {{ms(300'003), stepMk(-2'501)}, {ms(400'001), stepMk(12'345)}};
+    return c;
+}
+
+HowSure sampleHowSure()
+{
+    return {{ms(300'001), ms(401'001), ms(502'001), ms(604'001)},
+            {ms(250'002), ms(351'002), ms(452'002), ms(604'002)},
+            {ms(350'003), ms(451'003), ms(552'003), ms(604'003)},
+            mk(331'234),
+            {LogRate::ofLogarithm(-123'457 / 1e6), 81'235 / 1e6},
+            14,
+            3};
+}
+
 RepairPlan samplePlan()
 {
     RepairPlan p;
@@ -148,7 +167,13 @@ std::vector<Payload> samplePayloads()
         PlanAccepted{{}, sampleStop()},
         StepDone{Stage::HandOver, 3, u"nail_and_paper"_s},
         ReadingTaken{reading},
-        HardenerIn{batch, mg(58'420), ug(1'168'400), u"demo_mixed_strand"_s, u"L7"_s, times, sampleCureCase(), u"H3"_s},
+        HardenerIn{batch, mg(58'420), ug(1'168'400), u"demo_mixed_strand"_s, u"L7"_s, times, sampleCureCase(), u"H3"_s,
+                   sampleHowSure()},
+        PredictedAgain{batch, reading, times, sampleHowSure(), sampleReadAgain()},
+        PatMixed{u"demo_mixed_strand"_s, u"H3"_s, u"L7"_s, mg(20'000), ug(400'000), mk(294'401), ms(301'125),
+                 ms(290'000), ms(251'500), ms(340'001)},
+        PatGelled{u"demo_mixed_strand"_s, u"H3"_s},
+        LotForgotten{u"demo_mixed_strand"_s, u"H3"_s, u"told_wrong"_s},
         EdgesClear{batch},
         Gelled{batch, GelPlace::Board},
         Sands{batch},
