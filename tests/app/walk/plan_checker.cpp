@@ -184,7 +184,12 @@ void PlanChecker::checkClock(BatchRef ref, bool spreading)
     EXPECT_NEAR(inSeconds(times.boardGel), inSeconds(expected.boardGel), 0.002);
     EXPECT_NEAR(inSeconds(times.gel), inSeconds(expected.gel), 0.002);
     EXPECT_NEAR(inSeconds(times.sand), inSeconds(expected.sand), 0.002);
-    const HowSure howSure = forecast(ref).howSure;
+    const HowSure& howSure = *repair().run(ref)->howSure(); // as stored, to the millisecond
+    for (const auto& [stored, computed] :
+         {std::pair{howSure.early, forecast(ref).howSure.early}, std::pair{howSure.late, forecast(ref).howSure.late}}) {
+        EXPECT_NEAR(inSeconds(stored.gel), inSeconds(computed.gel), 0.002);
+        EXPECT_NEAR(inSeconds(stored.sand), inSeconds(computed.sand), 0.002);
+    }
     const BatchTimes& early = howSure.early;
     const Duration since = elapsed(repair().run(ref)->hardenerIn, m_bench.clock().now());
     const Duration edges = early.gel * 0.75;
