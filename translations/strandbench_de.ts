@@ -712,6 +712,11 @@
             <numerusform>%n Abweichungen</numerusform>
         </translation>
     </message>
+    <message>
+        <source>overridden: %1. Reason: %2</source>
+        <extracomment>%1 is a stop, %2 a reason: &quot;Damp&quot;, &quot;Proved by another test&quot;</extracomment>
+        <translation>übergangen: %1. Grund: %2</translation>
+    </message>
 </context>
 <context>
     <name>Events</name>
@@ -827,6 +832,23 @@
     <message>
         <source>%1: by this reading sands from %2, before from %3</source>
         <translation>%1: nach dieser Ablesung schleifbar ab %2, vorher ab %3</translation>
+    </message>
+    <message>
+        <source>%1: alarm answered: %2</source>
+        <translation>%1: Alarm bestätigt: %2</translation>
+    </message>
+    <message>
+        <source>Overridden by the supervisor: %1. Reason: %2</source>
+        <translation>Vom Meister übergangen: %1. Grund: %2</translation>
+    </message>
+    <message>
+        <source>Signed off by the supervisor</source>
+        <translation>Vom Meister abgenommen</translation>
+    </message>
+    <message>
+        <source>Correction of no. %1: %2</source>
+        <extracomment>%1 is the number of the event that is put right, %2 what the supervisor wrote</extracomment>
+        <translation>Berichtigung zu Nr. %1: %2</translation>
     </message>
 </context>
 <context>
@@ -1273,6 +1295,66 @@
     <message>
         <source>Of the PDF: metric or us; otherwise metric.</source>
         <translation>Im PDF: metric oder us; sonst metric.</translation>
+    </message>
+    <message>
+        <source>%1: refused, %2</source>
+        <translation>%1: verweigert, %2</translation>
+    </message>
+    <message>
+        <source>; the next PIN is looked at in %1 s</source>
+        <translation>; die nächste PIN wird in %1 s angesehen</translation>
+    </message>
+    <message>
+        <source>the refusal could not be written into the log</source>
+        <translation>die Verweigerung ließ sich nicht ins Protokoll schreiben</translation>
+    </message>
+    <message>
+        <source>A supervisor&apos;s act on a log that no bench has open; the PIN on standard input.</source>
+        <translation>Eine Handlung des Meisters an einem Protokoll, das keine Werkbank offen hat; die PIN auf der Standardeingabe.</translation>
+    </message>
+    <message>
+        <source>sign_off, override, correct, forget or new_pin.</source>
+        <translation>sign_off, override, correct, forget oder new_pin.</translation>
+    </message>
+    <message>
+        <source>Who does it.</source>
+        <translation>Wer es tut.</translation>
+    </message>
+    <message>
+        <source>Of sign_off, override, correct: the repair.</source>
+        <translation>Von sign_off, override, correct: die Reparatur.</translation>
+    </message>
+    <message>
+        <source>Of override: the stop.</source>
+        <translation>Von override: der Halt.</translation>
+    </message>
+    <message>
+        <source>Of correct: the entry that is put right.</source>
+        <translation>Von correct: der Eintrag, der berichtigt wird.</translation>
+    </message>
+    <message>
+        <source>Of correct: what is right.</source>
+        <translation>Von correct: was richtig ist.</translation>
+    </message>
+    <message>
+        <source>Of forget: the product&apos;s sheet.</source>
+        <translation>Von forget: das Blatt des Produkts.</translation>
+    </message>
+    <message>
+        <source>Of forget: the hardener&apos;s lot.</source>
+        <translation>Von forget: die Charge des Härters.</translation>
+    </message>
+    <message>
+        <source>Of override and forget: why.</source>
+        <translation>Von override und forget: warum.</translation>
+    </message>
+    <message>
+        <source>%1: cannot be written</source>
+        <translation>%1: lässt sich nicht schreiben</translation>
+    </message>
+    <message>
+        <source>pin: allowed are %1 to %2 digits, neither all alike nor in their order</source>
+        <translation>pin: erlaubt sind %1 bis %2 Ziffern, weder alle gleich noch der Reihe nach</translation>
     </message>
 </context>
 <context>
@@ -1842,6 +1924,22 @@
     <message>
         <source>Go back home and open the card again.</source>
         <translation>Zum Anfang zurück und die Karte neu öffnen.</translation>
+    </message>
+    <message>
+        <source>Another copy of the program has this bench.</source>
+        <translation>Ein zweites Programm hat diese Werkbank.</translation>
+    </message>
+    <message>
+        <source>Work there, or close it and try again.</source>
+        <translation>Dort arbeiten, oder es schließen und noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>This is the supervisor’s to do.</source>
+        <translation>Das ist Sache des Meisters.</translation>
+    </message>
+    <message>
+        <source>It needs the supervisor’s PIN.</source>
+        <translation>Es braucht die PIN des Meisters.</translation>
     </message>
 </context>
 <context>
@@ -3252,6 +3350,166 @@
         <source>The hardener lot in hand cures %1 slower than its sheet: planned for that.</source>
         <translation>Die Härtercharge in der Hand härtet %1 langsamer als ihr Blatt: so geplant.</translation>
     </message>
+    <message>
+        <source>Overridden by the supervisor: %1.</source>
+        <extracomment>%1 is a stop: &quot;Damp&quot;</extracomment>
+        <translation>Vom Meister übergangen: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>RecordScreen</name>
+    <message>
+        <source>Deviation</source>
+        <translation>Abweichung</translation>
+    </message>
+</context>
+<context>
+    <name>Roles</name>
+    <message>
+        <source>edges due soon</source>
+        <translation>Ränder bald fällig</translation>
+    </message>
+    <message>
+        <source>it gels</source>
+        <translation>es geliert</translation>
+    </message>
+    <message>
+        <source>it sands</source>
+        <translation>es lässt sich schleifen</translation>
+    </message>
+    <message>
+        <source>sanding time over</source>
+        <translation>Schleifzeit vorbei</translation>
+    </message>
+    <message>
+        <source>Hands off: it gels</source>
+        <translation>Hände weg: es geliert</translation>
+    </message>
+    <message>
+        <source>Sand: it is ready</source>
+        <translation>Schleifen: es ist so weit</translation>
+    </message>
+    <message>
+        <source>Sand now: it hardens</source>
+        <translation>Jetzt schleifen: wird hart</translation>
+    </message>
+    <message>
+        <source>sign-off</source>
+        <translation>Abnahme</translation>
+    </message>
+    <message>
+        <source>override of a stop</source>
+        <translation>Übergehen eines Halts</translation>
+    </message>
+    <message>
+        <source>change of a product sheet</source>
+        <translation>Ändern eines Produktblatts</translation>
+    </message>
+    <message>
+        <source>restoring a backup</source>
+        <translation>Zurückholen einer Sicherung</translation>
+    </message>
+    <message>
+        <source>forgetting a lot</source>
+        <translation>Vergessen einer Charge</translation>
+    </message>
+    <message>
+        <source>correction of a record</source>
+        <translation>Berichtigung einer Akte</translation>
+    </message>
+    <message>
+        <source>change of the PIN</source>
+        <translation>Ändern der PIN</translation>
+    </message>
+    <message>
+        <source>without a PIN</source>
+        <translation>ohne PIN</translation>
+    </message>
+    <message>
+        <source>wrong PIN</source>
+        <translation>falsche PIN</translation>
+    </message>
+    <message>
+        <source>within the wait after wrong PINs</source>
+        <translation>in der Wartezeit nach falschen PINs</translation>
+    </message>
+    <message>
+        <source>no PIN is set</source>
+        <translation>keine PIN gesetzt</translation>
+    </message>
+    <message>
+        <source>the try could not be counted</source>
+        <translation>der Versuch ließ sich nicht zählen</translation>
+    </message>
+    <message>
+        <source>Proved by another test</source>
+        <translation>Durch andere Prüfung belegt</translation>
+    </message>
+    <message>
+        <source>The vehicle maker’s manual allows it</source>
+        <translation>Die Anleitung des Herstellers erlaubt es</translation>
+    </message>
+    <message>
+        <source>A trial piece, not for a vehicle</source>
+        <translation>Probestück, nicht für ein Fahrzeug</translation>
+    </message>
+    <message>
+        <source>Clear the edges: %1</source>
+        <extracomment>%1 is a time left: &quot;0:20&quot;</extracomment>
+        <translation>Ränder frei machen: %1</translation>
+    </message>
+    <message>
+        <source>Clear the edges now</source>
+        <translation>Ränder jetzt frei machen</translation>
+    </message>
+    <message numerus="yes">
+        <source>+%n more</source>
+        <translation>
+            <numerusform>+%n weiterer</numerusform>
+            <numerusform>+%n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Clock set on by %1. Mixes run on.</source>
+        <translation>Uhr um %1 vorgestellt. Mischungen laufen weiter.</translation>
+    </message>
+    <message>
+        <source>Clock set back by %1. Mixes run on.</source>
+        <translation>Uhr um %1 zurückgestellt. Mischungen laufen weiter.</translation>
+    </message>
+    <message>
+        <source>The machine slept %1. Mixes ran on.</source>
+        <translation>Der Rechner schlief %1. Mischungen liefen weiter.</translation>
+    </message>
+    <message>
+        <source>Local time goes on by %1. Mixes run on.</source>
+        <translation>Ortszeit rückt um %1 vor. Mischungen laufen weiter.</translation>
+    </message>
+    <message>
+        <source>Local time goes back by %1. Mixes run on.</source>
+        <translation>Ortszeit geht um %1 zurück. Mischungen laufen weiter.</translation>
+    </message>
+    <message>
+        <source>The machine restarted after %1. Mixes ran on.</source>
+        <translation>Rechner nach %1 neu gestartet. Mischungen liefen weiter.</translation>
+    </message>
+    <message>
+        <source>The clock stands %1 behind the log: set it.</source>
+        <translation>Die Uhr steht %1 hinter dem Protokoll: stellen.</translation>
+    </message>
+    <message>
+        <source>Refused: %1, %2</source>
+        <extracomment>%1 is an act, %2 why: &quot;sign-off&quot;, &quot;wrong PIN&quot;</extracomment>
+        <translation>Verweigert: %1, %2</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN set at the machine</source>
+        <translation>PIN des Meisters am Rechner gesetzt</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN set</source>
+        <translation>PIN des Meisters gesetzt</translation>
+    </message>
 </context>
 <context>
     <name>Settings</name>
@@ -4590,6 +4848,21 @@
     </message>
 </context>
 <context>
+    <name>SupervisorScreens</name>
+    <message>
+        <source>Why is this stop overridden?</source>
+        <translation>Warum wird dieser Halt übergangen?</translation>
+    </message>
+    <message>
+        <source>Which entry is to be put right?</source>
+        <translation>Welcher Eintrag ist zu berichtigen?</translation>
+    </message>
+    <message>
+        <source>See what happened to the bench</source>
+        <translation>Was an der Werkbank geschah</translation>
+    </message>
+</context>
+<context>
     <name>TakeInScreen</name>
     <message>
         <source>More</source>
@@ -4812,6 +5085,82 @@
     <message>
         <source>A scan came without its Enter. Set the scanner to end with Enter.</source>
         <translation>Ein Scan kam ohne Enter. Scanner so einstellen, dass er mit Enter endet.</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN, to sign off</source>
+        <translation>PIN des Meisters, zum Abnehmen</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN, to override</source>
+        <translation>PIN des Meisters, zum Übergehen</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN, to forget them</source>
+        <translation>PIN des Meisters, zum Vergessen</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN, to put it right</source>
+        <translation>PIN des Meisters, zum Berichtigen</translation>
+    </message>
+    <message>
+        <source>The supervisor’s PIN</source>
+        <translation>Die PIN des Meisters</translation>
+    </message>
+    <message>
+        <source>signs as %1</source>
+        <translation>zeichnet als %1</translation>
+    </message>
+    <message>
+        <source>Give the PIN</source>
+        <translation>PIN eingeben</translation>
+    </message>
+    <message>
+        <source>What is right?</source>
+        <translation>Was ist richtig?</translation>
+    </message>
+    <message>
+        <source>Put it right</source>
+        <translation>Berichtigen</translation>
+    </message>
+    <message>
+        <source>The PIN that holds now</source>
+        <translation>Die PIN, die jetzt gilt</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Key in the new PIN</source>
+        <translation>Neue PIN eintippen</translation>
+    </message>
+    <message>
+        <source>Key in the new PIN again</source>
+        <translation>Neue PIN noch einmal eintippen</translation>
+    </message>
+    <message>
+        <source>Set this PIN</source>
+        <translation>Diese PIN setzen</translation>
+    </message>
+    <message>
+        <source>The two are not the same.</source>
+        <translation>Die beiden sind nicht gleich.</translation>
+    </message>
+    <message>
+        <source>Go back and key it in anew.</source>
+        <translation>Zurückgehen und neu eintippen.</translation>
+    </message>
+    <message>
+        <source>This PIN is too easy to guess.</source>
+        <translation>Diese PIN ist zu leicht zu erraten.</translation>
+    </message>
+    <message>
+        <source>Go back and choose another.</source>
+        <translation>Zurückgehen und eine andere wählen.</translation>
+    </message>
+    <message>
+        <source>Only looking: another copy of the program has this bench.</source>
+        <translation>Nur ansehen: ein zweites Programm hat diese Werkbank.</translation>
     </message>
 </context>
 <context>
@@ -5594,6 +5943,56 @@
     </message>
 </context>
 <context>
+    <name>strandbench::PinScreen</name>
+    <message numerus="yes">
+        <source>%n digit(s)</source>
+        <translation>
+            <numerusform>%n Ziffer</numerusform>
+            <numerusform>%n Ziffern</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The PIN is looked at</source>
+        <translation>Die PIN wird geprüft</translation>
+    </message>
+    <message>
+        <source>No PIN is set on this bench.</source>
+        <translation>An dieser Werkbank ist keine PIN gesetzt.</translation>
+    </message>
+    <message>
+        <source>Set it: bench set-up, people.</source>
+        <translation>Setzen: Einrichtung, Leute.</translation>
+    </message>
+    <message>
+        <source>The try cannot be counted, so it was not looked at.</source>
+        <translation>Der Versuch lässt sich nicht zählen, also wurde er nicht angesehen.</translation>
+    </message>
+    <message>
+        <source>Check the disk and the PIN’s file.</source>
+        <translation>Platte und Datei der PIN prüfen.</translation>
+    </message>
+    <message>
+        <source>The wait was not over: it was not looked at.</source>
+        <translation>Die Wartezeit war nicht vorbei: nicht angesehen.</translation>
+    </message>
+    <message>
+        <source>Key it in again.</source>
+        <translation>Noch einmal eintippen.</translation>
+    </message>
+    <message>
+        <source>That is not the PIN.</source>
+        <translation>Das ist nicht die PIN.</translation>
+    </message>
+    <message>
+        <source>The try is in the log.</source>
+        <translation>Der Versuch steht im Protokoll.</translation>
+    </message>
+    <message>
+        <source>Wrong PINs were given. The next in %1.</source>
+        <translation>Falsche PINs wurden eingegeben. Die nächste in %1.</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::PlanScreen</name>
     <message>
         <source>%1, %2: fill both faces</source>
@@ -5663,8 +6062,20 @@
         <translation>Diese Akte ist nicht lesbar.</translation>
     </message>
     <message>
-        <source>Deviation</source>
-        <translation>Abweichung</translation>
+        <source>supervisor</source>
+        <translation>Meister</translation>
+    </message>
+    <message>
+        <source>Signed off: %1, %2</source>
+        <translation>Abgenommen: %1, %2</translation>
+    </message>
+    <message>
+        <source>Sign off</source>
+        <translation>Abnehmen</translation>
+    </message>
+    <message>
+        <source>Put right</source>
+        <translation>Berichtigen</translation>
     </message>
 </context>
 <context>
@@ -5695,6 +6106,18 @@
     <message>
         <source>What to do instead</source>
         <translation>Was stattdessen tun</translation>
+    </message>
+    <message>
+        <source>Override</source>
+        <translation>Übergehen</translation>
+    </message>
+    <message>
+        <source>supervisor: hold 1 s</source>
+        <translation>Meister: 1 s halten</translation>
+    </message>
+    <message>
+        <source>There is nothing to plan here, whoever decides.</source>
+        <translation>Hier gibt es nichts zu planen, wer auch entscheidet.</translation>
     </message>
 </context>
 <context>
@@ -5739,6 +6162,17 @@
     <message>
         <source>What was answered</source>
         <translation>Die Antworten</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::Ribbon</name>
+    <message>
+        <source>Caution</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>No sound</source>
+        <translation>Kein Ton</translation>
     </message>
 </context>
 <context>
@@ -5976,6 +6410,18 @@
         <source>hold 1 s; what is logged keeps the name</source>
         <translation>1 s halten; im Protokoll bleibt der Name</translation>
     </message>
+    <message>
+        <source>Supervisor’s PIN</source>
+        <translation>PIN des Meisters</translation>
+    </message>
+    <message>
+        <source>set: change it</source>
+        <translation>gesetzt: ändern</translation>
+    </message>
+    <message>
+        <source>not set yet</source>
+        <translation>noch nicht gesetzt</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::SetUpScreen</name>
@@ -6149,6 +6595,25 @@
         <source>Hardener lots</source>
         <translation>Härterchargen</translation>
     </message>
+    <message>
+        <source>signed off</source>
+        <translation>abgenommen</translation>
+    </message>
+    <message>
+        <source>to sign off</source>
+        <translation>abzunehmen</translation>
+    </message>
+    <message>
+        <source>This bench</source>
+        <translation>Diese Werkbank</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies): clocks, refused acts, PIN</source>
+        <translation>
+            <numerusform>%n Eintrag: Uhren, verweigerte Handlungen, PIN</numerusform>
+            <numerusform>%n Einträge: Uhren, verweigerte Handlungen, PIN</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>strandbench::TroubleWindow</name>
@@ -6163,6 +6628,18 @@
     <message>
         <source>Close the program</source>
         <translation>Programm schließen</translation>
+    </message>
+    <message>
+        <source>This bench is in use</source>
+        <translation>Diese Werkbank ist in Gebrauch</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>Look only</source>
+        <translation>Nur ansehen</translation>
     </message>
 </context>
 <context>

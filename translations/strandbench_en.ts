@@ -46,6 +46,16 @@
     </message>
 </context>
 <context>
+    <name>Roles</name>
+    <message numerus="yes">
+        <source>+%n more</source>
+        <translation>
+            <numerusform>+%n more</numerusform>
+            <numerusform>+%n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Words</name>
     <message numerus="yes">
         <source>%n batch(es)</source>
@@ -86,12 +96,32 @@
     </message>
 </context>
 <context>
+    <name>strandbench::PinScreen</name>
+    <message numerus="yes">
+        <source>%n digit(s)</source>
+        <translation>
+            <numerusform>%n digit</numerusform>
+            <numerusform>%n digits</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>strandbench::RefusalScreen</name>
     <message numerus="yes">
         <source>and %n more</source>
         <translation>
             <numerusform>and %n more</numerusform>
             <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::TodayScreen</name>
+    <message numerus="yes">
+        <source>%n entry(ies): clocks, refused acts, PIN</source>
+        <translation>
+            <numerusform>%n entry: clocks, refused acts, PIN</numerusform>
+            <numerusform>%n entries: clocks, refused acts, PIN</numerusform>
         </translation>
     </message>
 </context>

@@ -712,6 +712,11 @@
             <numerusform>%n desviaciones</numerusform>
         </translation>
     </message>
+    <message>
+        <source>overridden: %1. Reason: %2</source>
+        <extracomment>%1 is a stop, %2 a reason: &quot;Damp&quot;, &quot;Proved by another test&quot;</extracomment>
+        <translation>anulado: %1. Motivo: %2</translation>
+    </message>
 </context>
 <context>
     <name>Events</name>
@@ -827,6 +832,23 @@
     <message>
         <source>%1: by this reading sands from %2, before from %3</source>
         <translation>%1: según esta lectura se lija desde %2, antes desde %3</translation>
+    </message>
+    <message>
+        <source>%1: alarm answered: %2</source>
+        <translation>%1: alarma atendida: %2</translation>
+    </message>
+    <message>
+        <source>Overridden by the supervisor: %1. Reason: %2</source>
+        <translation>Anulado por el supervisor: %1. Motivo: %2</translation>
+    </message>
+    <message>
+        <source>Signed off by the supervisor</source>
+        <translation>Visado por el supervisor</translation>
+    </message>
+    <message>
+        <source>Correction of no. %1: %2</source>
+        <extracomment>%1 is the number of the event that is put right, %2 what the supervisor wrote</extracomment>
+        <translation>Corrección del n.º %1: %2</translation>
     </message>
 </context>
 <context>
@@ -1273,6 +1295,66 @@
     <message>
         <source>Of the PDF: metric or us; otherwise metric.</source>
         <translation>Del PDF: metric o us; si no, metric.</translation>
+    </message>
+    <message>
+        <source>%1: refused, %2</source>
+        <translation>%1: denegado, %2</translation>
+    </message>
+    <message>
+        <source>; the next PIN is looked at in %1 s</source>
+        <translation>; el próximo PIN se mira dentro de %1 s</translation>
+    </message>
+    <message>
+        <source>the refusal could not be written into the log</source>
+        <translation>la denegación no se pudo escribir en el registro</translation>
+    </message>
+    <message>
+        <source>A supervisor&apos;s act on a log that no bench has open; the PIN on standard input.</source>
+        <translation>Un acto del supervisor en un registro que ningún banco tiene abierto; el PIN por la entrada estándar.</translation>
+    </message>
+    <message>
+        <source>sign_off, override, correct, forget or new_pin.</source>
+        <translation>sign_off, override, correct, forget o new_pin.</translation>
+    </message>
+    <message>
+        <source>Who does it.</source>
+        <translation>Quién lo hace.</translation>
+    </message>
+    <message>
+        <source>Of sign_off, override, correct: the repair.</source>
+        <translation>De sign_off, override, correct: la reparación.</translation>
+    </message>
+    <message>
+        <source>Of override: the stop.</source>
+        <translation>De override: el alto.</translation>
+    </message>
+    <message>
+        <source>Of correct: the entry that is put right.</source>
+        <translation>De correct: la entrada que se corrige.</translation>
+    </message>
+    <message>
+        <source>Of correct: what is right.</source>
+        <translation>De correct: lo que es cierto.</translation>
+    </message>
+    <message>
+        <source>Of forget: the product&apos;s sheet.</source>
+        <translation>De forget: la ficha del producto.</translation>
+    </message>
+    <message>
+        <source>Of forget: the hardener&apos;s lot.</source>
+        <translation>De forget: el lote del endurecedor.</translation>
+    </message>
+    <message>
+        <source>Of override and forget: why.</source>
+        <translation>De override y forget: por qué.</translation>
+    </message>
+    <message>
+        <source>%1: cannot be written</source>
+        <translation>%1: no se puede escribir</translation>
+    </message>
+    <message>
+        <source>pin: allowed are %1 to %2 digits, neither all alike nor in their order</source>
+        <translation>pin: se admiten de %1 a %2 cifras, ni todas iguales ni en su orden</translation>
     </message>
 </context>
 <context>
@@ -1842,6 +1924,22 @@
     <message>
         <source>Go back home and open the card again.</source>
         <translation>Volver al inicio y abrir otra vez la tarjeta.</translation>
+    </message>
+    <message>
+        <source>Another copy of the program has this bench.</source>
+        <translation>Otra copia del programa tiene este banco.</translation>
+    </message>
+    <message>
+        <source>Work there, or close it and try again.</source>
+        <translation>Trabaje allí, o ciérrela e inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>This is the supervisor’s to do.</source>
+        <translation>Esto le toca al supervisor.</translation>
+    </message>
+    <message>
+        <source>It needs the supervisor’s PIN.</source>
+        <translation>Hace falta el PIN del supervisor.</translation>
     </message>
 </context>
 <context>
@@ -3252,6 +3350,166 @@
         <source>The hardener lot in hand cures %1 slower than its sheet: planned for that.</source>
         <translation>El lote de endurecedor en mano cura %1 más lento que su ficha: así se planeó.</translation>
     </message>
+    <message>
+        <source>Overridden by the supervisor: %1.</source>
+        <extracomment>%1 is a stop: &quot;Damp&quot;</extracomment>
+        <translation>Anulado por el supervisor: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>RecordScreen</name>
+    <message>
+        <source>Deviation</source>
+        <translation>Desviación</translation>
+    </message>
+</context>
+<context>
+    <name>Roles</name>
+    <message>
+        <source>edges due soon</source>
+        <translation>bordes dentro de poco</translation>
+    </message>
+    <message>
+        <source>it gels</source>
+        <translation>gelifica</translation>
+    </message>
+    <message>
+        <source>it sands</source>
+        <translation>se puede lijar</translation>
+    </message>
+    <message>
+        <source>sanding time over</source>
+        <translation>fin del tiempo de lijado</translation>
+    </message>
+    <message>
+        <source>Hands off: it gels</source>
+        <translation>No tocar: gelifica</translation>
+    </message>
+    <message>
+        <source>Sand: it is ready</source>
+        <translation>Lijar: está listo</translation>
+    </message>
+    <message>
+        <source>Sand now: it hardens</source>
+        <translation>Lijar ya: se endurece</translation>
+    </message>
+    <message>
+        <source>sign-off</source>
+        <translation>visado</translation>
+    </message>
+    <message>
+        <source>override of a stop</source>
+        <translation>anulación de un alto</translation>
+    </message>
+    <message>
+        <source>change of a product sheet</source>
+        <translation>cambio de una ficha</translation>
+    </message>
+    <message>
+        <source>restoring a backup</source>
+        <translation>restauración de una copia</translation>
+    </message>
+    <message>
+        <source>forgetting a lot</source>
+        <translation>olvido de un lote</translation>
+    </message>
+    <message>
+        <source>correction of a record</source>
+        <translation>corrección de un registro</translation>
+    </message>
+    <message>
+        <source>change of the PIN</source>
+        <translation>cambio del PIN</translation>
+    </message>
+    <message>
+        <source>without a PIN</source>
+        <translation>sin PIN</translation>
+    </message>
+    <message>
+        <source>wrong PIN</source>
+        <translation>PIN erróneo</translation>
+    </message>
+    <message>
+        <source>within the wait after wrong PINs</source>
+        <translation>en la espera tras PIN erróneos</translation>
+    </message>
+    <message>
+        <source>no PIN is set</source>
+        <translation>no hay PIN</translation>
+    </message>
+    <message>
+        <source>the try could not be counted</source>
+        <translation>el intento no se pudo contar</translation>
+    </message>
+    <message>
+        <source>Proved by another test</source>
+        <translation>Probado con otro ensayo</translation>
+    </message>
+    <message>
+        <source>The vehicle maker’s manual allows it</source>
+        <translation>El manual del fabricante lo permite</translation>
+    </message>
+    <message>
+        <source>A trial piece, not for a vehicle</source>
+        <translation>Pieza de prueba, no para un vehículo</translation>
+    </message>
+    <message>
+        <source>Clear the edges: %1</source>
+        <extracomment>%1 is a time left: &quot;0:20&quot;</extracomment>
+        <translation>Limpiar los bordes: %1</translation>
+    </message>
+    <message>
+        <source>Clear the edges now</source>
+        <translation>Limpiar los bordes ya</translation>
+    </message>
+    <message numerus="yes">
+        <source>+%n more</source>
+        <translation>
+            <numerusform>+%n más</numerusform>
+            <numerusform>+%n más</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Clock set on by %1. Mixes run on.</source>
+        <translation>Reloj adelantado %1. Las mezclas siguen.</translation>
+    </message>
+    <message>
+        <source>Clock set back by %1. Mixes run on.</source>
+        <translation>Reloj atrasado %1. Las mezclas siguen.</translation>
+    </message>
+    <message>
+        <source>The machine slept %1. Mixes ran on.</source>
+        <translation>La máquina durmió %1. Las mezclas siguieron.</translation>
+    </message>
+    <message>
+        <source>Local time goes on by %1. Mixes run on.</source>
+        <translation>La hora local avanza %1. Las mezclas siguen.</translation>
+    </message>
+    <message>
+        <source>Local time goes back by %1. Mixes run on.</source>
+        <translation>La hora local retrocede %1. Las mezclas siguen.</translation>
+    </message>
+    <message>
+        <source>The machine restarted after %1. Mixes ran on.</source>
+        <translation>Máquina reiniciada tras %1. Las mezclas siguieron.</translation>
+    </message>
+    <message>
+        <source>The clock stands %1 behind the log: set it.</source>
+        <translation>El reloj va %1 por detrás del registro: ajústelo.</translation>
+    </message>
+    <message>
+        <source>Refused: %1, %2</source>
+        <extracomment>%1 is an act, %2 why: &quot;sign-off&quot;, &quot;wrong PIN&quot;</extracomment>
+        <translation>Denegado: %1, %2</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN set at the machine</source>
+        <translation>PIN del supervisor fijado en la máquina</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN set</source>
+        <translation>PIN del supervisor fijado</translation>
+    </message>
 </context>
 <context>
     <name>Settings</name>
@@ -4590,6 +4848,21 @@
     </message>
 </context>
 <context>
+    <name>SupervisorScreens</name>
+    <message>
+        <source>Why is this stop overridden?</source>
+        <translation>¿Por qué se anula este alto?</translation>
+    </message>
+    <message>
+        <source>Which entry is to be put right?</source>
+        <translation>¿Qué entrada se corrige?</translation>
+    </message>
+    <message>
+        <source>See what happened to the bench</source>
+        <translation>Vea qué pasó en el banco</translation>
+    </message>
+</context>
+<context>
     <name>TakeInScreen</name>
     <message>
         <source>More</source>
@@ -4812,6 +5085,82 @@
     <message>
         <source>A scan came without its Enter. Set the scanner to end with Enter.</source>
         <translation>Un escaneo llegó sin Enter. Ajustar el lector para que termine con Enter.</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN, to sign off</source>
+        <translation>PIN del supervisor, para visar</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN, to override</source>
+        <translation>PIN del supervisor, para anular</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN, to forget them</source>
+        <translation>PIN del supervisor, para olvidarlas</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN, to put it right</source>
+        <translation>PIN del supervisor, para corregir</translation>
+    </message>
+    <message>
+        <source>The supervisor’s PIN</source>
+        <translation>El PIN del supervisor</translation>
+    </message>
+    <message>
+        <source>signs as %1</source>
+        <translation>firma como %1</translation>
+    </message>
+    <message>
+        <source>Give the PIN</source>
+        <translation>Dar el PIN</translation>
+    </message>
+    <message>
+        <source>What is right?</source>
+        <translation>¿Qué es lo cierto?</translation>
+    </message>
+    <message>
+        <source>Put it right</source>
+        <translation>Corregir</translation>
+    </message>
+    <message>
+        <source>The PIN that holds now</source>
+        <translation>El PIN que vale ahora</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Seguir</translation>
+    </message>
+    <message>
+        <source>Key in the new PIN</source>
+        <translation>Marque el PIN nuevo</translation>
+    </message>
+    <message>
+        <source>Key in the new PIN again</source>
+        <translation>Marque otra vez el PIN nuevo</translation>
+    </message>
+    <message>
+        <source>Set this PIN</source>
+        <translation>Fijar este PIN</translation>
+    </message>
+    <message>
+        <source>The two are not the same.</source>
+        <translation>No son iguales.</translation>
+    </message>
+    <message>
+        <source>Go back and key it in anew.</source>
+        <translation>Vuelva atrás y márquelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>This PIN is too easy to guess.</source>
+        <translation>Este PIN se adivina fácilmente.</translation>
+    </message>
+    <message>
+        <source>Go back and choose another.</source>
+        <translation>Vuelva atrás y elija otro.</translation>
+    </message>
+    <message>
+        <source>Only looking: another copy of the program has this bench.</source>
+        <translation>Solo se mira: otra copia del programa tiene este banco.</translation>
     </message>
 </context>
 <context>
@@ -5594,6 +5943,56 @@
     </message>
 </context>
 <context>
+    <name>strandbench::PinScreen</name>
+    <message numerus="yes">
+        <source>%n digit(s)</source>
+        <translation>
+            <numerusform>%n cifra</numerusform>
+            <numerusform>%n cifras</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The PIN is looked at</source>
+        <translation>Se comprueba el PIN</translation>
+    </message>
+    <message>
+        <source>No PIN is set on this bench.</source>
+        <translation>En este banco no hay PIN.</translation>
+    </message>
+    <message>
+        <source>Set it: bench set-up, people.</source>
+        <translation>Fíjelo: ajustes del banco, personas.</translation>
+    </message>
+    <message>
+        <source>The try cannot be counted, so it was not looked at.</source>
+        <translation>El intento no se puede contar y no se miró.</translation>
+    </message>
+    <message>
+        <source>Check the disk and the PIN’s file.</source>
+        <translation>Revise el disco y el archivo del PIN.</translation>
+    </message>
+    <message>
+        <source>The wait was not over: it was not looked at.</source>
+        <translation>La espera no había acabado: no se miró.</translation>
+    </message>
+    <message>
+        <source>Key it in again.</source>
+        <translation>Márquelo otra vez.</translation>
+    </message>
+    <message>
+        <source>That is not the PIN.</source>
+        <translation>Ese no es el PIN.</translation>
+    </message>
+    <message>
+        <source>The try is in the log.</source>
+        <translation>El intento consta en el registro.</translation>
+    </message>
+    <message>
+        <source>Wrong PINs were given. The next in %1.</source>
+        <translation>Se dieron PIN erróneos. El próximo, en %1.</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::PlanScreen</name>
     <message>
         <source>%1, %2: fill both faces</source>
@@ -5663,8 +6062,20 @@
         <translation>Este registro no se puede leer.</translation>
     </message>
     <message>
-        <source>Deviation</source>
-        <translation>Desviación</translation>
+        <source>supervisor</source>
+        <translation>supervisor</translation>
+    </message>
+    <message>
+        <source>Signed off: %1, %2</source>
+        <translation>Visado: %1, %2</translation>
+    </message>
+    <message>
+        <source>Sign off</source>
+        <translation>Visar</translation>
+    </message>
+    <message>
+        <source>Put right</source>
+        <translation>Corregir</translation>
     </message>
 </context>
 <context>
@@ -5695,6 +6106,18 @@
     <message>
         <source>What to do instead</source>
         <translation>Qué hacer en su lugar</translation>
+    </message>
+    <message>
+        <source>Override</source>
+        <translation>Anular</translation>
+    </message>
+    <message>
+        <source>supervisor: hold 1 s</source>
+        <translation>supervisor: mantener 1 s</translation>
+    </message>
+    <message>
+        <source>There is nothing to plan here, whoever decides.</source>
+        <translation>Aquí no hay nada que planear, decida quien decida.</translation>
     </message>
 </context>
 <context>
@@ -5739,6 +6162,17 @@
     <message>
         <source>What was answered</source>
         <translation>Las respuestas</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::Ribbon</name>
+    <message>
+        <source>Caution</source>
+        <translation>Precaución</translation>
+    </message>
+    <message>
+        <source>No sound</source>
+        <translation>Sin sonido</translation>
     </message>
 </context>
 <context>
@@ -5976,6 +6410,18 @@
         <source>hold 1 s; what is logged keeps the name</source>
         <translation>mantener 1 s; lo registrado conserva el nombre</translation>
     </message>
+    <message>
+        <source>Supervisor’s PIN</source>
+        <translation>PIN del supervisor</translation>
+    </message>
+    <message>
+        <source>set: change it</source>
+        <translation>fijado: cambiarlo</translation>
+    </message>
+    <message>
+        <source>not set yet</source>
+        <translation>sin fijar</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::SetUpScreen</name>
@@ -6149,6 +6595,25 @@
         <source>Hardener lots</source>
         <translation>Lotes de endurecedor</translation>
     </message>
+    <message>
+        <source>signed off</source>
+        <translation>visado</translation>
+    </message>
+    <message>
+        <source>to sign off</source>
+        <translation>por visar</translation>
+    </message>
+    <message>
+        <source>This bench</source>
+        <translation>Este banco</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies): clocks, refused acts, PIN</source>
+        <translation>
+            <numerusform>%n entrada: relojes, actos denegados, PIN</numerusform>
+            <numerusform>%n entradas: relojes, actos denegados, PIN</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>strandbench::TroubleWindow</name>
@@ -6163,6 +6628,18 @@
     <message>
         <source>Close the program</source>
         <translation>Cerrar el programa</translation>
+    </message>
+    <message>
+        <source>This bench is in use</source>
+        <translation>Este banco está en uso</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Intentar otra vez</translation>
+    </message>
+    <message>
+        <source>Look only</source>
+        <translation>Solo mirar</translation>
     </message>
 </context>
 <context>

@@ -712,6 +712,11 @@
             <numerusform>%n écarts</numerusform>
         </translation>
     </message>
+    <message>
+        <source>overridden: %1. Reason: %2</source>
+        <extracomment>%1 is a stop, %2 a reason: &quot;Damp&quot;, &quot;Proved by another test&quot;</extracomment>
+        <translation>outrepassé : %1. Motif : %2</translation>
+    </message>
 </context>
 <context>
     <name>Events</name>
@@ -827,6 +832,23 @@
     <message>
         <source>%1: by this reading sands from %2, before from %3</source>
         <translation>%1&#xa0;: d’après cette mesure se ponce dès %2, avant dès %3</translation>
+    </message>
+    <message>
+        <source>%1: alarm answered: %2</source>
+        <translation>%1 : alarme acquittée : %2</translation>
+    </message>
+    <message>
+        <source>Overridden by the supervisor: %1. Reason: %2</source>
+        <translation>Outrepassé par le chef d’atelier : %1. Motif : %2</translation>
+    </message>
+    <message>
+        <source>Signed off by the supervisor</source>
+        <translation>Visé par le chef d’atelier</translation>
+    </message>
+    <message>
+        <source>Correction of no. %1: %2</source>
+        <extracomment>%1 is the number of the event that is put right, %2 what the supervisor wrote</extracomment>
+        <translation>Correction du n° %1 : %2</translation>
     </message>
 </context>
 <context>
@@ -1273,6 +1295,66 @@
     <message>
         <source>Of the PDF: metric or us; otherwise metric.</source>
         <translation>Pour le PDF&#xa0;: metric ou us&#xa0;; sinon metric.</translation>
+    </message>
+    <message>
+        <source>%1: refused, %2</source>
+        <translation>%1 : refusé, %2</translation>
+    </message>
+    <message>
+        <source>; the next PIN is looked at in %1 s</source>
+        <translation>; le prochain code sera examiné dans %1 s</translation>
+    </message>
+    <message>
+        <source>the refusal could not be written into the log</source>
+        <translation>le refus n’a pas pu être écrit dans le journal</translation>
+    </message>
+    <message>
+        <source>A supervisor&apos;s act on a log that no bench has open; the PIN on standard input.</source>
+        <translation>Un acte du chef d’atelier sur un journal qu’aucun poste n’a ouvert ; le code sur l’entrée standard.</translation>
+    </message>
+    <message>
+        <source>sign_off, override, correct, forget or new_pin.</source>
+        <translation>sign_off, override, correct, forget ou new_pin.</translation>
+    </message>
+    <message>
+        <source>Who does it.</source>
+        <translation>Qui le fait.</translation>
+    </message>
+    <message>
+        <source>Of sign_off, override, correct: the repair.</source>
+        <translation>De sign_off, override, correct : la réparation.</translation>
+    </message>
+    <message>
+        <source>Of override: the stop.</source>
+        <translation>De override : l’arrêt.</translation>
+    </message>
+    <message>
+        <source>Of correct: the entry that is put right.</source>
+        <translation>De correct : l’entrée qui est corrigée.</translation>
+    </message>
+    <message>
+        <source>Of correct: what is right.</source>
+        <translation>De correct : ce qui est juste.</translation>
+    </message>
+    <message>
+        <source>Of forget: the product&apos;s sheet.</source>
+        <translation>De forget : la fiche du produit.</translation>
+    </message>
+    <message>
+        <source>Of forget: the hardener&apos;s lot.</source>
+        <translation>De forget : le lot du durcisseur.</translation>
+    </message>
+    <message>
+        <source>Of override and forget: why.</source>
+        <translation>De override et forget : pourquoi.</translation>
+    </message>
+    <message>
+        <source>%1: cannot be written</source>
+        <translation>%1 : ne peut être écrit</translation>
+    </message>
+    <message>
+        <source>pin: allowed are %1 to %2 digits, neither all alike nor in their order</source>
+        <translation>pin : sont admis %1 à %2 chiffres, ni tous pareils ni dans leur ordre</translation>
     </message>
 </context>
 <context>
@@ -1842,6 +1924,22 @@
     <message>
         <source>Go back home and open the card again.</source>
         <translation>Revenir à l’accueil et rouvrir la fiche.</translation>
+    </message>
+    <message>
+        <source>Another copy of the program has this bench.</source>
+        <translation>Une autre copie du programme tient ce poste.</translation>
+    </message>
+    <message>
+        <source>Work there, or close it and try again.</source>
+        <translation>Travaillez là, ou fermez-la et réessayez.</translation>
+    </message>
+    <message>
+        <source>This is the supervisor’s to do.</source>
+        <translation>C’est au chef d’atelier de le faire.</translation>
+    </message>
+    <message>
+        <source>It needs the supervisor’s PIN.</source>
+        <translation>Il faut le code du chef d’atelier.</translation>
     </message>
 </context>
 <context>
@@ -3252,6 +3350,166 @@
         <source>The hardener lot in hand cures %1 slower than its sheet: planned for that.</source>
         <translation>Le lot de durcisseur en main durcit %1 moins vite que sa fiche&#xa0;: plan fait pour cela.</translation>
     </message>
+    <message>
+        <source>Overridden by the supervisor: %1.</source>
+        <extracomment>%1 is a stop: &quot;Damp&quot;</extracomment>
+        <translation>Outrepassé par le chef d’atelier : %1.</translation>
+    </message>
+</context>
+<context>
+    <name>RecordScreen</name>
+    <message>
+        <source>Deviation</source>
+        <translation>Écart</translation>
+    </message>
+</context>
+<context>
+    <name>Roles</name>
+    <message>
+        <source>edges due soon</source>
+        <translation>bords bientôt</translation>
+    </message>
+    <message>
+        <source>it gels</source>
+        <translation>il gélifie</translation>
+    </message>
+    <message>
+        <source>it sands</source>
+        <translation>il se ponce</translation>
+    </message>
+    <message>
+        <source>sanding time over</source>
+        <translation>fin du temps de ponçage</translation>
+    </message>
+    <message>
+        <source>Hands off: it gels</source>
+        <translation>Ne plus toucher : il gélifie</translation>
+    </message>
+    <message>
+        <source>Sand: it is ready</source>
+        <translation>Poncer : c’est prêt</translation>
+    </message>
+    <message>
+        <source>Sand now: it hardens</source>
+        <translation>Poncer vite : il durcit</translation>
+    </message>
+    <message>
+        <source>sign-off</source>
+        <translation>visa</translation>
+    </message>
+    <message>
+        <source>override of a stop</source>
+        <translation>passage outre un arrêt</translation>
+    </message>
+    <message>
+        <source>change of a product sheet</source>
+        <translation>changement d’une fiche</translation>
+    </message>
+    <message>
+        <source>restoring a backup</source>
+        <translation>restauration d’une copie</translation>
+    </message>
+    <message>
+        <source>forgetting a lot</source>
+        <translation>oubli d’un lot</translation>
+    </message>
+    <message>
+        <source>correction of a record</source>
+        <translation>correction d’un relevé</translation>
+    </message>
+    <message>
+        <source>change of the PIN</source>
+        <translation>changement du code</translation>
+    </message>
+    <message>
+        <source>without a PIN</source>
+        <translation>sans code</translation>
+    </message>
+    <message>
+        <source>wrong PIN</source>
+        <translation>code faux</translation>
+    </message>
+    <message>
+        <source>within the wait after wrong PINs</source>
+        <translation>pendant l’attente après des codes faux</translation>
+    </message>
+    <message>
+        <source>no PIN is set</source>
+        <translation>aucun code n’est fixé</translation>
+    </message>
+    <message>
+        <source>the try could not be counted</source>
+        <translation>l’essai n’a pas pu être compté</translation>
+    </message>
+    <message>
+        <source>Proved by another test</source>
+        <translation>Prouvé par un autre essai</translation>
+    </message>
+    <message>
+        <source>The vehicle maker’s manual allows it</source>
+        <translation>Le manuel du constructeur le permet</translation>
+    </message>
+    <message>
+        <source>A trial piece, not for a vehicle</source>
+        <translation>Pièce d’essai, pas pour un véhicule</translation>
+    </message>
+    <message>
+        <source>Clear the edges: %1</source>
+        <extracomment>%1 is a time left: &quot;0:20&quot;</extracomment>
+        <translation>Dégager les bords : %1</translation>
+    </message>
+    <message>
+        <source>Clear the edges now</source>
+        <translation>Dégager les bords maintenant</translation>
+    </message>
+    <message numerus="yes">
+        <source>+%n more</source>
+        <translation>
+            <numerusform>+%n autre</numerusform>
+            <numerusform>+%n autres</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Clock set on by %1. Mixes run on.</source>
+        <translation>Horloge avancée de %1. Les mélanges continuent.</translation>
+    </message>
+    <message>
+        <source>Clock set back by %1. Mixes run on.</source>
+        <translation>Horloge reculée de %1. Les mélanges continuent.</translation>
+    </message>
+    <message>
+        <source>The machine slept %1. Mixes ran on.</source>
+        <translation>La machine a dormi %1. Les mélanges ont continué.</translation>
+    </message>
+    <message>
+        <source>Local time goes on by %1. Mixes run on.</source>
+        <translation>L’heure locale avance de %1. Les mélanges continuent.</translation>
+    </message>
+    <message>
+        <source>Local time goes back by %1. Mixes run on.</source>
+        <translation>L’heure locale recule de %1. Les mélanges continuent.</translation>
+    </message>
+    <message>
+        <source>The machine restarted after %1. Mixes ran on.</source>
+        <translation>Machine redémarrée après %1. Les mélanges ont continué.</translation>
+    </message>
+    <message>
+        <source>The clock stands %1 behind the log: set it.</source>
+        <translation>L’horloge retarde de %1 sur le journal : réglez-la.</translation>
+    </message>
+    <message>
+        <source>Refused: %1, %2</source>
+        <extracomment>%1 is an act, %2 why: &quot;sign-off&quot;, &quot;wrong PIN&quot;</extracomment>
+        <translation>Refusé : %1, %2</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN set at the machine</source>
+        <translation>Code du chef d’atelier fixé sur la machine</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN set</source>
+        <translation>Code du chef d’atelier fixé</translation>
+    </message>
 </context>
 <context>
     <name>Settings</name>
@@ -4590,6 +4848,21 @@
     </message>
 </context>
 <context>
+    <name>SupervisorScreens</name>
+    <message>
+        <source>Why is this stop overridden?</source>
+        <translation>Pourquoi passer outre cet arrêt ?</translation>
+    </message>
+    <message>
+        <source>Which entry is to be put right?</source>
+        <translation>Quelle entrée corriger ?</translation>
+    </message>
+    <message>
+        <source>See what happened to the bench</source>
+        <translation>Voir ce qui est arrivé au poste</translation>
+    </message>
+</context>
+<context>
     <name>TakeInScreen</name>
     <message>
         <source>More</source>
@@ -4812,6 +5085,82 @@
     <message>
         <source>A scan came without its Enter. Set the scanner to end with Enter.</source>
         <translation>Code reçu sans Entrée. Régler le lecteur pour finir par Entrée.</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN, to sign off</source>
+        <translation>Code du chef d’atelier, pour viser</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN, to override</source>
+        <translation>Code du chef d’atelier, pour passer outre</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN, to forget them</source>
+        <translation>Code du chef d’atelier, pour oublier</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN, to put it right</source>
+        <translation>Code du chef d’atelier, pour corriger</translation>
+    </message>
+    <message>
+        <source>The supervisor’s PIN</source>
+        <translation>Le code du chef d’atelier</translation>
+    </message>
+    <message>
+        <source>signs as %1</source>
+        <translation>signe %1</translation>
+    </message>
+    <message>
+        <source>Give the PIN</source>
+        <translation>Donner le code</translation>
+    </message>
+    <message>
+        <source>What is right?</source>
+        <translation>Qu’est-ce qui est juste ?</translation>
+    </message>
+    <message>
+        <source>Put it right</source>
+        <translation>Corriger</translation>
+    </message>
+    <message>
+        <source>The PIN that holds now</source>
+        <translation>Le code qui vaut à présent</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Continuer</translation>
+    </message>
+    <message>
+        <source>Key in the new PIN</source>
+        <translation>Taper le nouveau code</translation>
+    </message>
+    <message>
+        <source>Key in the new PIN again</source>
+        <translation>Taper encore le nouveau code</translation>
+    </message>
+    <message>
+        <source>Set this PIN</source>
+        <translation>Fixer ce code</translation>
+    </message>
+    <message>
+        <source>The two are not the same.</source>
+        <translation>Les deux diffèrent.</translation>
+    </message>
+    <message>
+        <source>Go back and key it in anew.</source>
+        <translation>Revenez et tapez-le de nouveau.</translation>
+    </message>
+    <message>
+        <source>This PIN is too easy to guess.</source>
+        <translation>Ce code se devine trop facilement.</translation>
+    </message>
+    <message>
+        <source>Go back and choose another.</source>
+        <translation>Revenez et choisissez-en un autre.</translation>
+    </message>
+    <message>
+        <source>Only looking: another copy of the program has this bench.</source>
+        <translation>Lecture seule : une autre copie du programme tient ce poste.</translation>
     </message>
 </context>
 <context>
@@ -5594,6 +5943,56 @@
     </message>
 </context>
 <context>
+    <name>strandbench::PinScreen</name>
+    <message numerus="yes">
+        <source>%n digit(s)</source>
+        <translation>
+            <numerusform>%n chiffre</numerusform>
+            <numerusform>%n chiffres</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The PIN is looked at</source>
+        <translation>Le code est examiné</translation>
+    </message>
+    <message>
+        <source>No PIN is set on this bench.</source>
+        <translation>Aucun code n’est fixé sur ce poste.</translation>
+    </message>
+    <message>
+        <source>Set it: bench set-up, people.</source>
+        <translation>Le fixer : réglages du poste, personnes.</translation>
+    </message>
+    <message>
+        <source>The try cannot be counted, so it was not looked at.</source>
+        <translation>L’essai ne peut être compté : il n’a pas été examiné.</translation>
+    </message>
+    <message>
+        <source>Check the disk and the PIN’s file.</source>
+        <translation>Vérifiez le disque et le fichier du code.</translation>
+    </message>
+    <message>
+        <source>The wait was not over: it was not looked at.</source>
+        <translation>L’attente n’était pas finie : il n’a pas été examiné.</translation>
+    </message>
+    <message>
+        <source>Key it in again.</source>
+        <translation>Tapez-le de nouveau.</translation>
+    </message>
+    <message>
+        <source>That is not the PIN.</source>
+        <translation>Ce n’est pas le code.</translation>
+    </message>
+    <message>
+        <source>The try is in the log.</source>
+        <translation>L’essai est dans le journal.</translation>
+    </message>
+    <message>
+        <source>Wrong PINs were given. The next in %1.</source>
+        <translation>Des codes faux ont été donnés. Le prochain dans %1.</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::PlanScreen</name>
     <message>
         <source>%1, %2: fill both faces</source>
@@ -5663,8 +6062,20 @@
         <translation>Cet historique est illisible.</translation>
     </message>
     <message>
-        <source>Deviation</source>
-        <translation>Écart</translation>
+        <source>supervisor</source>
+        <translation>chef d’atelier</translation>
+    </message>
+    <message>
+        <source>Signed off: %1, %2</source>
+        <translation>Visé : %1, %2</translation>
+    </message>
+    <message>
+        <source>Sign off</source>
+        <translation>Viser</translation>
+    </message>
+    <message>
+        <source>Put right</source>
+        <translation>Corriger</translation>
     </message>
 </context>
 <context>
@@ -5695,6 +6106,18 @@
     <message>
         <source>What to do instead</source>
         <translation>Que faire à la place</translation>
+    </message>
+    <message>
+        <source>Override</source>
+        <translation>Passer outre</translation>
+    </message>
+    <message>
+        <source>supervisor: hold 1 s</source>
+        <translation>chef d’atelier : tenir 1 s</translation>
+    </message>
+    <message>
+        <source>There is nothing to plan here, whoever decides.</source>
+        <translation>Il n’y a rien à prévoir ici, quel que soit celui qui décide.</translation>
     </message>
 </context>
 <context>
@@ -5739,6 +6162,17 @@
     <message>
         <source>What was answered</source>
         <translation>Réponses données</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::Ribbon</name>
+    <message>
+        <source>Caution</source>
+        <translation>Attention</translation>
+    </message>
+    <message>
+        <source>No sound</source>
+        <translation>Sans son</translation>
     </message>
 </context>
 <context>
@@ -5976,6 +6410,18 @@
         <source>hold 1 s; what is logged keeps the name</source>
         <translation>tenir 1&#xa0;s&#xa0;; le journal garde le nom</translation>
     </message>
+    <message>
+        <source>Supervisor’s PIN</source>
+        <translation>Code du chef d’atelier</translation>
+    </message>
+    <message>
+        <source>set: change it</source>
+        <translation>fixé : le changer</translation>
+    </message>
+    <message>
+        <source>not set yet</source>
+        <translation>pas encore fixé</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::SetUpScreen</name>
@@ -6149,6 +6595,25 @@
         <source>Hardener lots</source>
         <translation>Lots de durcisseur</translation>
     </message>
+    <message>
+        <source>signed off</source>
+        <translation>visé</translation>
+    </message>
+    <message>
+        <source>to sign off</source>
+        <translation>à viser</translation>
+    </message>
+    <message>
+        <source>This bench</source>
+        <translation>Ce poste</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies): clocks, refused acts, PIN</source>
+        <translation>
+            <numerusform>%n entrée : horloges, actes refusés, code</numerusform>
+            <numerusform>%n entrées : horloges, actes refusés, code</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>strandbench::TroubleWindow</name>
@@ -6163,6 +6628,18 @@
     <message>
         <source>Close the program</source>
         <translation>Fermer le programme</translation>
+    </message>
+    <message>
+        <source>This bench is in use</source>
+        <translation>Ce poste est occupé</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Réessayer</translation>
+    </message>
+    <message>
+        <source>Look only</source>
+        <translation>Regarder seulement</translation>
     </message>
 </context>
 <context>

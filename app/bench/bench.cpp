@@ -26,7 +26,9 @@ Bench::Bench(Parts parts, QObject* parent)
       m_parts(std::move(parts)),
       m_book{m_parts.planning.assumptions, {}},
       m_engine(m_parts.planning.engine.with(m_book.now)),
-      m_planning{m_parts.planning.table, m_parts.planning.catalogue, m_parts.planning.steps, m_book.now, m_engine}
+      m_planning{m_parts.planning.table, m_parts.planning.catalogue, m_parts.planning.steps, m_book.now, m_engine},
+      m_watch(m_parts.clock),
+      m_pinWorker(m_parts.computing)
 {
     m_retryTimer.setInterval(retryEveryMs);
     connect(&m_retryTimer, &QTimer::timeout, this, &Bench::retry);
@@ -45,6 +47,12 @@ std::optional<Fault> Bench::load(const BenchBook& book)
         for (const Event& each : events)
             noteReading(each);
     }
+    for (const Event& each : book.clockJumps)
+        if (const auto* jump = std::get_if<ClockJumped>(&each.payload))
+            makeGood(*jump, each.at);
+    if (book.lastWritten)
+        m_watch.goOnFrom(*book.lastWritten);
+    m_lastSeq = book.lastSeq;
     return std::nullopt;
 }
 
@@ -152,11 +160,22 @@ void Bench::blob(const QByteArray& hash, std::function<void(const Logged<QByteAr
 void Bench::submit(const QUuid& repair, const QString& person, const Payload& payload, Done done,
                    const std::vector<QByteArray>& kept)
 {
+    if (const auto act = supervisorActOf(payload)) {
+        const LogFailure failure{LogTrouble::NeedsPin, codeOf(*act)};
+        return refuseAct(*act, person, ActRefusal::NoPin, [done = std::move(done), failure] { done(failure); });
+    }
     EventDraft draft{repair, person, payload, m_parts.clock.now(), blobsFor(payload)};
     draft.blobs.insert(draft.blobs.end(), kept.begin(), kept.end());
+    write(draft, std::move(done));
+}
+
+void Bench::write(const EventDraft& draft, Done done)
+{
+    if (looksOnly())
+        return done(LogFailure{LogTrouble::InUse, {}});
     // While acts wait for the disk, their order must stay: what is not against the clock waits with them.
     if (!m_unsaved.empty()) {
-        if (!isAgainstTheClock(payload))
+        if (!isAgainstTheClock(draft.payload))
             return done(LogFailure{LogTrouble::IoError, {}});
         setAside(draft);
         return done(std::nullopt);
@@ -176,9 +195,13 @@ void Bench::submit(const QUuid& repair, const QString& person, const Payload& pa
 
 void Bench::fold(const Event& event)
 {
-    if (!isOfALot(event.payload))
+    // What is signed off or corrected may have been handed over before this program started: then it is not kept here.
+    const bool here = m_repairs.contains(event.repair) || (!std::holds_alternative<SignedOff>(event.payload) &&
+                                                           !std::holds_alternative<Corrected>(event.payload));
+    if (subjectOf(event.payload) == Subject::Repair && here)
         if (const auto fault = apply(m_repairs[event.repair], event))
             qWarning("an event of the log does not follow: %s %s", qPrintable(fault->field), qPrintable(fault->value));
+    m_lastSeq = std::max(m_lastSeq, event.seq);
     noteReading(event);
     noteLot(event);
     Q_EMIT changed();
@@ -230,7 +253,7 @@ void Bench::retry()
         m_retrying = false;
         if (!written)
             return; // still refused: the bar stays, the next tick tries again
-        if (!isOfALot(written->payload))
+        if (subjectOf(written->payload) == Subject::Repair)
             m_repairs[written->repair].lastSeq = written->seq;
         m_unsaved.pop_front();
         if (m_unsaved.empty())

@@ -6,8 +6,10 @@
 #include "clock/assumption_book.h"
 #include "clock/batch_clock.h"
 #include "plan/planner.h"
+#include "repair/alarms.h"
 #include "repair/lot_book.h"
 #include "repairlog/repair_log.h"
+#include "roles/pin_door.h"
 #include "bench/recorder.h"
 #include "bench/worker.h"
 
@@ -35,6 +37,7 @@ public:
         const Clock& clock;
         PlanningSet planning;
         Worker::Runs computing = Worker::Runs::InThread;
+        PinDoor* door = nullptr; ///< to the supervisor's acts; null: it stays shut
     };
     explicit Bench(Parts parts, QObject* parent = nullptr);
 
@@ -54,6 +57,17 @@ public:
         Instant at;
     };
     [[nodiscard]] std::optional<DatedReading> newestReading() const { return m_newestReading; }
+
+    /// What rings, the most urgent first.
+    [[nodiscard]] std::vector<DueAlarm> alarms() const;
+
+    struct DatedJump {
+        ClockJumped jump;
+        Instant at;
+    };
+    /// Looks at the machine's clocks: a jump is written, and made good in the batches that run. Called each second.
+    void watchClock();
+    [[nodiscard]] const std::optional<DatedJump>& newestJump() const { return m_newestJump; }
 
     /// Plans with the bench's sheets, table and assumptions.
     [[nodiscard]] RepairPlan plan(const Assessment& assessment) const;
@@ -87,6 +101,21 @@ public:
     /// kept: bytes that the act names by their SHA-256, written with it.
     void submit(const QUuid& repair, const QString& person, const Payload& payload, Done done,
                 const std::vector<QByteArray>& kept = {});
+    /// Tells a supervisor's act apart: the door's refusal, or the log's.
+    using Supervised = std::function<void(const std::optional<PinRefused>&, const std::optional<LogFailure>&)>;
+    /// Writes a supervisor's act once the PIN has opened the door; what is refused is written too. submit() lets no
+    /// such act pass.
+    void submitAsSupervisor(const QUuid& subject, const QString& person, const Payload& payload, const QString& pin,
+                            Supervised done);
+    /// Sets a new PIN once the old one has opened the door; where none is set yet, nothing is asked for.
+    void changePin(const QString& person, const QString& old, const QString& next, Supervised done);
+    [[nodiscard]] const PinDoor* door() const { return m_parts.door; }
+
+    /// A copy beside the one that has the bench: every act is refused.
+    [[nodiscard]] bool looksOnly() const { return m_parts.recorder.looksOnly(); }
+    /// Takes in what that one has written since; called each second.
+    void followWriter();
+
     /// Fetches bytes that the log keeps, by their SHA-256; answers later.
     void blob(const QByteArray& hash, std::function<void(const Logged<QByteArray>&)> then) const;
 
@@ -99,6 +128,10 @@ Q_SIGNALS:
 
 private:
     void fold(const Event& event);
+    void write(const EventDraft& draft, Done done);
+    void refuseAct(SupervisorAct act, const QString& person, ActRefusal why, std::function<void()> then);
+    void tryPin(const QString& pin, std::function<void(const tl::expected<void, PinRefused>&)> then);
+    void makeGood(const ClockJumped& jump, const Instant& at);
     void setAside(const EventDraft& draft);
     void retry();
     void noteReading(const Event& event);
@@ -114,6 +147,11 @@ private:
     LotBook m_lots;
     QString m_hardenerLot;
     std::optional<DatedReading> m_newestReading;
+    ClockWatch m_watch;
+    std::optional<DatedJump> m_newestJump;
+    qint64 m_lastSeq = 0; ///< taken in of what another copy writes
+    bool m_following = false;
+    Worker m_pinWorker;
     std::deque<EventDraft> m_unsaved;
     bool m_retrying = false;
     QTimer m_retryTimer;

@@ -24,6 +24,14 @@ Logged<BenchBook> bookOf(const RepairLog& log, const QString& lotsFromDay)
     if (!ofLots)
         return tl::unexpected(ofLots.error());
     book.ofLots = std::move(*ofLots);
+    auto jumps = log.clockJumps(lotsFromDay);
+    const auto written = log.lastWritten();
+    const auto head = log.head();
+    if (!jumps || !written || !head)
+        return tl::unexpected(!jumps ? jumps.error() : !written ? written.error() : head.error());
+    book.clockJumps = std::move(*jumps);
+    book.lastWritten = *written;
+    book.lastSeq = head->count;
     return book;
 }
 
@@ -39,7 +47,10 @@ Logged<DayBook> dayOf(const RepairLog& log, const QString& localDay)
         if (std::ranges::find(all, each.repair, &RepairSummary::repair) == all.end())
             all.push_back(each);
     std::ranges::stable_sort(all, {}, &RepairSummary::firstUtcMs);
-    DayBook book{{}, *head};
+    auto ofBench = log.ofBench(localDay);
+    if (!ofBench)
+        return tl::unexpected(ofBench.error());
+    DayBook book{{}, *head, std::move(*ofBench)};
     for (const RepairSummary& each : all) {
         auto events = log.events(each.repair);
         if (!events)
@@ -88,9 +99,25 @@ Recorder::~Recorder()
 
 Logged<BenchBook> Recorder::open(const QString& lotsFromDay)
 {
+    auto lock = WriterLock::take(m_path);
+    if (!lock)
+        return tl::unexpected(inUseBy(lock.error()));
+    m_lock = *std::move(lock);
+    m_looksOnly = false;
+    return openAs(LogMode::ReadWrite, lotsFromDay);
+}
+
+Logged<BenchBook> Recorder::openToLook(const QString& lotsFromDay)
+{
+    m_looksOnly = true;
+    return openAs(LogMode::ReadOnly, lotsFromDay);
+}
+
+Logged<BenchBook> Recorder::openAs(LogMode mode, const QString& lotsFromDay)
+{
     Logged<BenchBook> result;
     const auto work = [&] {
-        auto log = RepairLog::open(m_path, LogMode::ReadWrite);
+        auto log = RepairLog::open(m_path, mode);
         if (!log) {
             result = tl::unexpected(log.error());
             return;
@@ -133,6 +160,11 @@ void Recorder::blob(const QByteArray& hash, std::function<void(const Logged<QByt
 void Recorder::readDay(const QString& localDay, std::function<void(const Logged<DayBook>&)> then)
 {
     read<DayBook>([localDay](const RepairLog& log) { return dayOf(log, localDay); }, std::move(then));
+}
+
+void Recorder::readAfter(qint64 seq, std::function<void(const Logged<std::vector<Event>>&)> then)
+{
+    read<std::vector<Event>>([seq](const RepairLog& log) { return log.after(seq); }, std::move(then));
 }
 
 void Recorder::readRepair(const QUuid& repair, std::function<void(const Logged<RepairFile>&)> then)

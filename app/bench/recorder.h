@@ -3,7 +3,7 @@
 // screen on.
 #pragma once
 
-#include "repairlog/repair_log.h"
+#include "repairlog/writer_lock.h"
 
 #include <QObject>
 #include <QThread>
@@ -17,12 +17,16 @@ namespace strandbench {
 struct DayBook {
     std::vector<std::vector<Event>> repairs; ///< in the order of taking in
     ChainHead head;
+    std::vector<Event> ofBench; ///< what happened to the bench itself
 };
 
 /// What a bench starts with.
 struct BenchBook {
     std::vector<std::vector<Event>> repairs; ///< the events of each that is open
     std::vector<Event> ofLots;               ///< what its lots are known by
+    std::vector<Event> clockJumps;           ///< of its own clocks
+    std::optional<Instant> lastWritten;      ///< its newest event
+    qint64 lastSeq = 0;
 };
 
 /// Everything of one repair.
@@ -39,8 +43,11 @@ public:
     ~Recorder() override;
 
     /// Opens the log in the writer's thread and brings what is open, and what is known of lots from a local day on.
-    /// Waits for it.
+    /// Waits for it. InUse when another copy of the program has the bench.
     [[nodiscard]] Logged<BenchBook> open(const QString& lotsFromDay);
+    /// The same beside a copy that has it: nothing can be written.
+    [[nodiscard]] Logged<BenchBook> openToLook(const QString& lotsFromDay);
+    [[nodiscard]] bool looksOnly() const { return m_looksOnly; }
 
     /// Writes one event; `then` is called in this object's thread with what became of it.
     void append(const EventDraft& draft, std::function<void(const Logged<Event>&)> then);
@@ -49,18 +56,23 @@ public:
     void blob(const QByteArray& hash, std::function<void(const Logged<QByteArray>&)> then);
     /// Read in the writer's thread; `then` is called in this object's thread.
     void readDay(const QString& localDay, std::function<void(const Logged<DayBook>&)> then);
+    /// What was written above a seq, by whoever writes.
+    void readAfter(qint64 seq, std::function<void(const Logged<std::vector<Event>>&)> then);
     void readRepair(const QUuid& repair, std::function<void(const Logged<RepairFile>&)> then);
 
     [[nodiscard]] const QString& path() const { return m_path; }
 
 private:
+    [[nodiscard]] Logged<BenchBook> openAs(LogMode mode, const QString& lotsFromDay);
     template <class T>
     void read(std::function<Logged<T>(const RepairLog&)> work, std::function<void(const Logged<T>&)> then);
 
     QString m_path;
     QThread m_thread;
-    QObject* m_writer;                ///< lives in m_thread: where the writer's calls run
-    std::unique_ptr<RepairLog> m_log; ///< touched in m_thread alone
+    QObject* m_writer;                  ///< lives in m_thread: where the writer's calls run
+    std::unique_ptr<WriterLock> m_lock; ///< while this copy has the bench
+    std::unique_ptr<RepairLog> m_log;   ///< touched in m_thread alone
+    bool m_looksOnly = false;
 };
 
 } // namespace strandbench

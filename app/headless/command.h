@@ -58,6 +58,7 @@ struct Command {
 [[nodiscard]] Command reportCommand();
 [[nodiscard]] Command verifyCommand();
 [[nodiscard]] Command backupCommand();
+[[nodiscard]] Command superviseCommand();
 
 /// Refuses with one line a fault.
 [[nodiscard]] Outcome refused(const Faults& faults, const Words& words);

@@ -14,8 +14,8 @@ namespace strandbench::headless {
 
 const std::vector<Command>& commands()
 {
-    static const std::vector<Command> all{planCommand(),   mixCommand(),    cureCommand(),  airCommand(),
-                                          reportCommand(), verifyCommand(), backupCommand()};
+    static const std::vector<Command> all{planCommand(),   mixCommand(),    cureCommand(),   airCommand(),
+                                          reportCommand(), verifyCommand(), backupCommand(), superviseCommand()};
     return all;
 }
 

@@ -186,7 +186,7 @@ Reading readingOf(const std::vector<double>& values)
 
 /// Dew point and margin as soon as all three are there; with stopsCount also what forbids filling.
 FiguresScreen::Spec::Verdict judgeReading(const std::vector<std::optional<double>>& values, const Surroundings& around,
-                                          bool mustAllow)
+                                          bool mustAllow, const std::vector<QString>& overridden = {})
 {
     if (!values[0] || !values[1] || !values[2])
         return {Says::tr("Dew point: not yet known"), true};
@@ -198,7 +198,9 @@ FiguresScreen::Spec::Verdict judgeReading(const std::vector<std::optional<double
         lines << around.words.reason(each);
     for (const Reason& each : air.cautions)
         lines << around.words.reason(each);
-    return {lines.join(u'\n'), air.mayFill || !mustAllow};
+    const bool allowed = std::ranges::all_of(
+        air.stops, [&](const Reason& each) { return std::ranges::count(overridden, each.code) > 0; });
+    return {lines.join(u'\n'), allowed || !mustAllow};
 }
 
 } // namespace
@@ -276,7 +278,9 @@ Screen* makeReadAgainScreen(const Surroundings& around, const Repair& repair, in
     spec.wayOn = text.wayOn;
     spec.cautions = text.cautions;
     spec.figures = readingFigures(std::nullopt, around.words);
-    spec.verdict = [around](const auto& values) { return judgeReading(values, around, true); };
+    spec.verdict = [around, overridden = repair.assessment.overridden](const auto& values) {
+        return judgeReading(values, around, true, overridden);
+    };
     spec.outlook = outlooks::ofReadingForBatch(around, repair);
     auto screen = std::make_shared<FiguresScreen*>(nullptr);
     spec.done = [screen, step, code = planned.code](const std::vector<double>& values) {
@@ -294,7 +298,9 @@ Screen* makeReadBeforeMixScreen(const Surroundings& around, const Repair& repair
     spec.sentence = Says::tr("Read air and panel again");
     spec.wayOn = Says::tr("Read: go on");
     spec.figures = readingFigures(std::nullopt, around.words);
-    spec.verdict = [around](const auto& values) { return judgeReading(values, around, true); };
+    spec.verdict = [around, overridden = repair.assessment.overridden](const auto& values) {
+        return judgeReading(values, around, true, overridden);
+    };
     spec.outlook = outlooks::ofReadingForBatch(around, repair, batch);
     auto screen = std::make_shared<FiguresScreen*>(nullptr);
     spec.done = [screen](const std::vector<double>& values) {

@@ -116,9 +116,16 @@ void NoteList::showFrom(std::size_t first)
 }
 
 NoteTextScreen::NoteTextScreen(const Surroundings& around, const Repair& repair, QWidget* parent)
-    : Screen(around, u"screen_note_text"_s, parent)
+    : NoteTextScreen(around,
+                     {u"screen_note_text"_s, contextOf(repair, around.words), Says::tr("Write the note"),
+                      Says::tr("Keep this note")},
+                     parent)
+{}
+
+NoteTextScreen::NoteTextScreen(const Surroundings& around, const Spec& spec, QWidget* parent)
+    : Screen(around, spec.name, parent)
 {
-    buildFrame(contextOf(repair, words()), Says::tr("Write the note"));
+    buildFrame(spec.context, spec.sentence);
     auto* column = new QVBoxLayout;
     column->setSpacing(px(sizes::gap));
     m_typed = label(u"typed_note"_s, TextRole::Title);
@@ -127,7 +134,7 @@ NoteTextScreen::NoteTextScreen(const Surroundings& around, const Repair& repair,
     column->addWidget(m_typed, 1);
     column->addWidget(m_keys, around.upright ? 4 : 3);
     content()->addLayout(column, 1);
-    answers()->setWayOn(Says::tr("Keep this note"));
+    answers()->setWayOn(spec.wayOn);
     connect(m_keys, &LetterKeys::textChanged, this, &NoteTextScreen::showTyped);
     connect(m_keys, &LetterKeys::entered, this, &NoteTextScreen::give);
     connect(answers(), &AnswerBar::wayOnTapped, this, &NoteTextScreen::give);

@@ -37,6 +37,13 @@ private:
 class NoteTextScreen final : public Screen {
     Q_OBJECT
 public:
+    struct Spec {
+        QString name;
+        QString context;
+        QString sentence;
+        QString wayOn;
+    };
+    NoteTextScreen(const Surroundings& around, const Spec& spec, QWidget* parent = nullptr);
     NoteTextScreen(const Surroundings& around, const Repair& repair, QWidget* parent = nullptr);
 
     bool scanned(const QString& text) override;

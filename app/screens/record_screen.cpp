@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/record_screen.h"
 
-#include "screens/sign_widget.h"
+#include "screens/record_row.h"
+#include "theme/sizes.h"
 #include "words/deviation_words.h"
 #include "words/event_words.h"
 
@@ -12,11 +13,14 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 namespace {
 
-constexpr double rowWide = 14;    // mm: two lines
-constexpr double rowUpright = 18; // three
-constexpr double whenWide = 34;
-constexpr double whenUpright = 28;
-constexpr double signWidth = 9;
+constexpr double keysWidth = 40; // mm
+
+/// "2026-03-02 09:14" where a record spans days, else the time alone.
+QString whenOf(const Instant& at, bool severalDays, const Words& words)
+{
+    const QString time = words.clockTime(at);
+    return severalDays ? localDay(at).mid(5) + u' ' + time : time;
+}
 
 } // namespace
 
@@ -24,7 +28,7 @@ RecordScreen::RecordScreen(const Surroundings& around, const QUuid& repair, QWid
     : Screen(around, u"screen_record"_s, parent)
 {
     buildFrame({}, tr("See what happened"));
-    m_rows = new PagedRows(around, around.upright ? rowUpright : rowWide, this);
+    m_rows = new PagedRows(around, recordRowHeight(around), this);
     content()->addWidget(m_rows, 1);
     answers()->setWayOn(tr("Job sheet as PDF"));
     answers()->setWayOnEnabled(false);
@@ -45,19 +49,50 @@ void RecordScreen::showRecord(const Logged<RepairFile>& file)
         return showTrouble(tr("This record cannot be read."), words().fault(record.error().front()));
     setContext(contextOf(record->repair, words()));
     std::vector<PagedRows::MakeRow> rows;
-    for (const Row& each : rowsOf(*record))
-        rows.push_back([this, each](QWidget* parent) { return makeRow(each, parent); });
+    for (const RecordRow& each : rowsOf(*record))
+        rows.push_back([this, each](QWidget* parent) { return makeRecordRow(this->around(), each, parent); });
     m_rows->setRows(std::move(rows));
     answers()->setWayOnEnabled(true);
+    if (record->handedOver)
+        buildSupervisors(*record);
 }
 
-std::vector<RecordScreen::Row> RecordScreen::rowsOf(const JobRecord& record) const
+void RecordScreen::buildSupervisors(const JobRecord& record)
 {
-    const auto when = [&](const Instant& at) {
-        const QString time = words().clockTime(at);
-        return record.days.size() > 1 ? localDay(at).mid(5) + u' ' + time : time;
+    auto* keys = new QWidget(this);
+    auto* box = new QBoxLayout(around().upright ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom, keys);
+    box->setContentsMargins(0, 0, 0, 0);
+    box->setSpacing(px(sizes::gap));
+    const auto key = [&](const QString& name, const QString& title, void (RecordScreen::*wanted)()) {
+        auto* made = new TapButton(theme(), name, TapButton::Kind::Plain, keys);
+        made->setTitle(title);
+        made->setSecondLine(tr("supervisor"));
+        made->setLeastSize(sizes::target, sizes::target);
+        made->setEnabled(!around().bench.looksOnly());
+        connect(made, &TapButton::clicked, this, wanted);
+        box->addWidget(made, 1);
     };
-    std::vector<Row> rows;
+    if (record.signedOff) {
+        auto* signedOff = label(u"signed_off"_s, TextRole::Body,
+                                tr("Signed off: %1, %2")
+                                    .arg(personText(record.signedOff->person),
+                                         whenOf(record.signedOff->at, record.days.size() > 1, words())),
+                                Role::Go, true);
+        box->addWidget(signedOff, 1);
+    } else {
+        key(u"sign_off"_s, tr("Sign off"), &RecordScreen::signOffWanted);
+    }
+    key(u"correct_event"_s, tr("Put right"), &RecordScreen::correctWanted);
+    if (!around().upright)
+        keys->setFixedWidth(px(keysWidth));
+    content()->addWidget(keys);
+    keys->show();
+}
+
+std::vector<RecordRow> RecordScreen::rowsOf(const JobRecord& record) const
+{
+    const auto when = [&](const Instant& at) { return whenOf(at, record.days.size() > 1, words()); };
+    std::vector<RecordRow> rows;
     for (const Deviation& each :
          deviationsOf(record, around().bench.planning().catalogue, limitsFrom(around().bench.assumptions())))
         rows.push_back({u"deviation_%1"_s.arg(rows.size()), when(each.told.at), personText(each.told.person),
@@ -66,39 +101,6 @@ std::vector<RecordScreen::Row> RecordScreen::rowsOf(const JobRecord& record) con
     for (const EventLine& each : eventLines(record, words()))
         rows.push_back({u"event_%1"_s.arg(index++), when(each.at), personText(each.person), each.text, false});
     return rows;
-}
-
-QWidget* RecordScreen::makeRow(const Row& row, QWidget* parent)
-{
-    auto* made = new Card(theme(), parent);
-    made->setObjectName(row.name);
-    auto* across = new QHBoxLayout(made);
-    across->setContentsMargins(px(2), px(0.8), px(2), px(0.8));
-    across->setSpacing(px(2));
-    if (row.deviates) {
-        auto* sign = new SignWidget(theme(), Pictogram::Caution, tr("Deviation"), made);
-        sign->setFixedWidth(px(signWidth));
-        across->addWidget(sign);
-    }
-    auto* left = new QVBoxLayout;
-    left->setSpacing(0);
-    for (const auto& [name, text] : {std::pair{u"_when"_s, row.when}, std::pair{u"_who"_s, row.who}}) {
-        auto* line = new FitLabel(theme(), row.name + name, TextRole::Small, made);
-        line->setRole(Role::MutedInk);
-        line->setText(text);
-        line->setLines(1);
-        left->addWidget(line, 1);
-    }
-    auto* box = new QWidget(made);
-    left->setContentsMargins(0, 0, 0, 0);
-    box->setLayout(left);
-    box->setFixedWidth(px((around().upright ? whenUpright : whenWide) - (row.deviates ? signWidth + 2 : 0)));
-    across->addWidget(box);
-    auto* text = new FitLabel(theme(), row.name + u"_text"_s, TextRole::Body, made);
-    text->setText(row.text);
-    text->setBold(row.deviates);
-    across->addWidget(text, 1);
-    return made;
 }
 
 } // namespace strandbench

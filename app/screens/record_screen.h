@@ -3,6 +3,7 @@
 #pragma once
 
 #include "screens/paged_rows.h"
+#include "screens/record_row.h"
 
 #include "review/deviations.h"
 
@@ -15,18 +16,14 @@ public:
 
 Q_SIGNALS:
     void sheetWanted();
+    void signOffWanted();
+    void correctWanted();
 
 private:
-    struct Row {
-        QString name;
-        QString when;
-        QString who;
-        QString text;
-        bool deviates = false;
-    };
     void showRecord(const Logged<RepairFile>& file);
-    [[nodiscard]] std::vector<Row> rowsOf(const JobRecord& record) const;
-    [[nodiscard]] QWidget* makeRow(const Row& row, QWidget* parent);
+    [[nodiscard]] std::vector<RecordRow> rowsOf(const JobRecord& record) const;
+    /// What the supervisor may do with a repair that was handed over.
+    void buildSupervisors(const JobRecord& record);
 
     PagedRows* m_rows = nullptr;
 };

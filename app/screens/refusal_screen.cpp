@@ -2,6 +2,7 @@
 #include "screens/refusal_screen.h"
 
 #include "screens/sign_widget.h"
+#include "theme/sizes.h"
 #include "touch/hold_button.h"
 
 #include <QCoreApplication>
@@ -26,8 +27,8 @@ std::vector<Stop> refusing(const std::vector<Stop>& stops)
 } // namespace
 
 RefusalScreen::RefusalScreen(const Surroundings& around, const Repair& repair, const std::vector<Stop>& given,
-                             QWidget* parent)
-    : Screen(around, u"screen_refusal"_s, parent)
+                             bool overridable, QWidget* parent)
+    : Screen(around, u"screen_refusal"_s, parent), m_overridable(overridable && !around.bench.looksOnly())
 {
     const std::vector<Stop> stops = refusing(given);
     const StopText first = words().stop(stops.front());
@@ -59,10 +60,30 @@ void RefusalScreen::buildSide(QWidget* card, QBoxLayout* row)
     auto* again = new HoldButton(theme(), u"assess_again"_s, TapButton::Kind::Plain, card);
     again->setTitle(tr("Assess again"));
     again->setSecondLine(tr("hold 1 s"));
-    again->setLeastSize(34, 20);
+    again->setLeastSize(m_overridable ? 30 : 34, 20);
     connect(again, &HoldButton::held, this, [this] { Q_EMIT acts({AssessAgain{}}); });
-    side->addWidget(again);
-    row->addLayout(side, 1);
+    if (!m_overridable) {
+        side->addWidget(again);
+        row->addLayout(side, 1);
+        return;
+    }
+    // Beside each other: one below the other leaves the sign no room on a low glass.
+    auto* keys = new QHBoxLayout;
+    keys->setSpacing(px(sizes::gap));
+    keys->addWidget(again, 1);
+    keys->addWidget(makeOverrideKey(card), 1);
+    side->addLayout(keys);
+    row->addLayout(side, 2);
+}
+
+QWidget* RefusalScreen::makeOverrideKey(QWidget* card)
+{
+    auto* key = new HoldButton(theme(), u"override_stop"_s, TapButton::Kind::Stop, card);
+    key->setTitle(tr("Override"));
+    key->setSecondLine(tr("supervisor: hold 1 s"));
+    key->setLeastSize(30, 20);
+    connect(key, &HoldButton::held, this, &RefusalScreen::overrideWanted);
+    return key;
 }
 
 void RefusalScreen::buildWords(QBoxLayout* row, const std::vector<Stop>& stops)
@@ -84,8 +105,9 @@ void RefusalScreen::buildWords(QBoxLayout* row, const std::vector<Stop>& stops)
     column->addWidget(label(u"stop_instead"_s, TextRole::Body, first.instead, Role::Ink, true));
     if (!first.insteadDetail.isEmpty())
         column->addWidget(label(u"stop_instead_detail"_s, TextRole::Body, first.insteadDetail));
-    column->addWidget(
-        label(u"stop_override"_s, TextRole::Small, first.overridable + u" "_s + first.precedence, Role::MutedInk));
+    const bool nothingToPlan = !m_overridable && stops.front().overridable == Override::Supervisor;
+    const QString who = nothingToPlan ? tr("There is nothing to plan here, whoever decides.") : first.overridable;
+    column->addWidget(label(u"stop_override"_s, TextRole::Small, who + u" "_s + first.precedence, Role::MutedInk));
     row->addLayout(column, 3);
 }
 

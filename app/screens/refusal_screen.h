@@ -10,12 +10,19 @@ namespace strandbench {
 class RefusalScreen final : public Screen {
     Q_OBJECT
 public:
-    RefusalScreen(const Surroundings& around, const Repair& repair, const std::vector<Stop>& given,
+    /// overridable: a supervisor may take all of them away.
+    RefusalScreen(const Surroundings& around, const Repair& repair, const std::vector<Stop>& given, bool overridable,
                   QWidget* parent = nullptr);
+
+Q_SIGNALS:
+    void overrideWanted();
 
 private:
     void buildSide(QWidget* card, QBoxLayout* row);
+    [[nodiscard]] QWidget* makeOverrideKey(QWidget* card);
     void buildWords(QBoxLayout* row, const std::vector<Stop>& stops);
+
+    bool m_overridable;
 };
 
 } // namespace strandbench

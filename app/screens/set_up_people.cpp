@@ -68,7 +68,12 @@ SetUpPeopleScreen::SetUpPeopleScreen(const Surroundings& around, const SetUpPlac
     connect(add, &TapButton::clicked, this, [this] { Q_EMIT placeWanted({SetUpGroup::People, page(), newName}); });
     auto* row = new QHBoxLayout;
     row->setSpacing(px(sizes::gap));
+    TapButton* pin =
+        key(u"supervisor_pin"_s, TapButton::Kind::Plain, tr("Supervisor’s PIN"),
+            around.bench.door() && around.bench.door()->isSet() ? tr("set: change it") : tr("not set yet"));
+    connect(pin, &TapButton::clicked, this, &SetUpScreen::pinWanted);
     row->addWidget(add, 1);
+    row->addWidget(pin, 1);
     row->addWidget(m_remove, 2);
     column->addLayout(row, 1);
     choose({});

@@ -33,6 +33,7 @@ Q_SIGNALS:
     void assumptionsChanged(const strandbench::Assumptions& assumptions);
     void placeWanted(const strandbench::SetUpPlace& place);
     void calibrateWanted();
+    void pinWanted(); ///< to set or change the supervisor's
 
 protected:
     /// The frame with the way on to the next group, and what the page stands in. With more than one page, the arrows

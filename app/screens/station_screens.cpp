@@ -15,6 +15,7 @@
 #include "screens/replan_screen.h"
 #include "screens/side_key.h"
 #include "screens/step_screen.h"
+#include "screens/supervisor_screens.h"
 #include "words/notes.h"
 
 #include <QCoreApplication>
@@ -92,8 +93,12 @@ Screen* planScreen(const Surroundings& around, const Repair& repair, const Repai
 Screen* decideScreen(const Surroundings& around, const Repair& repair, const Ways& ways, QWidget* parent)
 {
     const RepairPlan plan = around.bench.plan(repair);
-    if (!plan.fill)
-        return new RefusalScreen(around, repair, plan.stops, parent);
+    if (!plan.fill) {
+        auto* screen = new RefusalScreen(around, repair, plan.stops, canOverride(around, repair, plan.stops), parent);
+        QObject::connect(screen, &RefusalScreen::overrideWanted, screen,
+                         [ways, stops = refusingCodes(plan.stops)] { ways.overrideStops(stops); });
+        return screen;
+    }
     if (repair.plan)
         return new ReplanScreen(around, repair, plan, ways, parent);
     return planScreen(around, repair, plan, false, ways, parent);

@@ -22,6 +22,7 @@ struct Ways {
     std::function<void()> photos;                  ///< pictures of this repair
     std::function<void(PhotoMoment)> photo;        ///< choose one for a moment, and come back
     std::function<void()> notes;                   ///< remarks of this repair
+    std::function<void(const std::vector<QString>&)> overrideStops; ///< codes; asks why, then for the PIN
     // The bench beside this repair:
     std::function<void(const QUuid&)> repair;      ///< another repair
     std::function<void(const Settings&)> remember; ///< keeps and saves them; the screen stays

@@ -10,6 +10,17 @@
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
+namespace {
+
+/// Of a repair that was handed over: whether the supervisor has signed it off; empty of one that was not.
+QString signOffState(const JobRecord& record)
+{
+    if (!record.handedOver)
+        return {};
+    return record.signedOff ? TodayScreen::tr("signed off") : TodayScreen::tr("to sign off");
+}
+
+} // namespace
 
 TodayScreen::TodayScreen(const Surroundings& around, QWidget* parent) : Screen(around, u"screen_today"_s, parent)
 {
@@ -36,10 +47,24 @@ void TodayScreen::showDay(const Logged<DayBook>& book)
     std::vector<PagedRows::MakeRow> rows;
     for (std::size_t i = 0; i < book->repairs.size(); ++i)
         rows.push_back(rowOf(book->repairs[i], i));
+    if (!book->ofBench.empty())
+        rows.push_back(benchRow(static_cast<int>(book->ofBench.size())));
     m_none->setText(tr("Nothing was worked on today."));
     m_none->setVisible(rows.empty());
     m_rows->setVisible(!rows.empty());
     m_rows->setRows(std::move(rows));
+}
+
+PagedRows::MakeRow TodayScreen::benchRow(int events)
+{
+    return [this, events](QWidget* parent) -> QWidget* {
+        auto* row = new TapButton(theme(), u"today_bench"_s, TapButton::Kind::Plain, parent);
+        row->setTitle(tr("This bench"));
+        row->setSecondLine(tr("%n entry(ies): clocks, refused acts, PIN", nullptr, events));
+        row->setSign(Pictogram::Caution);
+        connect(row, &TapButton::clicked, this, &TodayScreen::benchTapped);
+        return row;
+    };
 }
 
 PagedRows::MakeRow TodayScreen::rowOf(const std::vector<Event>& events, std::size_t index)
@@ -53,10 +78,11 @@ PagedRows::MakeRow TodayScreen::rowOf(const std::vector<Event>& events, std::siz
     if (record) {
         const Station station = nextStep(record->repair).station;
         title = record->repair.job + u" · "_s + record->repair.panel;
-        second = QStringList{Words::title(words().station(station)),
-                             record->people.isEmpty() ? personText({}) : record->people.join(u", "_s),
-                             deviationCount(int(deviationsOf(*record, catalogue, limits).size()))}
-                     .join(u" · "_s);
+        QStringList parts{Words::title(words().station(station)),
+                          record->people.isEmpty() ? personText({}) : record->people.join(u", "_s),
+                          signOffState(*record), deviationCount(int(deviationsOf(*record, catalogue, limits).size()))};
+        parts.removeAll(QString());
+        second = parts.join(u" · "_s);
         sign = signOf(station);
     } else {
         title = tr("A record that cannot be read");

@@ -14,9 +14,11 @@ public:
 Q_SIGNALS:
     void repairTapped(const QUuid& repair);
     void lotsTapped();
+    void benchTapped(); ///< what happened to the bench itself
 
 private:
     void showDay(const Logged<DayBook>& book);
+    [[nodiscard]] PagedRows::MakeRow benchRow(int events);
     [[nodiscard]] PagedRows::MakeRow rowOf(const std::vector<Event>& events, std::size_t index);
 
     PagedRows* m_rows = nullptr;

@@ -72,9 +72,19 @@ Screen* BenchWindow::makeScreen()
         return makePat();
     case Place::Forget:
         return makeForgetScreen(
-            *m_around, m_lot, [this](const LotForgotten& act) { tellOfLot(act, Place::LotPage); }, this);
+            *m_around, m_lot,
+            [this](const LotForgotten& act) { askSupervisor(lotSubject(m_lot), act, Place::LotPage); }, this);
     case Place::Repair:
         return makeRepairScreen(*repair);
+    case Place::Pin:
+    case Place::OverrideWhy:
+    case Place::CorrectWhich:
+    case Place::CorrectText:
+    case Place::BenchDay:
+    case Place::OldPin:
+    case Place::NewPin:
+    case Place::NewPinAgain:
+        return makeSupervisors();
     default:
         break;
     }
@@ -118,6 +128,10 @@ Screen* BenchWindow::makeSetUp()
     connect(screen, &SetUpScreen::placeWanted, this, [this](const SetUpPlace& wanted) {
         m_setUp = wanted;
         place(Place::SetUp);
+    });
+    connect(screen, &SetUpScreen::pinWanted, this, [this] {
+        if (m_parts.bench.door())
+            place(m_parts.bench.door()->isSet() ? Place::OldPin : Place::NewPin);
     });
     connect(screen, &SetUpScreen::calibrateWanted, this, [this] { place(Place::Calibrate); });
     connect(screen, &SetUpScreen::assumptionsChanged, this, &BenchWindow::changeAssumptions);
@@ -167,6 +181,7 @@ Screen* BenchWindow::makeToday()
         m_recordOf = id;
         place(Place::Record);
     });
+    connect(screen, &TodayScreen::benchTapped, this, [this] { place(Place::BenchDay); });
     connect(screen, &TodayScreen::lotsTapped, this, [this] { place(Place::LotList); });
     return screen;
 }
@@ -208,6 +223,9 @@ Screen* BenchWindow::makeRecord()
 {
     auto* screen = new RecordScreen(*m_around, m_recordOf, this);
     connect(screen, &RecordScreen::sheetWanted, this, [this] { place(Place::Sheet); });
+    connect(screen, &RecordScreen::signOffWanted, this,
+            [this] { askSupervisor(m_recordOf, SignedOff{}, Place::Record); });
+    connect(screen, &RecordScreen::correctWanted, this, [this] { place(Place::CorrectWhich); });
     return screen;
 }
 
@@ -233,6 +251,10 @@ Ways BenchWindow::ways()
     };
     ways.why = [this] { place(Place::Why); };
     ways.changeUnits = [this] { changeUnits(); };
+    ways.overrideStops = [this](const std::vector<QString>& stops) {
+        m_overriding = stops;
+        place(Place::OverrideWhy);
+    };
     ways.home = [this] { showHome(); };
     ways.beadAsLaid = [this] { place(Place::Bead); };
     ways.answers = [this] { place(Place::Answers); };

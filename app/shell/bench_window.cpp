@@ -26,6 +26,10 @@ BenchWindow::BenchWindow(Parts parts)
         scheduleTick();
     });
     connect(&m_parts.bench, &Bench::unsavedChanged, this, &BenchWindow::showUnsaved);
+    connect(&m_parts.bench, &Bench::changed, this, [this] {
+        if (m_screen && m_parts.bench.looksOnly() && m_screen->draft().isEmpty())
+            place(m_place);
+    });
     connect(&m_scanGate, &ScanGate::scanned, this, &BenchWindow::takeScan);
     connect(&m_scanGate, &ScanGate::cutShort, this,
             [this] { tellScan(tr("A scan came without its Enter. Set the scanner to end with Enter.")); });
@@ -38,6 +42,7 @@ BenchWindow::~BenchWindow()
     // The screens hold references to theme and words: they go first.
     delete m_screen;
     delete m_ribbon;
+    delete m_alarmBar;
     delete m_unsaved;
 }
 
@@ -56,6 +61,7 @@ void BenchWindow::rebuild()
     delete m_screen;
     m_screen = nullptr;
     delete m_ribbon;
+    delete m_alarmBar;
     delete m_unsaved;
     const Settings& settings = m_parts.settings;
     const double ppmm =
@@ -75,13 +81,20 @@ void BenchWindow::rebuild()
     m_unsaved->setPalette(red);
     m_unsaved->setFixedHeight(m_theme->px(8));
     m_ribbon = new Ribbon(*m_theme, *m_words, m_parts.bench, this);
-    connect(m_ribbon, &Ribbon::repairTapped, this, &BenchWindow::showRepair);
+    connect(m_ribbon, &Ribbon::repairTapped, this, [this](const QUuid& repair) {
+        if (!alarmJustAnswered()) // a finger that bounced on an alarm meant no block
+            showRepair(repair);
+    });
     connect(m_ribbon, &Ribbon::restTapped, this, [this] {
         m_repair.reset();
         m_look.reset();
         place(Place::Mixes);
     });
+    m_alarmBar = new AlarmBar(*m_theme, this);
+    m_alarmBar->hide();
+    connect(m_alarmBar, &AlarmBar::answered, this, &BenchWindow::answerAlarm);
     m_column->addWidget(m_unsaved);
+    m_column->addWidget(m_alarmBar); // in the ribbon's place while something rings
     m_column->addWidget(m_ribbon);
     showUnsaved();
     place(m_place);
@@ -161,7 +174,7 @@ void BenchWindow::changeUnits()
 
 void BenchWindow::changeSettings(const Settings& wanted, Place next)
 {
-    const bool saved = m_parts.settingsFile.save(wanted);
+    const bool saved = save(wanted);
     // The tap's own button goes with the old screens: let it finish first.
     QMetaObject::invokeMethod(
         this,
@@ -177,7 +190,7 @@ void BenchWindow::remember(const Settings& wanted, std::optional<Place> next)
 {
     m_parts.settings = wanted;
     m_parts.bench.setHardenerLot(inhand::lotInUse(wanted, hardenerKey));
-    const bool saved = m_parts.settingsFile.save(wanted);
+    const bool saved = save(wanted);
     if (next)
         place(*next);
     tellUnlessSaved(saved);
@@ -196,64 +209,6 @@ void BenchWindow::tellUnlessSaved(bool saved)
 {
     if (!saved)
         m_screen->showTrouble(tr("The set-up could not be saved."), tr("It holds until the program is closed."));
-}
-
-void BenchWindow::back()
-{
-    switch (m_place) {
-    case Place::Panel:
-        return place(Place::JobNumber);
-    case Place::Calibrate:
-        return place(Place::SetUp);
-    case Place::Why:
-    case Place::HowToTell:
-    case Place::Ask:
-    case Place::Photos:
-    case Place::Notes:
-    case Place::Bead:
-    case Place::Curve:
-    case Place::Answers:
-    case Place::Lots:
-    case Place::ReadAgain:
-    case Place::ReadWhileCuring:
-        return place(Place::Repair);
-    case Place::ParkWhy:
-        return place(Place::Ask);
-    case Place::ParkTo:
-        return place(Place::ParkWhy);
-    case Place::PhotoPick:
-        return place(m_afterPhoto);
-    case Place::PhotoFolder:
-    case Place::Camera:
-        return place(Place::PhotoPick);
-    case Place::NoteText:
-        return place(Place::Notes);
-    case Place::Sheet:
-        return place(Place::Record);
-    case Place::Record:
-        return place(Place::Today);
-    case Place::LotList:
-        return place(Place::Today);
-    case Place::LotPage:
-        return place(m_afterLot);
-    case Place::Pat:
-    case Place::Forget:
-        return place(Place::LotPage);
-    case Place::Home:
-    case Place::JobNumber:
-    case Place::Person:
-    case Place::SetUp:
-    case Place::Mixes:
-    case Place::Today:
-        return showHome();
-    case Place::Repair:
-        break;
-    }
-    m_look = lookBefore(*current(), m_look);
-    if (m_look)
-        place(Place::Repair);
-    else
-        showHome();
 }
 
 void BenchWindow::act(std::vector<Payload> payloads)
@@ -323,8 +278,17 @@ void BenchWindow::choosePerson(const QString& person)
 
 void BenchWindow::tellTrouble(const LogFailure& failure) { m_screen->showTrouble(failure); }
 
+bool BenchWindow::save(const Settings& settings) const
+{
+    return !m_parts.bench.looksOnly() && m_parts.settingsFile.save(settings); // they are the other copy's
+}
+
 void BenchWindow::showUnsaved()
 {
+    if (m_parts.bench.looksOnly()) {
+        m_unsaved->setText(tr("Only looking: another copy of the program has this bench."));
+        return m_unsaved->show();
+    }
     const int count = static_cast<int>(m_parts.bench.unsaved());
     m_unsaved->setText(tr("%n act(s) not saved yet: the disk refuses. They are kept and tried again.", nullptr, count));
     m_unsaved->setVisible(count > 0);
@@ -332,7 +296,11 @@ void BenchWindow::showUnsaved()
 
 void BenchWindow::tick()
 {
+    m_parts.bench.watchClock();
+    m_parts.bench.followWriter();
     m_ribbon->tick();
+    tellJump();
+    ring();
     forgetScan();
     if (m_screen)
         m_screen->tick();

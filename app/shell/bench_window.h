@@ -7,11 +7,13 @@
 #include "bench/settings.h"
 #include "screens/set_up_screen.h"
 #include "screens/station_screens.h"
+#include "shell/alarm_bar.h"
 #include "shell/any_key.h"
 #include "shell/key_rest.h"
 #include "shell/ribbon.h"
 #include "shell/scan_reader.h"
 
+#include <QElapsedTimer>
 #include <QTimer>
 
 #include <memory>
@@ -20,7 +22,9 @@ class QVBoxLayout;
 
 namespace strandbench {
 
+class Bell;
 class CameraFeed;
+class PinScreen;
 struct PhotoFile;
 
 class BenchWindow final : public QWidget {
@@ -37,6 +41,7 @@ public:
         std::function<bool(const AssumptionBook& book)> keepAssumptions = {};
         Player* player = nullptr;      ///< of tones; null: nothing sounds
         CameraFeed* cameras = nullptr; ///< of photos; null: none is looked for
+        Bell* bell = nullptr;          ///< of alarms; null: they are seen alone
     };
     explicit BenchWindow(Parts parts);
     ~BenchWindow() override;
@@ -50,7 +55,7 @@ public:
         return m_place == Place::Repair && !m_look ? m_repair : std::nullopt;
     }
     /// True from a tap until its act is on the disk, or was refused; also while a key may be the first of a scan.
-    [[nodiscard]] bool writing() const { return m_writing || m_scanGate.holding(); }
+    [[nodiscard]] bool writing() const { return m_writing || !m_answering.empty() || m_scanGate.holding(); }
     void showHome();
     void showRepair(const QUuid& id);
     /// Brings every clock up to date; also called by the window's own timer on each second.
@@ -87,6 +92,15 @@ private:
         LotPage,
         Pat,
         Forget,
+        // The supervisor's: makeSupervisors().
+        Pin,
+        OverrideWhy,
+        CorrectWhich,
+        CorrectText,
+        BenchDay,
+        OldPin,
+        NewPin,
+        NewPinAgain,
         // Beside the steps: makeBeside().
         Ask,
         ParkWhy,
@@ -113,6 +127,22 @@ private:
     [[nodiscard]] Screen* makePat();
     /// Writes an act of the lot whose page is shown; then shows a place.
     void tellOfLot(const Payload& payload, Place after);
+    [[nodiscard]] Screen* makeSupervisors();
+    [[nodiscard]] Screen* makePin();
+    [[nodiscard]] Screen* makeNewPin();
+    [[nodiscard]] PinScreen* pinScreen(const QString& name, const QString& sentence, const QString& wayOn,
+                                       bool counted);
+    void setPin(PinScreen& screen, const QString& again);
+    /// Asks for the PIN and writes a supervisor's act; then shows a place.
+    void askSupervisor(const QUuid& subject, const Payload& payload, Place after);
+    /// Brings what rings up to date; answers one of those that are shown.
+    void ring();
+    void answerAlarm(std::size_t index);
+    /// For half a second, by the glass's own time.
+    [[nodiscard]] bool alarmJustAnswered() const;
+    [[nodiscard]] AlarmShown shown(const DueAlarm& alarm, std::size_t more) const;
+    void tellJump();
+    [[nodiscard]] bool save(const Settings& settings) const;
     [[nodiscard]] Screen* makeRepairScreen(const Repair& repair);
     [[nodiscard]] Screen* makeMixes();
     [[nodiscard]] Screen* makeLots(const Repair& repair);
@@ -160,6 +190,7 @@ private:
     std::unique_ptr<Surroundings> m_around;
     QVBoxLayout* m_column = nullptr;
     Ribbon* m_ribbon = nullptr;
+    AlarmBar* m_alarmBar = nullptr;
     FitLabel* m_unsaved = nullptr;
     Screen* m_screen = nullptr;
     Place m_place = Place::Home;
@@ -175,6 +206,20 @@ private:
     QString m_draftKey; ///< of the present screen; empty: nothing of it is kept
     QUuid m_recordOf;   ///< the repair whose record is shown; it may have been handed over long ago
     Question m_toldQuestion = Question::Substrate;
+    struct Asked {
+        QUuid subject;
+        Payload payload;
+        Place after;
+        Place from;
+    };
+    std::optional<Asked> m_asked;            ///< of the supervisor
+    std::vector<QString> m_overriding;       ///< codes of the stops
+    std::pair<qint64, QString> m_correcting; ///< the event that is put right, as it is told
+    QString m_oldPin;
+    QString m_newPin;
+    std::vector<DueAlarm> m_ringing;
+    QElapsedTimer m_answeredAt;
+    std::vector<DueAlarm> m_answering; ///< answered, and not written yet
     bool m_writing = false;
     PhotoMoment m_photoMoment = PhotoMoment::AsFound;
     Place m_afterPhoto = Place::Photos;

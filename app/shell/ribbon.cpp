@@ -4,6 +4,7 @@
 #include "air/gate.h"
 #include "screens/hands_words.h"
 #include "screens/phrases.h"
+#include "screens/sign_widget.h"
 #include "theme/sizes.h"
 
 #include <QPainter>
@@ -18,6 +19,7 @@ namespace {
 constexpr double blockWidth = 60;
 constexpr double restWidth = 20;
 constexpr double readingWidth = 40;
+constexpr double silentWidth = 20;
 
 } // namespace
 
@@ -34,18 +36,67 @@ Ribbon::Ribbon(const Theme& theme, const Words& words, const Bench& bench, QWidg
     connect(m_rest, &TapButton::clicked, this, &Ribbon::restTapped);
     m_reading = new FitLabel(theme, u"ribbon_reading"_s, TextRole::Small, this);
     m_reading->setRole(Role::OnRibbon);
-    m_reading->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     m_reading->setFixedWidth(theme.px(readingWidth));
+    m_reading->setAutoFillBackground(true);
+    showNotice();
+    m_silent = makeSilent();
     m_row->addStretch(1);
     m_row->addWidget(m_rest);
+    m_row->addWidget(m_silent);
     m_row->addWidget(m_reading);
     setFixedHeight(theme.px(sizes::ribbon) + 2 * margin);
+}
+
+QWidget* Ribbon::makeSilent()
+{
+    auto* box = new QWidget(this);
+    box->setObjectName(u"ribbon_silent"_s);
+    box->setFixedWidth(m_theme.px(silentWidth));
+    auto* column = new QVBoxLayout(box);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(new SignWidget(m_theme, Pictogram::Caution, tr("Caution"), box), 1);
+    auto* word = new FitLabel(m_theme, u"ribbon_silent_word"_s, TextRole::Small, box);
+    word->setRole(Role::OnRibbon);
+    word->setBold(true);
+    word->setAlignment(Qt::AlignCenter);
+    word->setText(tr("No sound"));
+    column->addWidget(word, 1);
+    box->hide();
+    return box;
+}
+
+void Ribbon::setSilent(bool silent)
+{
+    if (m_silent->isVisibleTo(this) == silent)
+        return;
+    m_silent->setVisible(silent);
+    tick();
+}
+
+void Ribbon::setNotice(const QString& text)
+{
+    if (text == m_notice)
+        return;
+    m_notice = text;
+    showNotice();
+    showReading();
+}
+
+void Ribbon::showNotice()
+{
+    QPalette ground;
+    ground.setColor(QPalette::Window, m_theme.color(m_notice.isEmpty() ? Role::RibbonGround : Role::Caution));
+    m_reading->setPalette(ground);
+    m_reading->setRole(m_notice.isEmpty() ? Role::OnRibbon : Role::OnCaution);
+    m_reading->setAlignment((m_notice.isEmpty() ? Qt::AlignRight : Qt::AlignHCenter) | Qt::AlignVCenter);
 }
 
 std::size_t Ribbon::room(std::size_t wanted) const
 {
     const double gap = sizes::gap;
-    const double free = m_theme.metrics().mm(width()) - 2 * sizes::margin - readingWidth - gap;
+    const double free = m_theme.metrics().mm(width()) - 2 * sizes::margin - readingWidth - gap -
+                        (m_silent->isVisibleTo(this) ? silentWidth + gap : 0);
     const auto fit = [&](double rest) {
         return static_cast<std::size_t>(std::max(0.0, (free - rest + gap) / (blockWidth + gap)));
     };
@@ -79,6 +130,8 @@ void Ribbon::showBlocks(const std::vector<RunningMix>& mixes)
 
 void Ribbon::showReading()
 {
+    if (!m_notice.isEmpty())
+        return m_reading->setText(m_notice);
     const Instant now = m_bench.clock().now();
     const auto newest = m_bench.newestReading();
     if (!newest) {

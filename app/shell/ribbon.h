@@ -19,6 +19,10 @@ public:
     Ribbon(const Theme& theme, const Words& words, const Bench& bench, QWidget* parent = nullptr);
 
     void tick();
+    /// Stands in the reading's place, on yellow, until it is empty again.
+    void setNotice(const QString& text);
+    /// Says that no sound works here.
+    void setSilent(bool silent);
 
 Q_SIGNALS:
     void repairTapped(const QUuid& repair);
@@ -31,6 +35,8 @@ protected:
 private:
     void showBlocks(const std::vector<RunningMix>& mixes);
     void showReading();
+    void showNotice();
+    [[nodiscard]] QWidget* makeSilent();
     [[nodiscard]] std::size_t room(std::size_t wanted) const;
 
     const Theme& m_theme;
@@ -41,6 +47,8 @@ private:
     std::vector<QUuid> m_shown;
     TapButton* m_rest;
     FitLabel* m_reading;
+    QWidget* m_silent;
+    QString m_notice;
 };
 
 } // namespace strandbench

@@ -10,6 +10,7 @@
 #include "shell/language.h"
 #include "shell/trouble_window.h"
 #include "sound/alsa_player.h"
+#include "sound/bell.h"
 #include "words/assumption_words.h"
 
 #include <QApplication>
@@ -70,6 +71,26 @@ void tellFaults(const Faults& faults, Screen& screen, const Words& words)
                                                    nullptr, static_cast<int>(faults.size())));
 }
 
+/// Opens the log to write it; where another copy of the program has the bench, asks whether to look only. Empty: the
+/// person has closed the program.
+std::optional<Logged<BenchBook>> openLog(Recorder& recorder, const Clock& clock, const Settings& settings, double ppmm,
+                                         const QSize& glass)
+{
+    const QString from = lotsFromDay(clock.now());
+    for (;;) {
+        auto opened = recorder.open(from);
+        if (opened || opened.error().trouble != LogTrouble::InUse)
+            return opened;
+        TroubleWindow trouble(opened.error(), recorder.path(), settings, ppmm);
+        show(trouble, glass);
+        QCoreApplication::exec();
+        if (trouble.chosen() == TroubleWindow::Way::Look)
+            return recorder.openToLook(from);
+        if (trouble.chosen() == TroubleWindow::Way::Close)
+            return std::nullopt;
+    }
+}
+
 /// Tells the faults of the command line; the exit status to leave with.
 int refuse(const std::vector<Fault>& faults)
 {
@@ -104,8 +125,16 @@ int runBench(int argc, char** argv)
     const SystemClock clock;
     const CureEngine engine;
     Recorder recorder(path);
-    auto opened = recorder.open(lotsFromDay(clock.now()));
-    Bench bench({recorder, clock, {builtInTable(), demoCatalogue(), builtInSteps(), Assumptions{}, engine}});
+    auto asked = openLog(recorder, clock, loaded.settings, ppmm, arguments.glass);
+    if (!asked)
+        return 0;
+    const Logged<BenchBook> opened = *std::move(asked);
+    PinDoor door(pinPathOf(path), clock);
+    Bench bench({recorder,
+                 clock,
+                 {builtInTable(), demoCatalogue(), builtInSteps(), Assumptions{}, engine},
+                 Worker::Runs::InThread,
+                 &door});
     AssumptionsFile assumptionsFile = AssumptionsFile::besideLog(path);
     const ReadAssumptions assumptions = assumptionsFile.load();
     bench.setAssumptions(assumptions.book);
@@ -120,10 +149,12 @@ int runBench(int argc, char** argv)
         return application.exec();
     }
     AlsaPlayer player;
+    Bell bell(&player);
     CameraFeed cameras;
-    BenchWindow window(
-        {bench, settingsFile, loaded.settings, ppmm, [&language](const QString& wanted) { language.speak(wanted); },
-         [&assumptionsFile](const AssumptionBook& book) { return assumptionsFile.save(book); }, &player, &cameras});
+    BenchWindow window({bench, settingsFile, loaded.settings, ppmm,
+                        [&language](const QString& wanted) { language.speak(wanted); },
+                        [&](const AssumptionBook& book) { return !recorder.looksOnly() && assumptionsFile.save(book); },
+                        &player, &cameras, &bell});
     show(window, arguments.glass);
     tellFaults(assumptions.faults, *window.screen(), Words(loaded.settings.units, QLocale(loaded.settings.language)));
     return application.exec();

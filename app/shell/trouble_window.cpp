@@ -35,7 +35,9 @@ TroubleWindow::TroubleWindow(const LogFailure& failure, const QString& path, con
         made->setText(words);
         return made;
     };
-    column->addWidget(label(u"sentence"_s, TextRole::Sentence, tr("The log cannot be opened"), Role::Stop, true));
+    const bool inUse = failure.trouble == LogTrouble::InUse;
+    column->addWidget(label(u"sentence"_s, TextRole::Sentence,
+                            inUse ? tr("This bench is in use") : tr("The log cannot be opened"), Role::Stop, true));
     auto* card = new Card(theme, this);
     card->setEdge(Role::Stop);
     auto* row = new QHBoxLayout(card);
@@ -45,14 +47,31 @@ TroubleWindow::TroubleWindow(const LogFailure& failure, const QString& path, con
     auto* words = new QVBoxLayout;
     words->addWidget(label(u"trouble_headline"_s, TextRole::Title, text.headline, Role::Ink, true));
     words->addWidget(label(u"trouble_what_to_do"_s, TextRole::Body, text.whatToDo, Role::Ink, false));
+    if (inUse) // which program has it, in the system's own terms
+        words->addWidget(label(u"trouble_who"_s, TextRole::Body, failure.detail, Role::Ink, false));
     words->addWidget(label(u"trouble_path"_s, TextRole::Small, path, Role::MutedInk, false));
     row->addLayout(words, 3);
     column->addWidget(card, 1);
-    auto* close = new TapButton(theme, u"close_program"_s, TapButton::Kind::Way, this);
-    close->setTitle(tr("Close the program"));
-    close->setFixedHeight(theme.px(sizes::answer));
-    connect(close, &TapButton::clicked, this, &QWidget::close);
-    column->addWidget(close);
+    auto* keys = new QHBoxLayout;
+    keys->setSpacing(theme.px(sizes::gap));
+    keys->addWidget(key(u"close_program"_s, tr("Close the program"), Way::Close));
+    if (inUse) {
+        keys->addWidget(key(u"try_again"_s, tr("Try again"), Way::Again));
+        keys->addWidget(key(u"look_only"_s, tr("Look only"), Way::Look));
+    }
+    column->addLayout(keys);
+}
+
+TapButton* TroubleWindow::key(const QString& name, const QString& title, Way way)
+{
+    auto* made = new TapButton(*m_theme, name, TapButton::Kind::Way, this);
+    made->setTitle(title);
+    made->setFixedHeight(m_theme->px(sizes::answer));
+    connect(made, &TapButton::clicked, this, [this, way] {
+        m_chosen = way;
+        close();
+    });
+    return made;
 }
 
 void TroubleWindow::paintEvent(QPaintEvent*)

@@ -27,6 +27,11 @@ template <class Signature> bool resolve(QLibrary& library, const char* name, std
     return function != nullptr;
 }
 
+/// In the place of the library's own, which writes a page on standard error each time that no device opens: what is
+/// wrong is told on the glass.
+void saysNothing(const char*, int, const char*, int, const char*, ...) {}
+using SetErrorHandler = int(void (*handler)(const char*, int, const char*, int, const char*, ...));
+
 /// Frames that a device takes at once without much left to lose when it runs dry.
 constexpr std::size_t chunk = 4096;
 
@@ -52,6 +57,8 @@ LoadedAlsa loadAlsa()
     QLibrary library(u"asound"_s, soname); // never unloaded: QLibrary's destructor leaves it
     if (!library.load())
         return {std::nullopt, library.errorString()};
+    if (auto* setHandler = reinterpret_cast<SetErrorHandler*>(library.resolve("snd_lib_error_set_handler")))
+        setHandler(saysNothing);
     AlsaCalls calls;
     const bool whole =
         resolve(library, "snd_pcm_open", calls.open) && resolve(library, "snd_pcm_nonblock", calls.nonblock) &&

@@ -104,6 +104,12 @@ void KeyPad::setLongest(int characters)
     enableKeys();
 }
 
+void KeyPad::setZeroInFrontKept(bool kept)
+{
+    m_zeroKept = kept;
+    enableKeys();
+}
+
 void KeyPad::setPointSign(const QString& sign)
 {
     m_point->setTitle(sign);
@@ -121,7 +127,7 @@ void KeyPad::tapped(QChar key)
         if (!m_pointAllowed || next.contains(u'.'))
             return;
         next += next.isEmpty() ? u"0."_s : u"."_s;
-    } else if (next == "0"_L1) {
+    } else if (next == "0"_L1 && !m_zeroKept) {
         next = key; // no leading zero
     } else {
         next += key;
@@ -143,7 +149,7 @@ void KeyPad::change(const QString& text)
 void KeyPad::enableKeys()
 {
     const int size = static_cast<int>(m_text.size());
-    const bool room = size < m_longest || m_text == "0"_L1;
+    const bool room = size < m_longest || (m_text == "0"_L1 && !m_zeroKept);
     for (TapButton* digit : m_digits)
         digit->setEnabled(room);
     const int pointNeeds = m_text.isEmpty() ? 2 : 1;

@@ -20,6 +20,8 @@ public:
     [[nodiscard]] QString text() const { return m_text; }
     void setPointAllowed(bool allowed);
     void setLongest(int characters);
+    /// Whether a zero in front stays when a digit follows, as in a PIN; not allowed at first, as in a number.
+    void setZeroInFrontKept(bool kept);
     /// The sign of the decimal point as the person's language writes it: only a look, text() has '.'.
     void setPointSign(const QString& sign);
 
@@ -39,6 +41,7 @@ private:
     QString m_text;
     int m_longest = 8;
     bool m_pointAllowed = true;
+    bool m_zeroKept = false;
     TapButton* m_point = nullptr;
     TapButton* m_clear = nullptr;
     std::vector<TapButton*> m_digits;

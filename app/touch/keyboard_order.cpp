@@ -24,24 +24,40 @@ std::vector<Stop> stopsOf(QWidget& root)
     return stops;
 }
 
-/// Rows are told by the topmost control that is left: what begins in its upper half stands beside it.
+/// True for what stands left of a control, beside it by half of the lower one's height or more.
+bool leftBeside(const QRect& left, const QRect& right)
+{
+    const int overlap = std::min(left.bottom(), right.bottom()) - std::max(left.top(), right.top()) + 1;
+    return left.left() < right.left() && left.right() < right.left() &&
+           2 * overlap >= std::min(left.height(), right.height());
+}
+
+/// Rows are told by the topmost control that is left and has nothing before it at its left: what begins in its upper
+/// half stands beside it. A tall one waits for the last row that it stands beside.
 std::vector<Stop> inReadingOrder(std::vector<Stop> stops)
 {
+    using At = std::vector<Stop>::iterator;
     std::vector<Stop> ordered;
+    const auto waits = [](const Stop& each, At from, At to) {
+        return std::any_of(from, to, [&each](const Stop& other) { return leftBeside(other.where, each.where); });
+    };
     while (!stops.empty()) {
-        const QRect first = std::min_element(stops.begin(), stops.end(), [](const Stop& a, const Stop& b) {
-                                return a.where.top() < b.where.top();
-                            })->where;
+        QRect first; // the leftmost waits for nothing, so there is one
+        for (const Stop& each : stops)
+            if (!waits(each, stops.begin(), stops.end()) && (first.isNull() || each.where.top() < first.top()))
+                first = each.where;
         // A control without height, not laid out yet, is a row of its own: the topmost always leaves.
         const int within = std::max(first.top(), first.center().y());
         const auto below = std::stable_partition(stops.begin(), stops.end(),
                                                  [within](const Stop& each) { return each.where.top() <= within; });
-        std::vector<Stop> row(stops.begin(), below);
+        const auto ready = std::stable_partition(stops.begin(), below,
+                                                 [&](const Stop& each) { return !waits(each, below, stops.end()); });
+        std::vector<Stop> row(stops.begin(), ready);
         std::stable_sort(row.begin(), row.end(), [](const Stop& a, const Stop& b) {
             return a.where.left() != b.where.left() ? a.where.left() < b.where.left() : a.where.top() < b.where.top();
         });
         ordered.insert(ordered.end(), row.begin(), row.end());
-        stops.erase(stops.begin(), below);
+        stops.erase(stops.begin(), ready);
     }
     return ordered;
 }

@@ -3,6 +3,7 @@
 
 #include "words/event_words.h"
 #include "words/notes.h"
+#include "words/role_words.h"
 #include "words/table.h"
 
 #include <QCoreApplication>
@@ -38,6 +39,8 @@ constexpr words::Line lines[] = {
     {"planned_again", QT_TRANSLATE_NOOP("Deviations", "planned again: plan %1")},
     //: %1 is where: "to the supervisor"
     {"parked", QT_TRANSLATE_NOOP("Deviations", "parked: %1")},
+    //: %1 is a stop, %2 a reason: "Damp", "Proved by another test"
+    {"overridden", QT_TRANSLATE_NOOP("Deviations", "overridden: %1. Reason: %2")},
     //: %1 is a moment: "as found"
     {"photo_missing", QT_TRANSLATE_NOOP("Deviations", "no photo: %1")},
     {"person_not_told", QT_TRANSLATE_NOOP("Deviations", "acts without a name: %1")},
@@ -68,6 +71,8 @@ public:
             return m_words.questionName(*question);
         if (const auto moment = fromCode<PhotoMoment>(code); moment && m_kind == DeviationKind::PhotoMissing)
             return photoMomentInList(*moment);
+        if (m_kind == DeviationKind::Overridden)
+            return std::ranges::count(overrideReasons(), code) ? overrideReason(code) : m_words.stopHeadline(code);
         return m_kind == DeviationKind::Parked ? parkedWhere(code) : code;
     }
 

@@ -2,6 +2,7 @@
 #include "words/event_words.h"
 
 #include "words/notes.h"
+#include "words/role_words.h"
 #include "words/table.h"
 
 #include <QCoreApplication>
@@ -164,10 +165,32 @@ public:
         return say(QT_TRANSLATE_NOOP("Events", "Note: %1"), {noteText(note)});
     }
 
-    // Of a lot: no record of a repair holds one.
-    QString operator()(const PatMixed&) const { return {}; }
-    QString operator()(const PatGelled&) const { return {}; }
-    QString operator()(const LotForgotten&) const { return {}; }
+    QString operator()(const AlarmAnswered& answered) const
+    {
+        return say(QT_TRANSLATE_NOOP("Events", "%1: alarm answered: %2"),
+                   {batchName(answered.batch), alarmName(answered.alarm)});
+    }
+    QString operator()(const Overridden& over) const
+    {
+        QStringList stops;
+        for (const QString& each : over.stops)
+            stops << m_words.stopHeadline(each);
+        return say(QT_TRANSLATE_NOOP("Events", "Overridden by the supervisor: %1. Reason: %2"),
+                   {stops.join(u", "_s), overrideReason(over.reason)});
+    }
+    QString operator()(const SignedOff&) const
+    {
+        return say(QT_TRANSLATE_NOOP("Events", "Signed off by the supervisor"));
+    }
+    QString operator()(const Corrected& correction) const
+    {
+        //: %1 is the number of the event that is put right, %2 what the supervisor wrote
+        return say(QT_TRANSLATE_NOOP("Events", "Correction of no. %1: %2"),
+                   {QString::number(correction.seq), correction.text});
+    }
+
+    /// Of a lot or of the bench: no record of a repair holds one.
+    template <class Other> QString operator()(const Other&) const { return {}; }
 
 private:
     [[nodiscard]] QString since(BatchRef batch) const
@@ -208,7 +231,7 @@ std::vector<EventLine> eventLines(const JobRecord& record, const Words& words)
         const Repair before = after;
         if (apply(after, each))
             break; // a record has folded already: this does not come
-        lines.push_back({each.at, each.person, std::visit(Teller(each, before, after, words), each.payload)});
+        lines.push_back({each.at, each.seq, each.person, std::visit(Teller(each, before, after, words), each.payload)});
     }
     return lines;
 }

@@ -9,6 +9,7 @@ namespace strandbench {
 
 struct EventLine {
     Instant at;
+    qint64 seq = 0;
     QString person; ///< empty: not told
     QString text;
 };

@@ -44,6 +44,12 @@ Pair textOf(LogTrouble trouble)
     case LogTrouble::Locked:
         return {QT_TRANSLATE_NOOP("LogTrouble", "Another program holds the log."),
                 QT_TRANSLATE_NOOP("LogTrouble", "Close it, then try again.")};
+    case LogTrouble::InUse:
+        return {QT_TRANSLATE_NOOP("LogTrouble", "Another copy of the program has this bench."),
+                QT_TRANSLATE_NOOP("LogTrouble", "Work there, or close it and try again.")};
+    case LogTrouble::NeedsPin:
+        return {QT_TRANSLATE_NOOP("LogTrouble", "This is the supervisor’s to do."),
+                QT_TRANSLATE_NOOP("LogTrouble", "It needs the supervisor’s PIN.")};
     case LogTrouble::DiskFull:
         return {QT_TRANSLATE_NOOP("LogTrouble", "The disk is full."),
                 QT_TRANSLATE_NOOP("LogTrouble", "Make room, then try again. The last confirmed step is kept.")};

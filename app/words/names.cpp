@@ -2,6 +2,7 @@
 // The names of what is found, chosen and done, as they stand inside a sentence or on a line of their own.
 #include "words/names.h"
 
+#include "words/stops.h"
 #include "words/table.h"
 
 #include <QtGlobal>
@@ -164,6 +165,8 @@ QString nameOfAnyCode(const QString& code)
                               NameOf::Zone, NameOf::Weld, NameOf::Core, NameOf::Moisture, NameOf::Face})
         if (holds(tableOf(what), code))
             return nameOf(what, code);
+    if (const QString stop = stopHeadline(code); !stop.startsWith(u'['))
+        return stop;
     return u'[' + code + u']';
 }
 

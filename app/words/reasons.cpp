@@ -57,6 +57,8 @@ constexpr Line lines[] = {
     {"puddle_small", QT_TRANSLATE_NOOP("Reasons", "The puddle is only %1 across, below %2: weigh instead.")},
     {"split_large", QT_TRANSLATE_NOOP("Reasons", "The puddle is %1 across, above %2: split the batch.")},
     {"wider_than_board", QT_TRANSLATE_NOOP("Reasons", "The puddle is %1 across, the board %2: split the batch.")},
+    //: %1 is a stop: "Damp"
+    {"overridden", QT_TRANSLATE_NOOP("Reasons", "Overridden by the supervisor: %1.")},
     //: %1 is a share: "8 %"
     {"lot_faster",
      QT_TRANSLATE_NOOP("Reasons", "The hardener lot in hand cures %1 faster than its sheet: planned for that.")},

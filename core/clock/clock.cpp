@@ -21,12 +21,16 @@ QString readBootId()
     return QString::fromLatin1(file.readAll()).trimmed();
 }
 
-qint64 boottimeMs()
+qint64 read(clockid_t which)
 {
     timespec now{};
-    clock_gettime(CLOCK_BOOTTIME, &now);
+    clock_gettime(which, &now);
     return static_cast<qint64>(now.tv_sec) * 1000 + now.tv_nsec / 1'000'000;
 }
+
+/// Longer than this between two readings of the boot clock, and the wall's reading between them belongs to neither.
+constexpr qint64 atOnceMs = 20;
+constexpr int tries = 5;
 
 } // namespace
 
@@ -34,8 +38,22 @@ SystemClock::SystemClock() : m_bootId(readBootId()) {}
 
 Instant SystemClock::now() const
 {
-    const QDateTime local = QDateTime::currentDateTime();
-    return {local.toMSecsSinceEpoch(), boottimeMs(), m_bootId, local.offsetFromUtc()};
+    Instant now;
+    for (int i = 0; i < tries; ++i) {
+        const qint64 before = read(CLOCK_BOOTTIME);
+        const QDateTime local = QDateTime::currentDateTime();
+        now = {local.toMSecsSinceEpoch(), read(CLOCK_BOOTTIME), m_bootId, local.offsetFromUtc()};
+        if (now.boottimeMs - before <= atOnceMs)
+            break;
+    }
+    return now;
+}
+
+Duration SystemClock::asleep() const
+{
+    // CLOCK_MONOTONIC stands still in suspend. It is read first, so that the difference is never short of a sleep.
+    const qint64 awake = read(CLOCK_MONOTONIC);
+    return seconds(static_cast<double>(std::max<qint64>(0, read(CLOCK_BOOTTIME) - awake)) / 1e3);
 }
 
 Duration elapsed(const Instant& from, const Instant& to)

@@ -25,13 +25,17 @@ public:
     Clock& operator=(const Clock&) = delete;
     virtual ~Clock() = default;
     [[nodiscard]] virtual Instant now() const = 0;
+    /// How long the machine has slept since boot; 0 where nobody knows.
+    [[nodiscard]] virtual Duration asleep() const { return seconds(0); }
 };
 
 /// The machine's own clocks.
 class SystemClock final : public Clock {
 public:
     SystemClock();
+    /// Both clocks are read as one: what was interrupted between them is read again.
     [[nodiscard]] Instant now() const override;
+    [[nodiscard]] Duration asleep() const override;
 
 private:
     QString m_bootId;

@@ -41,6 +41,7 @@ template <class Io, Is<Assessment> V> void fields(Io& io, V& v)
     io.maybeCode(u"moisture"_s, v.moisture);
     io.code(u"core"_s, v.core);
     io.maybePart(u"reading"_s, v.reading);
+    io.maybeTexts(u"overridden"_s, v.overridden);
 }
 
 template <class Io, Is<Reason> V> void fields(Io& io, V& v)

@@ -49,6 +49,11 @@ public:
             hash(key, v);
     }
     void texts(const QString& key, const std::vector<QString>& v);
+    void maybeTexts(const QString& key, const std::vector<QString>& v)
+    {
+        if (!v.empty())
+            texts(key, v);
+    }
     void arguments(const QString& key, const std::vector<Argument>& v);
 
     template <class E> void code(const QString& key, E v) { m_json[key] = codeOf(v); }
@@ -151,6 +156,12 @@ public:
             hash(key, v);
     }
     void texts(const QString& key, std::vector<QString>& v);
+    void maybeTexts(const QString& key, std::vector<QString>& v)
+    {
+        m_json.known(key);
+        if (m_json.has(key))
+            texts(key, v);
+    }
     void arguments(const QString& key, std::vector<Argument>& v);
 
     template <class E> void code(const QString& key, E& v) { v = m_json.oneOf<E>(key); }

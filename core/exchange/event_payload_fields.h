@@ -185,8 +185,48 @@ template <class Io, Is<Noted> V> void fields(Io& io, V& v)
     io.text(u"text"_s, v.text);
 }
 
+template <class Io, Is<AlarmAnswered> V> void fields(Io& io, V& v)
+{
+    io.part(u"batch"_s, v.batch);
+    io.code(u"alarm"_s, v.alarm);
+}
+
+template <class Io, Is<Overridden> V> void fields(Io& io, V& v)
+{
+    io.texts(u"stops"_s, v.stops);
+    io.text(u"reason"_s, v.reason);
+}
+
+template <class Io, Is<Corrected> V> void fields(Io& io, V& v)
+{
+    std::optional<qint64> seq = v.seq;
+    io.maybeSeq(u"corrects_seq"_s, seq);
+    io.text(u"text"_s, v.text);
+    if constexpr (Io::reads)
+        v.seq = seq.value_or(0); // which no event has: folding refuses it
+}
+
+template <class Io, Is<ClockJumped> V> void fields(Io& io, V& v)
+{
+    double by = v.by.value();
+    io.code(u"kind"_s, v.kind);
+    io.signedNumber(u"by_ms"_s, by, 1e3);
+    if constexpr (Io::reads)
+        v.by = seconds(by);
+}
+
+template <class Io, Is<ActRefused> V> void fields(Io& io, V& v)
+{
+    io.code(u"act"_s, v.act);
+    io.code(u"why"_s, v.why);
+}
+
+template <class Io, Is<PinSet> V> void fields(Io& io, V& v) { io.flag(u"at_the_machine"_s, v.atTheMachine); }
+
 /// What happened is the kind itself: an empty object.
 template <class Io, class V>
-requires(Is<V, Turned> || Is<V, AssessAgain> || Is<V, TakenUpAgain> || Is<V, HandedOver>) void fields(Io&, V&) {}
+requires(Is<V, Turned> || Is<V, AssessAgain> || Is<V, TakenUpAgain> || Is<V, HandedOver> ||
+         Is<V, SignedOff>) void fields(Io&, V&)
+{}
 
 } // namespace strandbench

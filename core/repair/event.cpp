@@ -3,14 +3,18 @@
 
 #include <array>
 
+using namespace Qt::StringLiterals;
+
 namespace strandbench {
 namespace {
 
 /// In the order of the alternatives of Payload. The codes are stored: never change one.
-constexpr std::array<const char*, 21> kinds{
-    "taken_in",    "answered",    "plan_accepted", "step_done",       "reading_taken", "hardener_in",  "edges_clear",
-    "gelled",      "sands",       "sanded",        "turned",          "parked",        "assess_again", "taken_up_again",
-    "handed_over", "photo_taken", "noted",         "predicted_again", "pat_mixed",     "pat_gelled",   "lot_forgotten",
+constexpr std::array<const char*, 28> kinds{
+    "taken_in",     "answered",       "plan_accepted", "step_done",      "reading_taken", "hardener_in",
+    "edges_clear",  "gelled",         "sands",         "sanded",         "turned",        "parked",
+    "assess_again", "taken_up_again", "handed_over",   "photo_taken",    "noted",         "predicted_again",
+    "pat_mixed",    "pat_gelled",     "lot_forgotten", "alarm_answered", "overridden",    "signed_off",
+    "corrected",    "clock_jumped",   "act_refused",   "pin_set",
 };
 static_assert(kinds.size() == std::variant_size_v<Payload>);
 
@@ -23,17 +27,46 @@ int kindVersionOf(const Payload& payload)
     // 2 since lifts, finish and batches hold their cure case; 3 since each lift names its own sheet, and a batch
     // the lot of its hardener; 4 since a batch says how sure its times are.
     if (std::holds_alternative<PlanAccepted>(payload))
-        return 3;
+        return 4; // since its assessment holds the stops that were overridden
     if (std::holds_alternative<HardenerIn>(payload))
         return 4;
     // 2 since it says what it waits for. Every other kind is in its first layout.
     return std::holds_alternative<Parked>(payload) ? 2 : 1;
 }
 
-bool isOfALot(const Payload& payload)
+Subject subjectOf(const Payload& payload)
 {
-    return std::holds_alternative<PatMixed>(payload) || std::holds_alternative<PatGelled>(payload) ||
-           std::holds_alternative<LotForgotten>(payload);
+    if (std::holds_alternative<PatMixed>(payload) || std::holds_alternative<PatGelled>(payload) ||
+        std::holds_alternative<LotForgotten>(payload))
+        return Subject::Lot;
+    const bool ofTheBench = std::holds_alternative<ClockJumped>(payload) ||
+                            std::holds_alternative<ActRefused>(payload) || std::holds_alternative<PinSet>(payload);
+    return ofTheBench ? Subject::Bench : Subject::Repair;
+}
+
+QUuid benchSubject()
+{
+    static const QUuid subject = QUuid::createUuidV5(QUuid(), u"strandbench bench"_s);
+    return subject;
+}
+
+std::optional<SupervisorAct> supervisorActOf(const Payload& payload)
+{
+    if (std::holds_alternative<Overridden>(payload))
+        return SupervisorAct::Override;
+    if (std::holds_alternative<SignedOff>(payload))
+        return SupervisorAct::SignOff;
+    if (std::holds_alternative<Corrected>(payload))
+        return SupervisorAct::Correct;
+    if (std::holds_alternative<LotForgotten>(payload))
+        return SupervisorAct::Forget;
+    return std::holds_alternative<PinSet>(payload) ? std::optional(SupervisorAct::ChangePin) : std::nullopt;
+}
+
+const std::vector<QString>& overrideReasons()
+{
+    static const std::vector<QString> all{u"proved_otherwise"_s, u"maker_allows"_s, u"trial_piece"_s};
+    return all;
 }
 
 bool isAgainstTheClock(const Payload& payload)
@@ -41,7 +74,8 @@ bool isAgainstTheClock(const Payload& payload)
     return std::holds_alternative<HardenerIn>(payload) || std::holds_alternative<EdgesClear>(payload) ||
            std::holds_alternative<Gelled>(payload) || std::holds_alternative<Sands>(payload) ||
            std::holds_alternative<PredictedAgain>(payload) || std::holds_alternative<PatMixed>(payload) ||
-           std::holds_alternative<PatGelled>(payload);
+           std::holds_alternative<PatGelled>(payload) || std::holds_alternative<AlarmAnswered>(payload) ||
+           std::holds_alternative<ClockJumped>(payload);
 }
 
 } // namespace strandbench

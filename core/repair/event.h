@@ -2,8 +2,10 @@
 // Everything that happened, as values. A tap becomes an event; events are folded into a repair.
 #pragma once
 
-#include "clock/clock.h"
+#include "clock/alarm.h"
+#include "clock/clock_watch.h"
 #include "plan/how_sure.h"
+#include "roles/supervisor.h"
 
 #include <QUuid>
 
@@ -184,6 +186,30 @@ struct Noted {
     QString text; ///< as keyed in; empty for a common note
     bool operator==(const Noted&) const = default;
 }; // noted
+/// A person answered the alarm of a batch: it is silent.
+struct AlarmAnswered {
+    BatchRef batch;
+    AlarmKind alarm = AlarmKind::EdgesSoon;
+    bool operator==(const AlarmAnswered&) const = default;
+}; // alarm_answered
+
+// A supervisor's, of a repair.
+/// Stops that a supervisor takes it upon himself to fill in spite of.
+struct Overridden {
+    std::vector<QString> stops; ///< codes of all that stood
+    QString reason;             ///< a code of overrideReasons()
+    bool operator==(const Overridden&) const = default;
+}; // overridden
+/// What was handed over is looked through and found in order; from now on the repair is sealed.
+struct SignedOff {
+    bool operator==(const SignedOff&) const = default;
+}; // signed_off
+/// A remark that puts an event of a repair that was handed over right; the event stays as it is.
+struct Corrected {
+    qint64 seq = 1; ///< of the event that it corrects
+    QString text;
+    bool operator==(const Corrected&) const = default;
+}; // corrected
 
 // Of a lot, not of a repair: their subject is lotSubject() of sheet and lot.
 /// A test pat of a lot: a dab of filler with hardener on the board, to see when it gels.
@@ -213,18 +239,39 @@ struct LotForgotten {
     bool operator==(const LotForgotten&) const = default;
 }; // lot_forgotten
 
+// Of the bench: their subject is benchSubject(). ClockJumped is one of them.
+struct ActRefused {
+    SupervisorAct act = SupervisorAct::SignOff;
+    ActRefusal why = ActRefusal::NoPin;
+    bool operator==(const ActRefused&) const = default;
+}; // act_refused
+struct PinSet {
+    bool atTheMachine = false; ///< by the command at the machine, without the old one
+    bool operator==(const PinSet&) const = default;
+}; // pin_set
+
 using Payload = std::variant<TakenIn, Answered, PlanAccepted, StepDone, ReadingTaken, HardenerIn, EdgesClear, Gelled,
                              Sands, Sanded, Turned, Parked, AssessAgain, TakenUpAgain, HandedOver, PhotoTaken, Noted,
-                             PredictedAgain, PatMixed, PatGelled, LotForgotten>;
+                             PredictedAgain, PatMixed, PatGelled, LotForgotten, AlarmAnswered, Overridden, SignedOff,
+                             Corrected, ClockJumped, ActRefused, PinSet>;
 
 /// The code of a payload's kind, and the version of its layout that this program writes.
 [[nodiscard]] QString kindOf(const Payload& payload);
 [[nodiscard]] int kindVersionOf(const Payload& payload);
 
-/// True for what happens to a lot and not to a repair.
-[[nodiscard]] bool isOfALot(const Payload& payload);
+/// What an event happened to: its key `repair` holds the id of that.
+enum class Subject { Repair, Lot, Bench };
+[[nodiscard]] Subject subjectOf(const Payload& payload);
+[[nodiscard]] inline bool isOfALot(const Payload& payload) { return subjectOf(payload) == Subject::Lot; }
+/// The subject of what happens to a bench itself; which bench, the event's origin says.
+[[nodiscard]] QUuid benchSubject();
 
-/// True for the acts against the clock, which may go ahead when the disk refuses (look: the red bar).
+/// Which of the supervisor's acts a payload is; empty of everybody's.
+[[nodiscard]] std::optional<SupervisorAct> supervisorActOf(const Payload& payload);
+/// Why a stop is overridden, in the order offered: codes that app/words renders.
+[[nodiscard]] const std::vector<QString>& overrideReasons();
+
+/// True for acts against the clock and jumps of that clock: they may go ahead when the disk refuses (the red bar).
 [[nodiscard]] bool isAgainstTheClock(const Payload& payload);
 
 /// What a screen hands to the log: everything but the key and the hash.

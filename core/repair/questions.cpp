@@ -2,6 +2,11 @@
 // Which questions an assessment asks, and when it need not ask further.
 #include "repair/repair.h"
 
+#include <algorithm>
+#include <array>
+
+using namespace Qt::StringLiterals;
+
 namespace strandbench {
 namespace {
 
@@ -20,6 +25,14 @@ bool damageRefuses(const Assessment& assessment)
         return assessment.damage->weld && *assessment.damage->weld != WeldKind::Solid;
     return assessment.substrate && isMetal(*assessment.substrate) &&
            (isKind(assessment, DamageKind::Crack) || isKind(assessment, DamageKind::Hole));
+}
+
+/// True when a supervisor took that refusal away: then the rest is asked.
+bool damageOverridden(const Assessment& assessment)
+{
+    static const std::array codes{u"rust_hole"_s, u"weld_spot"_s, u"weld_stitch"_s, u"metal_crack"_s, u"metal_hole"_s};
+    return std::ranges::any_of(
+        codes, [&](const QString& code) { return std::ranges::count(assessment.overridden, code) > 0; });
 }
 
 bool substrateRefuses(const Assessment& assessment)
@@ -55,7 +68,8 @@ bool asksFor(const Assessment& assessment, Question question)
 
 std::optional<Question> nextQuestion(const Repair& repair)
 {
-    if (substrateRefuses(repair.assessment) || damageRefuses(repair.assessment))
+    const Assessment& given = repair.assessment;
+    if (substrateRefuses(given) || (damageRefuses(given) && !damageOverridden(given)))
         return std::nullopt;
     for (const auto& entry : Codes<Question>::table) {
         const Question question = entry.first;

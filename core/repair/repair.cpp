@@ -3,6 +3,7 @@
 #include "repair/repair.h"
 
 #include "repair/answer.h"
+#include "repair/plan_fault.h"
 #include "repair/replan.h"
 
 #include <algorithm>
@@ -64,7 +65,7 @@ public:
     {
         if (due().station != Station::Decide)
             return outOfOrder(QString());
-        if (auto fault = planFault(accepted))
+        if (auto fault = planFault(m_repair, accepted))
             return fault;
         replan::countSteps(m_repair, accepted.plan);
         m_repair.plan = accepted.plan;
@@ -218,11 +219,55 @@ public:
         return {};
     }
 
-    template <class Lot>
-    requires(std::same_as<Lot, PatMixed> || std::same_as<Lot, PatGelled> || std::same_as<Lot, LotForgotten>) Outcome
-    operator()(const Lot& lot)
+    Outcome operator()(const AlarmAnswered& answered)
     {
-        return conflict(lot.hardenerLot, u"repair"_s, m_repair.id.toString(QUuid::WithoutBraces));
+        BatchRun* run = runOf(answered.batch);
+        if (!run || run->sanded)
+            return outOfOrder(described(answered.batch));
+        if (std::ranges::count(run->answered, answered.alarm))
+            return conflict(described(answered.batch), u"alarm"_s, codeOf(answered.alarm));
+        run->answered.push_back(answered.alarm);
+        return {};
+    }
+
+    Outcome operator()(const Overridden& over)
+    {
+        if (due().station != Station::Decide)
+            return outOfOrder(QString());
+        if (over.stops.empty())
+            return Fault{u"overridden.stops"_s, QString(), FaultKind::Empty, {}};
+        if (over.reason.trimmed().isEmpty())
+            return Fault{u"overridden.reason"_s, over.reason, FaultKind::Empty, {}};
+        for (const QString& each : over.stops)
+            if (!std::ranges::count(m_repair.assessment.overridden, each))
+                m_repair.assessment.overridden.push_back(each);
+        m_repair.overrides.push_back({over, m_event.at, m_event.person});
+        return {};
+    }
+
+    Outcome operator()(const SignedOff& signedOff)
+    {
+        if (!m_repair.handedOverAt)
+            return outOfOrder(QString());
+        m_repair.signedOff = {signedOff, m_event.at, m_event.person};
+        return {};
+    }
+
+    Outcome operator()(const Corrected& correction)
+    {
+        if (!m_repair.handedOverAt)
+            return outOfOrder(QString::number(correction.seq));
+        if (correction.seq < 1 || correction.seq > m_repair.lastSeq)
+            return conflict(QString::number(correction.seq), u"last_seq"_s, QString::number(m_repair.lastSeq));
+        if (correction.text.trimmed().isEmpty())
+            return Fault{u"corrected.text"_s, correction.text, FaultKind::Empty, {}};
+        m_repair.corrections.push_back({correction, m_event.at, m_event.person});
+        return {};
+    }
+
+    template <class Other> Outcome operator()(const Other&) // of a lot or of the bench
+    {
+        return conflict(QString(), u"repair"_s, m_repair.id.toString(QUuid::WithoutBraces));
     }
 
     [[nodiscard]] Fault conflict(const QString& value, const QString& field, const QString& held) const
@@ -274,34 +319,6 @@ private:
         return std::nullopt;
     }
 
-    [[nodiscard]] Outcome planFault(const PlanAccepted& accepted) const
-    {
-        const RepairPlan& plan = accepted.plan;
-        if (!plan.fill)
-            return conflict(u"stop"_s, u"plan.fill"_s, u"false"_s);
-        if (accepted.assessment != m_repair.assessment)
-            return conflict(QString(), u"assessment"_s, u"other answers than the record's"_s);
-        if (auto fault = layerFault(plan.batches, int(plan.lifts.size()), u"plan.batches"_s))
-            return fault;
-        if (auto fault = layerFault(plan.finish.batches, std::max(plan.finish.coats, 0), u"plan.finish.batches"_s))
-            return fault;
-        if (const QString lost = replan::lostBy(m_repair, plan); !lost.isEmpty())
-            return conflict(lost, u"frozen"_s, QString::number(frozenBatches(m_repair)));
-        return {};
-    }
-
-    /// Batches must name layers that exist, in the order of the layers.
-    [[nodiscard]] Outcome layerFault(const std::vector<Batch>& batches, int layers, const QString& field) const
-    {
-        int before = 0;
-        for (const Batch& batch : batches) {
-            if (batch.lift < before || batch.lift >= layers)
-                return conflict(QString::number(batch.lift), field, QString::number(layers));
-            before = batch.lift;
-        }
-        return {};
-    }
-
     void askAllAgain()
     {
         Assessment fresh;
@@ -342,7 +359,9 @@ Outcome commonFault(const Repair& repair, const Event& event, const Folder& fold
                      event.repair.toString(QUuid::WithoutBraces),
                      FaultKind::Conflicts,
                      {u"repair"_s, repair.id.toString(QUuid::WithoutBraces)}};
-    if (repair.handedOverAt)
+    const bool corrects = std::holds_alternative<Corrected>(event.payload);
+    const bool signsOff = std::holds_alternative<SignedOff>(event.payload) && !repair.signedOff;
+    if (repair.handedOverAt && !corrects && !signsOff)
         return folder.conflict(QString(), u"next_step"_s, codeOf(Station::Done));
     return {};
 }

@@ -20,6 +20,7 @@ struct BatchRun {
     std::optional<PredictedAgain> readAgain = {}; ///< the newest, when a reading was taken while it ran
     std::optional<Instant> readAgainAt = {};
     std::optional<BatchTimes> timesBefore = {}; ///< what that reading changed
+    std::vector<AlarmKind> answered = {};       ///< alarms that a person answered
     bool operator==(const BatchRun&) const = default;
 
     /// As predicted last.
@@ -69,7 +70,10 @@ struct Repair {
     std::optional<Parked> parked;
     std::vector<Kept<PhotoTaken>> photos;
     std::vector<Kept<Noted>> notes;
+    std::vector<Kept<Overridden>> overrides;
     std::optional<Instant> handedOverAt;
+    std::optional<Kept<SignedOff>> signedOff;
+    std::vector<Kept<Corrected>> corrections;
     Instant lastAt; ///< of the newest event
     qint64 lastSeq = 0;
     bool operator==(const Repair&) const = default;
@@ -94,7 +98,8 @@ struct Repair {
 /// Folds one more event into the repair. The fault names the event when it cannot follow what came before
 /// (a batch that the plan does not have, a step out of order); the repair is then as it was.
 ///
-/// Events come by rising seq; the first takes in, nothing follows the handing over. A step, a batch's
+/// Events come by rising seq; the first takes in, and after the handing over come only the signing off, once, and
+/// corrections. A step, a batch's
 /// hardener, a sanding, the turning and the handing over must be the one that nextStep() gives. Edges, gels
 /// and 'it sands' belong to a batch that has its hardener, once each, and go on while the repair is parked.
 /// - A question is answered once; a correction names the seq that answered it before. Which answers a correction
@@ -105,6 +110,8 @@ struct Repair {
 ///   before, a step that is not as it was is open again, and all after it.
 /// - Parked for no refusal, a repair is taken up again where it was. Assessing again leads out of either; it
 ///   clears all answers, and the plan, unless a batch has been mixed: that one is then planned again.
+/// - Stops are overridden when the decision is due, for a reason; the assessment keeps which, until all is asked again.
+/// - Each alarm of a batch is answered once.
 /// - Pictures and remarks are taken at any time before the handing over.
 [[nodiscard]] std::optional<Fault> apply(Repair& repair, const Event& event);
 /// Folds all events of one repair, oldest first.

@@ -40,13 +40,24 @@ std::optional<Break> difference(const Objects& found, const Objects& wanted)
     return std::nullopt;
 }
 
+/// The steps that a file of this version has had: one that was not written to since is as it was then.
+std::vector<Migration> stepsTo(int version)
+{
+    std::vector<Migration> steps = migrations();
+    std::erase_if(steps, [version](const Migration& each) { return version >= 1 && each.version > version; });
+    return steps;
+}
+
 /// Compares with a schema made afresh in memory, so that the statements stand in one place.
 Finding compare(const SqlConnection& connection, const QString& which)
 {
+    const auto version = connection.value(u"PRAGMA user_version"_s);
+    if (!version)
+        return tl::unexpected(version.error());
     const auto fresh = SqlConnection::open({}, Access::Memory);
     if (!fresh)
         return tl::unexpected(fresh.error());
-    if (auto made = migrate(**fresh, migrations()); !made)
+    if (auto made = migrate(**fresh, stepsTo(version->toInt())); !made)
         return tl::unexpected(made.error());
     const auto wanted = objectsOf(**fresh, which);
     if (!wanted)

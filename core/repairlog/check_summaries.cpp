@@ -53,8 +53,9 @@ public:
         const auto event = readEvent(record);
         if (!event)
             m_break = Break{u"event"_s, event.error().detail};
-        else if (const auto fault =
-                     m_repair.id.isNull() && isOfALot(event->payload) ? follow(*event) : apply(m_repair, *event))
+        else if (const auto fault = m_repair.id.isNull() && subjectOf(event->payload) != Subject::Repair
+                                        ? follow(*event)
+                                        : apply(m_repair, *event))
             m_break =
                 Break{u"event"_s, u"origin %1, seq %2: %3"_s.arg(record.origin).arg(record.seq).arg(inWords(*fault))};
         m_person = record.person;
@@ -86,9 +87,11 @@ public:
     [[nodiscard]] const std::optional<Break>& result() const { return m_break; }
 
 private:
-    /// An event of a lot: those of one lot come one after another.
+    /// An event of a lot or of the bench: those of one lot come one after another.
     std::optional<Fault> follow(const Event& event)
     {
+        if (subjectOf(event.payload) == Subject::Bench)
+            return std::nullopt;
         if (!m_ofLot.empty() && m_ofLot.front().repair != event.repair)
             m_ofLot.clear();
         const auto fault = followsOfLot(m_ofLot, event);

@@ -9,6 +9,7 @@
 #include "repairlog/transaction.h"
 #include "repair/lot_book.h"
 
+#include <algorithm>
 #include <exception>
 
 using namespace Qt::StringLiterals;
@@ -82,6 +83,9 @@ struct RepairLog::Connection {
     [[nodiscard]] Logged<ChainHead> head() const;
     [[nodiscard]] Logged<Repair> repair(const QUuid& id);
     [[nodiscard]] Logged<void> refuseOpenPanel(const TakenIn& taken) const;
+    [[nodiscard]] Logged<void> refuseStrayCorrection(const Event& event, const Corrected& correction) const;
+    /// What depends on more than the repair itself.
+    [[nodiscard]] Logged<void> refuse(const Event& event) const;
     [[nodiscard]] Logged<Event> follow(EventRecord& record) const;
     /// The repair as it is after the event; empty for an event of a lot. DoesNotFollow when it cannot follow.
     [[nodiscard]] Logged<std::optional<Repair>> after(const Event& event);
@@ -132,6 +136,39 @@ Logged<void> RepairLog::Connection::refuseOpenPanel(const TakenIn& taken) const
     return {};
 }
 
+Logged<void> RepairLog::Connection::refuseStrayCorrection(const Event& event, const Corrected& correction) const
+{
+    const auto found = sql->value(u"SELECT 1 FROM event WHERE origin = ? AND seq = ? AND repair = ?"_s,
+                                  {origin, correction.seq, textOf(event.repair)});
+    if (!found)
+        return tl::unexpected(found.error());
+    if (!found->isValid())
+        return failed(LogTrouble::DoesNotFollow, u"corrected: seq %1 is not of this repair"_s.arg(correction.seq));
+    return {};
+}
+
+/// Not the folding's business: what may be overridden may change with the program, what was overridden stays.
+Logged<void> refuseOverride(const Overridden& over)
+{
+    for (const QString& each : over.stops)
+        if (!std::ranges::count(knownStopCodes(), each) || stopOf({each, {}}).overridable != Override::Supervisor)
+            return failed(LogTrouble::DoesNotFollow, u"overridden: %1 is nobody's to override"_s.arg(each));
+    if (!std::ranges::count(overrideReasons(), over.reason))
+        return failed(LogTrouble::DoesNotFollow, u"overridden: reason '%1'"_s.arg(over.reason));
+    return {};
+}
+
+Logged<void> RepairLog::Connection::refuse(const Event& event) const
+{
+    if (const auto* taken = std::get_if<TakenIn>(&event.payload))
+        return refuseOpenPanel(*taken);
+    if (const auto* over = std::get_if<Overridden>(&event.payload))
+        return refuseOverride(*over);
+    if (const auto* correction = std::get_if<Corrected>(&event.payload))
+        return refuseStrayCorrection(event, *correction);
+    return {};
+}
+
 /// Gives a record its place at the end of the chain. The event is what will be read back, not what was
 /// handed in.
 Logged<Event> RepairLog::Connection::follow(EventRecord& record) const
@@ -151,6 +188,11 @@ Logged<Event> RepairLog::Connection::follow(EventRecord& record) const
 
 Logged<std::optional<Repair>> RepairLog::Connection::after(const Event& event)
 {
+    if (subjectOf(event.payload) == Subject::Bench) {
+        if (event.repair != benchSubject())
+            return failed(LogTrouble::DoesNotFollow, kindOf(event.payload) + u": it is not of the bench"_s);
+        return std::optional<Repair>();
+    }
     if (isOfALot(event.payload)) {
         const auto before = eventsOf(*sql, event.repair);
         if (!before)
@@ -175,9 +217,8 @@ Logged<RepairLog::Connection::Written> RepairLog::Connection::write(const EventD
     auto changed = after(*event);
     if (!changed)
         return tl::unexpected(changed.error());
-    if (const auto* taken = std::get_if<TakenIn>(&event->payload))
-        if (auto free = refuseOpenPanel(*taken); !free)
-            return tl::unexpected(free.error());
+    if (auto may = refuse(*event); !may)
+        return tl::unexpected(may.error());
     if (auto done = insertRecord(*sql, record); !done)
         return tl::unexpected(done.error());
     for (const QByteArray& bytes : draft.blobs)
@@ -257,6 +298,36 @@ Logged<Event> RepairLog::append(const EventDraft& draft)
 }
 
 Logged<std::vector<Event>> RepairLog::events(const QUuid& repair) const { return eventsOf(*m_connection->sql, repair); }
+
+Logged<std::vector<Event>> RepairLog::clockJumps(const QString& fromLocalDay) const
+{
+    return eventsWhere(*m_connection->sql, u"origin = ? AND repair = ? AND local_day >= ? AND kind = ? ORDER BY seq"_s,
+                       {m_connection->origin, textOf(benchSubject()), fromLocalDay, kindOf(ClockJumped{})});
+}
+
+Logged<std::vector<Event>> RepairLog::ofBench(const QString& localDay) const
+{
+    return eventsWhere(*m_connection->sql, u"origin = ? AND repair = ? AND local_day = ? ORDER BY seq"_s,
+                       {m_connection->origin, textOf(benchSubject()), localDay});
+}
+
+Logged<std::vector<Event>> RepairLog::after(qint64 seq) const
+{
+    return eventsWhere(*m_connection->sql, u"origin = ? AND seq > ? ORDER BY seq"_s, {m_connection->origin, seq});
+}
+
+Logged<std::optional<Instant>> RepairLog::lastWritten() const
+{
+    std::optional<Instant> last;
+    const auto take = [&](const Row& row) -> Logged<void> {
+        last = readRecord(row).at;
+        return {};
+    };
+    return m_connection->sql
+        ->each(u"SELECT %1 FROM event WHERE origin = ? ORDER BY seq DESC LIMIT 1"_s.arg(recordColumns()),
+               {m_connection->origin}, take)
+        .map([&] { return last; });
+}
 
 Logged<std::vector<Event>> RepairLog::eventsOfLots(const QString& fromLocalDay) const
 {

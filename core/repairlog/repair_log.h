@@ -20,6 +20,8 @@ enum class LogTrouble {
     NewerVersion, ///< written by a newer program that this one must not touch
     ReadOnly,     ///< may be read but not written
     Locked,       ///< another program has it
+    InUse,        ///< another copy of this program has the bench; the detail says which
+    NeedsPin,     ///< a supervisor's act without the PIN
     DiskFull,
     Damaged, ///< the file or the chain does not hold
     IoError,
@@ -75,7 +77,8 @@ public:
     RepairLog& operator=(const RepairLog&) = delete;
 
     /// Writes one event, its blobs, its day and the repair's summary in one transaction (BEGIN IMMEDIATE). An event
-    /// of a lot has no summary.
+    /// of a lot or of the bench has no summary. DoesNotFollow also for a stop that is nobody's to override, and for a
+    /// correction of an event that the repair does not have.
     /// On failure nothing is written. The event comes back as it will be read: quantities on the storage grid.
     [[nodiscard]] Logged<Event> append(const EventDraft& draft);
 
@@ -83,6 +86,14 @@ public:
     [[nodiscard]] Logged<std::vector<Event>> events(const QUuid& repair) const;
     /// What LotBook is made from, of all repairs and lots, from a local day on: by bench, oldest first.
     [[nodiscard]] Logged<std::vector<Event>> eventsOfLots(const QString& fromLocalDay) const;
+    /// The jumps of this bench's clocks from a local day on, oldest first.
+    [[nodiscard]] Logged<std::vector<Event>> clockJumps(const QString& fromLocalDay) const;
+    /// What happened to this bench itself on a local day: jumps of its clocks, refused acts, its PIN.
+    [[nodiscard]] Logged<std::vector<Event>> ofBench(const QString& localDay) const;
+    /// This bench's events above a seq, oldest first: what another program has written since.
+    [[nodiscard]] Logged<std::vector<Event>> after(qint64 seq) const;
+    /// When the newest event of this bench was written; empty of an empty log.
+    [[nodiscard]] Logged<std::optional<Instant>> lastWritten() const;
     /// Both in the order of taking in.
     [[nodiscard]] Logged<std::vector<RepairSummary>> openRepairs() const;
     [[nodiscard]] Logged<std::vector<RepairSummary>> repairsOfDay(const QString& localDay) const;

@@ -63,9 +63,6 @@ Logged<Event> readEvent(const EventRecord& record)
     return event;
 }
 
-namespace {
-
-/// The events of a condition, read; in the order that it asks for.
 Logged<std::vector<Event>> eventsWhere(const SqlConnection& connection, const QString& condition,
                                        const QVariantList& binds)
 {
@@ -82,8 +79,6 @@ Logged<std::vector<Event>> eventsWhere(const SqlConnection& connection, const QS
         return tl::unexpected(done.error());
     return events;
 }
-
-} // namespace
 
 Logged<std::vector<Event>> eventsOf(const SqlConnection& connection, const QUuid& repair)
 {

@@ -14,6 +14,9 @@ namespace strandbench {
 
 /// The event that a record holds; Damaged when its payload does not read.
 [[nodiscard]] Logged<Event> readEvent(const EventRecord& record);
+/// The events of a condition, read; in the order that it asks for.
+[[nodiscard]] Logged<std::vector<Event>> eventsWhere(const SqlConnection& connection, const QString& condition,
+                                                     const QVariantList& binds);
 [[nodiscard]] Logged<std::vector<Event>> eventsOf(const SqlConnection& connection, const QUuid& repair);
 [[nodiscard]] Logged<std::vector<Event>> eventsOfLots(const SqlConnection& connection, const QString& fromLocalDay);
 

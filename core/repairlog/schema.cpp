@@ -90,6 +90,18 @@ const QStringList& firstGuards()
     return statements;
 }
 
+/// A repair that was signed off takes nothing but corrections any more.
+const QStringList& seal()
+{
+    static const QStringList statements{
+        uR"(CREATE TRIGGER event_sealed BEFORE INSERT ON event
+            WHEN NEW.kind <> 'corrected' AND EXISTS
+                (SELECT 1 FROM event WHERE repair = NEW.repair AND kind = 'signed_off')
+            BEGIN SELECT RAISE(ABORT, 'a repair that is signed off is sealed'); END)"_s,
+    };
+    return statements;
+}
+
 Logged<int> userVersion(const SqlConnection& connection)
 {
     return connection.value(u"PRAGMA user_version"_s).map([](const QVariant& held) { return held.toInt(); });
@@ -138,7 +150,7 @@ Logged<void> take(const SqlConnection& connection, const Migration& step)
 
 const std::vector<Migration>& migrations()
 {
-    static const std::vector<Migration> all{{1, 1, firstTables() + firstGuards()}};
+    static const std::vector<Migration> all{{1, 1, firstTables() + firstGuards()}, {2, 2, seal()}};
     return all;
 }
 

@@ -121,6 +121,9 @@ private:
         for (const PlanRecord& each : m_record.plans)
             if (each.version > 1)
                 add(DeviationKind::PlannedAgain, each.told, {Count{each.version}});
+        for (const OverrideRecord& each : m_record.overrides)
+            for (const QString& stop : each.overridden.stops)
+                add(DeviationKind::Overridden, each.told, {stop, each.overridden.reason});
         for (const ParkRecord& each : m_record.parkings)
             add(DeviationKind::Parked, each.told,
                 {each.parked.to, each.parked.because.empty() ? each.parked.reason : each.parked.because.front()});

@@ -28,6 +28,7 @@ enum class DeviationKind {
     DemoSheet,       ///< id of the sheet
     AnswerCorrected, ///< code of the question; after a plan was accepted
     PlannedAgain,    ///< how many plans by then
+    Overridden,      ///< code of the stop, code of the reason
     Parked,          ///< code of the place, and of why (empty when not told)
     PhotoMissing,    ///< code of the moment
     PersonNotTold,   ///< how many acts without a name
@@ -36,7 +37,7 @@ enum class DeviationKind {
     ClockSetBack,    ///< by how much
 };
 template <> struct Codes<DeviationKind> {
-    static constexpr std::array<std::pair<DeviationKind, const char*>, 24> table{{
+    static constexpr std::array<std::pair<DeviationKind, const char*>, 25> table{{
         {DeviationKind::PanelNearDewPoint, "panel_near_dew_point"},
         {DeviationKind::PanelTooCold, "panel_too_cold"},
         {DeviationKind::PanelTooHot, "panel_too_hot"},
@@ -55,6 +56,7 @@ template <> struct Codes<DeviationKind> {
         {DeviationKind::DemoSheet, "demo_sheet"},
         {DeviationKind::AnswerCorrected, "answer_corrected"},
         {DeviationKind::PlannedAgain, "planned_again"},
+        {DeviationKind::Overridden, "overridden"},
         {DeviationKind::Parked, "parked"},
         {DeviationKind::PhotoMissing, "photo_missing"},
         {DeviationKind::PersonNotTold, "person_not_told"},

@@ -128,10 +128,11 @@ public:
     void operator()(const HandedOver&) { m_record.handedOver = m_told; }
     void operator()(const PhotoTaken&) {} // the folded repair keeps them
     void operator()(const Noted&) {}
-    // Of a lot: folding lets none pass.
-    void operator()(const PatMixed&) {}
-    void operator()(const PatGelled&) {}
-    void operator()(const LotForgotten&) {}
+    void operator()(const AlarmAnswered&) {}
+    void operator()(const Overridden& over) { m_record.overrides.push_back({over, m_told}); }
+    void operator()(const SignedOff&) { m_record.signedOff = m_told; }
+    void operator()(const Corrected&) {}                    // the folded repair keeps them
+    template <class Other> void operator()(const Other&) {} // of a lot or the bench: folding lets none pass
 
 private:
     BatchRecord& batch(BatchRef ref)

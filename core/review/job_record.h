@@ -90,6 +90,11 @@ struct ParkRecord {
     bool assessedAgain = false;
 };
 
+struct OverrideRecord {
+    Overridden overridden;
+    Told told;
+};
+
 struct JobRecord {
     Repair repair; ///< folded: where it stands
     std::vector<Event> events;
@@ -105,7 +110,9 @@ struct JobRecord {
     std::optional<Told> turned;
     std::vector<PhotoMoment> photosMissing; ///< moments without a picture
     std::vector<ParkRecord> parkings;
+    std::vector<OverrideRecord> overrides;
     std::optional<Told> handedOver;
+    std::optional<Told> signedOff;
     Duration lasted; ///< from taking in to the newest event
 
     [[nodiscard]] const PlanRecord* plan() const { return plans.empty() ? nullptr : &plans.back(); }

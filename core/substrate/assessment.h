@@ -8,6 +8,7 @@
 #include "quantity/quantity.h"
 
 #include <optional>
+#include <vector>
 
 namespace strandbench {
 
@@ -149,6 +150,7 @@ struct Assessment {
     std::optional<Moisture> moisture;
     CoreMaterial core = CoreMaterial::None; ///< for a laminate
     std::optional<Reading> reading;
+    std::vector<QString> overridden = {}; ///< codes of stops that a supervisor has overridden
     bool operator==(const Assessment&) const = default;
 };
 

@@ -137,6 +137,23 @@ void cautionOnDent(Decision& decision, const Assessment& assessment, const Decis
         decision.reasons.push_back({u"dent_deep"_s, {damage.depth, limits.dentAim}});
 }
 
+/// Takes away what a supervisor has overridden, as far as it is a supervisor's to override. Without a filler there is
+/// nothing to plan, whoever decides.
+void dropOverridden(Decision& decision, const Assessment& assessment)
+{
+    Reasons dropped;
+    std::erase_if(decision.stops, [&](const Stop& each) {
+        const bool drop =
+            each.overridable == Override::Supervisor && std::ranges::count(assessment.overridden, each.reason.code) > 0;
+        if (drop)
+            dropped.push_back({u"overridden"_s, {each.reason.code}});
+        return drop;
+    });
+    if (decision.stops.empty() && !decision.filler)
+        stop(decision, u"no_filler_fits"_s, {codeOf(*assessment.substrate), codeOf(assessment.damage->kind)});
+    decision.reasons.insert(decision.reasons.end(), dropped.begin(), dropped.end());
+}
+
 } // namespace
 
 Length across(const Damage& damage) { return std::max(damage.length, damage.width); }
@@ -167,6 +184,8 @@ Decision decide(const Assessment& assessment, const DecisionTable& table, const 
             cautionOnDent(decision, assessment, limits);
     }
     judgeReading(decision, assessment, limits);
+    if (!assessment.overridden.empty())
+        dropOverridden(decision, assessment);
 
     // What refuses goes before what is only not known yet.
     std::stable_partition(decision.stops.begin(), decision.stops.end(),

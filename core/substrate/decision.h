@@ -84,7 +84,7 @@ struct DecisionLimits {
 /// Decides on an assessment. Unanswered questions stop with 'not_assessed'. Every stop that holds is given.
 /// The substrate's and the damage's cell combine to the worse of the two; among the fillers that remain,
 /// 'best' for the damage goes first, then 'best' for the substrate, then the table's order. A sheet's own
-/// cell wins over the table's.
+/// cell wins over the table's. A stop in assessment.overridden is left out where a supervisor may override it.
 [[nodiscard]] Decision decide(const Assessment& assessment, const DecisionTable& table, const Catalogue& catalogue,
                               const DecisionLimits& limits = {});
 

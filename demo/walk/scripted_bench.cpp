@@ -11,17 +11,25 @@
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
+namespace {
+
+/// The least that libsodium takes: what a script waits for is not the hash.
+constexpr PinCost cheap{1, 8192};
+
+} // namespace
 
 ScriptedBench::ScriptedBench(Spec spec)
     : m_clock(spec.start),
+      m_door(pinPathOf(spec.log), m_clock, cheap),
       m_recorder(std::make_unique<Recorder>(spec.log)),
       m_assumptions(AssumptionsFile::besideLog(spec.log))
 {
-    auto opened = m_recorder->open(lotsFromDay(spec.start));
+    const QString from = lotsFromDay(spec.start);
+    auto opened = spec.looks ? m_recorder->openToLook(from) : m_recorder->open(from);
     PlanningSet planning = spec.planning
                                ? *spec.planning
                                : PlanningSet{builtInTable(), demoCatalogue(), builtInSteps(), Assumptions{}, m_engine};
-    m_bench = std::make_unique<Bench>(Bench::Parts{*m_recorder, m_clock, std::move(planning), spec.computing});
+    m_bench = std::make_unique<Bench>(Bench::Parts{*m_recorder, m_clock, std::move(planning), spec.computing, &m_door});
     const ReadAssumptions read = m_assumptions.load();
     m_assumptionFaults = read.faults;
     if (!spec.planning)
@@ -37,7 +45,7 @@ ScriptedBench::ScriptedBench(Spec spec)
     m_window = std::make_unique<BenchWindow>(BenchWindow::Parts{
         *m_bench, SettingsFile(QFileInfo(spec.log).absoluteDir().filePath(u"bench.ini"_s)), spec.settings,
         spec.pixelsPerMillimetre, [this](const QString& language) { m_language.speak(language); },
-        [this](const AssumptionBook& book) { return m_assumptions.save(book); }, spec.player, spec.cameras});
+        [this](const AssumptionBook& book) { return m_assumptions.save(book); }, spec.player, spec.cameras, spec.bell});
     m_window->setFixedSize(spec.glass);
     m_window->show();
     thumb().settle();

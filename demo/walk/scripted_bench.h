@@ -22,6 +22,8 @@ public:
         Worker::Runs computing = Worker::Runs::Inline;
         Player* player = nullptr;      ///< of tones
         CameraFeed* cameras = nullptr; ///< of photos
+        Bell* bell = nullptr;          ///< of alarms
+        bool looks = false;            ///< beside another copy that has the bench
     };
     /// Opens the log and shows the window. trouble() says why when the log does not open.
     explicit ScriptedBench(Spec spec);
@@ -33,6 +35,8 @@ public:
     [[nodiscard]] BenchWindow& window() { return *m_window; }
     [[nodiscard]] Bench& bench() { return *m_bench; }
     [[nodiscard]] SetClock& clock() { return m_clock; }
+    /// To the supervisor's acts; its PIN costs as little as can be.
+    [[nodiscard]] PinDoor& door() { return m_door; }
     [[nodiscard]] Thumb thumb() { return Thumb(*m_window); }
     /// What of the file beside the log was not taken.
     [[nodiscard]] const Faults& assumptionFaults() const { return m_assumptionFaults; }
@@ -43,6 +47,7 @@ private:
     SetClock m_clock;
     CureEngine m_engine;
     Language m_language;
+    PinDoor m_door;
     std::unique_ptr<Recorder> m_recorder;
     std::unique_ptr<Bench> m_bench;
     std::unique_ptr<BenchWindow> m_window;

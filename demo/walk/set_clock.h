@@ -10,11 +10,19 @@ class SetClock final : public Clock {
 public:
     explicit SetClock(Instant from) : m_now(std::move(from)) {}
     [[nodiscard]] Instant now() const override { return m_now; }
+    [[nodiscard]] Duration asleep() const override { return m_asleep; }
     void advance(Duration by);
+    /// The machine is suspended for a while.
+    void sleep(Duration by)
+    {
+        advance(by);
+        m_asleep += by;
+    }
     void set(const Instant& at) { m_now = at; }
 
 private:
     Instant m_now;
+    Duration m_asleep = seconds(0);
 };
 
 /// A moment earlier by `by`, in the same boot.

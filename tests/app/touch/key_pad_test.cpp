@@ -57,6 +57,20 @@ TEST_F(Pad, clearEmpties)
     EXPECT_EQ(pad.text(), QString());
 }
 
+TEST_F(Pad, keepsAZeroInFrontWhereItIsToStay)
+{
+    pad.setZeroInFrontKept(true);
+    pad.setLongest(3);
+    for (const QString& key : {u"0"_s, u"0"_s, u"7"_s})
+        tap(key);
+    EXPECT_EQ(pad.text(), u"007"_s);
+    EXPECT_FALSE(pad.findChild<TapButton*>(u"key_1"_s)->isEnabled());
+    tap(u"clear"_s);
+    pad.setLongest(1);
+    tap(u"0"_s);
+    EXPECT_FALSE(pad.findChild<TapButton*>(u"key_1"_s)->isEnabled()); // it would be no digit in its place
+}
+
 TEST_F(Pad, allowsOnePointAndNoLeadingZero)
 {
     tap(u"0"_s);

@@ -56,6 +56,17 @@ TEST_F(KeyboardOrder, ControlsThatAreNotLaidOutYetDoNoHarm)
     EXPECT_EQ(order().constFirst(), u"a"_s);
 }
 
+TEST_F(KeyboardOrder, ATallKeyWaitsForTheLastRowThatItStandsBeside)
+{
+    button(u"arrow up"_s, {200, 0, 60, 95}, &root);
+    button(u"arrow down"_s, {200, 105, 60, 95}, &root);
+    for (int row = 0; row < 4; ++row)
+        button(u"row %1"_s.arg(row), {0, row * 50, 180, 46}, &root);
+    button(u"way on"_s, {0, 210, 260, 40}, &root);
+    orderKeyboard(root);
+    EXPECT_EQ(order().join(u"; "), u"row 0; row 1; arrow up; row 2; row 3; arrow down; way on"_s);
+}
+
 TEST_F(KeyboardOrder, WhatIsHiddenStaysOut)
 {
     button(u"hidden"_s, {0, 0, 100, 40}, &root)->hide();

@@ -1,13 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench_fixture.h"
 
+#include "shown.h"
+
+#include <QDeadlineTimer>
+
 namespace strandbench::test {
 
-ScriptedBench& BenchTest::open(const Settings& settings, const std::optional<PlanningSet>& planning)
+ScriptedBench& BenchTest::open(const Settings& settings, const std::optional<PlanningSet>& planning, Bell* bell)
 {
     close();
     m_bench = std::make_unique<ScriptedBench>(ScriptedBench::Spec{
-        log(), m_now, settings, {1280, 800}, 1280.0 / 217, planning, Worker::Runs::Inline, nullptr, m_cameras});
+        log(), m_now, settings, {1280, 800}, 1280.0 / 217, planning, Worker::Runs::Inline, nullptr, m_cameras, bell});
     return *m_bench;
 }
 
@@ -21,6 +25,28 @@ void BenchTest::close()
 void BenchTest::tap(const QString& control)
 {
     ASSERT_TRUE(bench().thumb().tap(control)) << control.toStdString() << " on " << screen().toStdString();
+}
+
+void BenchTest::waitFor(const QString& control)
+{
+    const QDeadlineTimer deadline(20000);
+    const QAbstractButton* found = nullptr;
+    do {
+        bench().thumb().settle();
+        found = bench().thumb().find(control);
+    } while (!(found && found->isEnabled()) && !deadline.hasExpired());
+    ASSERT_NE(found, nullptr) << control.toStdString() << " on " << screen().toStdString();
+}
+
+QString BenchTest::waitText(const QString& name)
+{
+    const QDeadlineTimer deadline(20000);
+    QString text;
+    do {
+        bench().thumb().settle();
+        text = shown(window(), name);
+    } while (text.isEmpty() && !deadline.hasExpired());
+    return text;
 }
 
 void BenchTest::walkTo(const DemoJob& job, Station station, int batch)

@@ -255,8 +255,13 @@ TEST_F(LotPage, ForgettingNeedsAReasonAndTheNextClockIsTheSheets)
     ASSERT_EQ(screen(), u"screen_forget_lot"_s);
     tap(u"answer_back"_s);
     EXPECT_TRUE(lesson(0).endsWith(u"counts"_s)) << "looked at and left";
+    ASSERT_TRUE(bench().door().set(u"271828"_s).empty());
     ASSERT_TRUE(bench().thumb().hold(u"forget_lot"_s));
     tap(u"forget_told_wrong"_s);
+    ASSERT_EQ(screen(), u"screen_pin"_s);
+    for (const QChar digit : u"271828"_s)
+        tap(u"key_"_s + digit);
+    tap(u"answer_way_on"_s);
     ASSERT_EQ(screen(), u"screen_lot_page"_s);
     EXPECT_TRUE(lesson(0).endsWith(u"forgotten"_s)) << lesson(0).toStdString();
     EXPECT_TRUE(text(u"lot_forgotten"_s).contains(demoSettings().person)) << text(u"lot_forgotten"_s).toStdString();

@@ -220,6 +220,7 @@ class SoundTest : public SetUp {
 protected:
     void openWith(Player* player)
     {
+        m_sounding.reset(); // one copy at a time has the bench
         m_sounding = std::make_unique<ScriptedBench>(ScriptedBench::Spec{folder() + u"/sound.sqlite"_s,
                                                                          workingMorning(),
                                                                          demoSettings(),

@@ -54,6 +54,7 @@ Assessment sampleAssessment()
     a.moisture = Moisture::Damp;
     a.core = CoreMaterial::DryWood;
     a.reading = Reading{mk(291'683), mk(290'151), ppm(520'001)};
+    a.overridden = {u"moisture_damp"_s};
     return a;
 }
 
@@ -187,6 +188,14 @@ std::vector<Payload> samplePayloads()
         PhotoTaken{PhotoMoment::GuideCoat, QByteArray(32, '\x5a'), u"image/png"_s},
         Noted{u"edge_loose"_s, {}},
         Noted{{}, u"Der Rand löst sich, links"_s},
+        AlarmAnswered{batch, AlarmKind::SandUntil},
+        Overridden{{u"moisture_damp"_s, u"panel_too_cold"_s}, u"maker_allows"_s},
+        SignedOff{},
+        Corrected{9'007'199'254'740'993, u"à l’autre porte"_s},
+        ClockJumped{ClockJump::WallStepped, seconds(-3600.125)},
+        ClockJumped{ClockJump::Slept, seconds(1200.001)},
+        ActRefused{SupervisorAct::ChangePin, ActRefusal::MustWait},
+        PinSet{true},
     };
 }
 

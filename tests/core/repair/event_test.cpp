@@ -35,6 +35,13 @@ const std::vector<std::pair<Payload, QString>>& everyKind()
         {PatMixed{}, u"pat_mixed"_s},
         {PatGelled{}, u"pat_gelled"_s},
         {LotForgotten{}, u"lot_forgotten"_s},
+        {AlarmAnswered{}, u"alarm_answered"_s},
+        {Overridden{}, u"overridden"_s},
+        {SignedOff{}, u"signed_off"_s},
+        {Corrected{}, u"corrected"_s},
+        {ClockJumped{}, u"clock_jumped"_s},
+        {ActRefused{}, u"act_refused"_s},
+        {PinSet{}, u"pin_set"_s},
     };
     return all;
 }
@@ -44,7 +51,7 @@ TEST(EventKind, HasItsStoredCodeAndVersion)
     QSet<QString> codes;
     for (const auto& [payload, code] : everyKind()) {
         EXPECT_EQ(kindOf(payload), code) << qPrintable(code);
-        static const std::map<QString, int> changed{{u"plan_accepted"_s, 3}, {u"hardener_in"_s, 4}, {u"parked"_s, 2}};
+        static const std::map<QString, int> changed{{u"plan_accepted"_s, 4}, {u"hardener_in"_s, 4}, {u"parked"_s, 2}};
         EXPECT_EQ(kindVersionOf(payload), changed.contains(code) ? changed.at(code) : 1) << qPrintable(code);
         codes << code;
     }
@@ -58,7 +65,7 @@ TEST(EventKind, ActsAgainstTheClock)
         if (isAgainstTheClock(payload))
             found << code;
     EXPECT_EQ(found, QStringList({u"hardener_in"_s, u"edges_clear"_s, u"gelled"_s, u"sands"_s, u"predicted_again"_s,
-                                  u"pat_mixed"_s, u"pat_gelled"_s}));
+                                  u"pat_mixed"_s, u"pat_gelled"_s, u"alarm_answered"_s, u"clock_jumped"_s}));
 }
 
 } // namespace

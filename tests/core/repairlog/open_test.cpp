@@ -115,7 +115,7 @@ TEST_F(Opening, AnotherProgramsDatabaseThatIsEmptyButSigned)
 TEST_F(Opening, ANewerLogThatForbidsIt)
 {
     makeLog(Station::Assess);
-    ASSERT_EQ(Referee(path()).run("UPDATE meta SET value = '2' WHERE key <> 'origin'; PRAGMA user_version = 2"), "");
+    ASSERT_EQ(Referee(path()).run("UPDATE meta SET value = '3' WHERE key <> 'origin'; PRAGMA user_version = 3"), "");
     expectLeftAlone(LogTrouble::NewerVersion);
     ASSERT_EQ(Referee(path()).run("UPDATE meta SET value = 'soon' WHERE key = 'min_compatible_version'"), "");
     expectLeftAlone(LogTrouble::NewerVersion);
@@ -126,11 +126,11 @@ TEST_F(Opening, ANewerLogThatForbidsIt)
 TEST_F(Opening, ANewerLogThatAllowsIt)
 {
     makeLog(Station::Assess);
-    ASSERT_EQ(Referee(path()).run("UPDATE meta SET value = '2' WHERE key = 'schema_version'; PRAGMA user_version = 2"),
+    ASSERT_EQ(Referee(path()).run("UPDATE meta SET value = '3' WHERE key = 'schema_version'; PRAGMA user_version = 3"),
               "");
     const auto log = open();
     EXPECT_EQ(log->openRepairs()->size(), 2U);
-    EXPECT_EQ(verifyLog(path())->schemaVersion, 2);
+    EXPECT_EQ(verifyLog(path())->schemaVersion, 3);
 }
 
 TEST_F(Opening, ATruncatedLog)

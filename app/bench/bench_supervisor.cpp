@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The door to the supervisor's acts: opened by the PIN, and every refusal is written.
+#include "bench/bench.h"
+
+namespace strandbench {
+
+void Bench::refuseAct(SupervisorAct act, const QString& person, ActRefusal why, std::function<void()> then)
+{
+    write({benchSubject(), person, ActRefused{act, why}, m_parts.clock.now(), {}},
+          [then = std::move(then)](const std::optional<LogFailure>& failure) {
+              if (failure)
+                  qWarning("a refused act was not written: %s", qPrintable(failure->detail));
+              then();
+          });
+}
+
+void Bench::tryPin(const QString& pin, std::function<void(const tl::expected<void, PinRefused>&)> then)
+{
+    if (!m_parts.door)
+        return then(tl::unexpected(PinRefused{ActRefusal::NotSet, seconds(0)}));
+    m_pinWorker.ask([door = m_parts.door, pin, then = std::move(then)] {
+        const auto opened = door->open(pin);
+        return [then, opened] { then(opened); };
+    });
+}
+
+void Bench::submitAsSupervisor(const QUuid& subject, const QString& person, const Payload& payload, const QString& pin,
+                               Supervised done)
+{
+    const auto act = supervisorActOf(payload);
+    if (looksOnly() || !act)
+        return done(std::nullopt, LogFailure{looksOnly() ? LogTrouble::InUse : LogTrouble::DoesNotFollow, {}});
+    tryPin(pin, [this, subject, person, payload, act, done](const tl::expected<void, PinRefused>& opened) {
+        if (!opened) {
+            const PinRefused why = opened.error();
+            return refuseAct(*act, person, why.why, [done, why] { done(why, std::nullopt); });
+        }
+        write({subject, person, payload, m_parts.clock.now(), blobsFor(payload)},
+              [done](const std::optional<LogFailure>& failure) { done(std::nullopt, failure); });
+    });
+}
+
+void Bench::changePin(const QString& person, const QString& old, const QString& next, Supervised done)
+{
+    if (looksOnly() || !m_parts.door)
+        return done(std::nullopt, LogFailure{LogTrouble::InUse, {}});
+    const auto finish = [this, person, done](const tl::expected<void, PinRefused>& opened, const Faults& faults) {
+        if (!opened) {
+            const PinRefused why = opened.error();
+            return refuseAct(SupervisorAct::ChangePin, person, why.why, [done, why] { done(why, std::nullopt); });
+        }
+        if (!faults.empty()) // what the person can mend, or what the disk must
+            return done(std::nullopt, LogFailure{faults.front().kind == FaultKind::NotFound ? LogTrouble::IoError
+                                                                                            : LogTrouble::DoesNotFollow,
+                                                 {}});
+        write({benchSubject(), person, PinSet{false}, m_parts.clock.now(), {}},
+              [done](const std::optional<LogFailure>& failure) { done(std::nullopt, failure); });
+    };
+    m_pinWorker.ask([door = m_parts.door, old, next, finish]() -> Worker::Show {
+        const auto opened = door->isSet() ? door->open(old) : tl::expected<void, PinRefused>();
+        const Faults faults = opened ? door->set(next) : Faults{};
+        return [finish, opened, faults] { finish(opened, faults); };
+    });
+}
+
+void Bench::followWriter()
+{
+    if (!looksOnly() || m_following)
+        return;
+    m_following = true;
+    m_parts.recorder.readAfter(m_lastSeq, [this](const Logged<std::vector<Event>>& written) {
+        m_following = false;
+        if (!written)
+            return; // asked again in a second; what is shown stays as it was
+        for (const Event& each : *written) {
+            m_lastSeq = each.seq;
+            fold(each);
+        }
+    });
+}
+
+} // namespace strandbench

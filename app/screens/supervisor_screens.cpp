@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screens/supervisor_screens.h"
+
+#include "screens/choice_screen.h"
+#include "screens/record_row.h"
+#include "theme/sizes.h"
+#include "words/event_words.h"
+#include "words/role_words.h"
+
+#include <QCoreApplication>
+#include <QPointer>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+namespace {
+
+/// The context of this file's words.
+struct Says {
+    Q_DECLARE_TR_FUNCTIONS(SupervisorScreens)
+};
+
+} // namespace
+
+std::vector<QString> refusingCodes(const std::vector<Stop>& stops)
+{
+    std::vector<QString> codes;
+    for (const Stop& each : stops)
+        if (each.reason.code != notAssessedCode)
+            codes.push_back(each.reason.code);
+    return codes;
+}
+
+bool canOverride(const Surroundings& around, const Repair& repair, const std::vector<Stop>& stops)
+{
+    const std::vector<QString> codes = refusingCodes(stops);
+    const bool supervisors = std::ranges::all_of(stops, [](const Stop& each) {
+        return each.reason.code == notAssessedCode || each.overridable == Override::Supervisor;
+    });
+    if (codes.empty() || !supervisors)
+        return false;
+    Repair trial = repair;
+    trial.assessment.overridden.insert(trial.assessment.overridden.end(), codes.begin(), codes.end());
+    if (nextQuestion(trial))
+        return true; // what is asked then decides
+    return around.bench.plan(trial).fill;
+}
+
+Screen* makeOverrideScreen(const Surroundings& around, const Repair& repair, const std::vector<QString>& stops,
+                           const std::function<void(const Overridden&)>& tell, QWidget* parent)
+{
+    ChoiceScreen::Spec spec;
+    spec.name = u"screen_override"_s;
+    QStringList names;
+    for (const QString& each : stops)
+        names << around.words.stopHeadline(each);
+    spec.context = contextOf(repair, around.words) + u" · "_s + names.join(u", "_s);
+    spec.sentence = Says::tr("Why is this stop overridden?");
+    for (const QString& code : overrideReasons())
+        spec.tiles.push_back({u"override_"_s + code, overrideReason(code), {}, {}, false, false, [tell, stops, code] {
+                                  tell(Overridden{stops, code});
+                              }});
+    return new ChoiceScreen(around, std::move(spec), parent);
+}
+
+CorrectWhichScreen::CorrectWhichScreen(const Surroundings& around, const QUuid& repair, QWidget* parent)
+    : Screen(around, u"screen_correct_which"_s, parent)
+{
+    buildFrame({}, Says::tr("Which entry is to be put right?"));
+    m_rows = new PagedRows(around, sizes::target, this);
+    content()->addWidget(m_rows, 1);
+    answers()->stop()->hide();
+    answers()->setWayOn({});
+    around.bench.recorder().readRepair(repair,
+                                       [screen = QPointer<CorrectWhichScreen>(this)](const Logged<RepairFile>& file) {
+                                           if (screen)
+                                               screen->showRecord(file);
+                                       });
+}
+
+void CorrectWhichScreen::showRecord(const Logged<RepairFile>& file)
+{
+    if (!file)
+        return showTrouble(file.error());
+    const auto record = recordOf(file->events, around().bench.planning().catalogue);
+    if (!record)
+        return showTrouble(words().fault(record.error().front()), {});
+    setContext(contextOf(record->repair, words()));
+    std::vector<PagedRows::MakeRow> rows;
+    for (const EventLine& each : eventLines(*record, words()))
+        rows.push_back([this, each, index = rows.size()](QWidget* parent) -> QWidget* {
+            auto* row = new TapButton(theme(), u"correct_%1"_s.arg(index), TapButton::Kind::Plain, parent);
+            row->setTitle(each.text);
+            row->setTitleSize(Theme::size(TextRole::Body));
+            row->setSecondLine(words().clockTime(each.at) + u" · "_s + personText(each.person));
+            connect(row, &TapButton::clicked, this, [this, each] { Q_EMIT chosen(each.seq, each.text); });
+            return row;
+        });
+    m_rows->setRows(std::move(rows));
+}
+
+BenchDayScreen::BenchDayScreen(const Surroundings& around, QWidget* parent)
+    : Screen(around, u"screen_bench_day"_s, parent)
+{
+    const QString day = localDay(around.bench.clock().now());
+    buildFrame(day, Says::tr("See what happened to the bench"));
+    m_rows = new PagedRows(around, recordRowHeight(around), this);
+    content()->addWidget(m_rows, 1);
+    answers()->stop()->hide();
+    answers()->setWayOn({});
+    around.bench.recorder().readDay(day, [screen = QPointer<BenchDayScreen>(this)](const Logged<DayBook>& book) {
+        if (screen)
+            screen->showDay(book);
+    });
+}
+
+void BenchDayScreen::showDay(const Logged<DayBook>& book)
+{
+    if (!book)
+        return showTrouble(book.error());
+    std::vector<PagedRows::MakeRow> rows;
+    for (const Event& each : book->ofBench) {
+        const RecordRow row{u"bench_event_%1"_s.arg(rows.size()), words().clockTime(each.at),
+                            std::holds_alternative<ClockJumped>(each.payload) ? QString() : personText(each.person),
+                            benchEventText(each.payload, words()), false};
+        rows.push_back([this, row](QWidget* parent) { return makeRecordRow(around(), row, parent); });
+    }
+    m_rows->setRows(std::move(rows));
+}
+
+} // namespace strandbench

@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Where 'back' leads from each place. It only looks: nothing is undone by it.
+#include "shell/bench_window.h"
+
+namespace strandbench {
+
+void BenchWindow::back()
+{
+    switch (m_place) {
+    case Place::Panel:
+        return place(Place::JobNumber);
+    case Place::Calibrate:
+        return place(Place::SetUp);
+    case Place::Why:
+    case Place::HowToTell:
+    case Place::Ask:
+    case Place::Photos:
+    case Place::Notes:
+    case Place::Bead:
+    case Place::Curve:
+    case Place::Answers:
+    case Place::Lots:
+    case Place::ReadAgain:
+    case Place::ReadWhileCuring:
+        return place(Place::Repair);
+    case Place::ParkWhy:
+        return place(Place::Ask);
+    case Place::ParkTo:
+        return place(Place::ParkWhy);
+    case Place::PhotoPick:
+        return place(m_afterPhoto);
+    case Place::PhotoFolder:
+    case Place::Camera:
+        return place(Place::PhotoPick);
+    case Place::NoteText:
+        return place(Place::Notes);
+    case Place::Sheet:
+        return place(Place::Record);
+    case Place::Record:
+        return place(Place::Today);
+    case Place::LotList:
+        return place(Place::Today);
+    case Place::LotPage:
+        return place(m_afterLot);
+    case Place::Pat:
+    case Place::Forget:
+        return place(Place::LotPage);
+    case Place::Pin:
+        return place(m_asked->from);
+    case Place::OverrideWhy:
+        return place(Place::Repair);
+    case Place::CorrectWhich:
+        return place(Place::Record);
+    case Place::CorrectText:
+        return place(Place::CorrectWhich);
+    case Place::BenchDay:
+        return place(Place::Today);
+    case Place::OldPin:
+        return place(Place::SetUp);
+    case Place::NewPin:
+        return place(m_parts.bench.door()->isSet() ? Place::OldPin : Place::SetUp);
+    case Place::NewPinAgain:
+        return place(Place::NewPin);
+    case Place::Home:
+    case Place::JobNumber:
+    case Place::Person:
+    case Place::SetUp:
+    case Place::Mixes:
+    case Place::Today:
+        return showHome();
+    case Place::Repair:
+        break;
+    }
+    m_look = lookBefore(*current(), m_look);
+    if (m_look)
+        place(Place::Repair);
+    else
+        showHome();
+}
+
+} // namespace strandbench

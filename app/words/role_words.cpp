@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "words/role_words.h"
+
+#include "words/table.h"
+
+#include <QCoreApplication>
+
+#include <cmath>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+namespace {
+
+using words::Line;
+
+constexpr Line alarms[] = {
+    {"edges_soon", QT_TRANSLATE_NOOP("Roles", "edges due soon")},
+    {"gels", QT_TRANSLATE_NOOP("Roles", "it gels")},
+    {"sand_from", QT_TRANSLATE_NOOP("Roles", "it sands")},
+    {"sand_until", QT_TRANSLATE_NOOP("Roles", "sanding time over")},
+};
+
+constexpr Line calls[] = {
+    {"gels", QT_TRANSLATE_NOOP("Roles", "Hands off: it gels")},
+    {"sand_from", QT_TRANSLATE_NOOP("Roles", "Sand: it is ready")},
+    {"sand_until", QT_TRANSLATE_NOOP("Roles", "Sand now: it hardens")},
+};
+
+constexpr Line acts[] = {
+    {"sign_off", QT_TRANSLATE_NOOP("Roles", "sign-off")},
+    {"override", QT_TRANSLATE_NOOP("Roles", "override of a stop")},
+    {"sheets", QT_TRANSLATE_NOOP("Roles", "change of a product sheet")},
+    {"restore", QT_TRANSLATE_NOOP("Roles", "restoring a backup")},
+    {"forget", QT_TRANSLATE_NOOP("Roles", "forgetting a lot")},
+    {"correct", QT_TRANSLATE_NOOP("Roles", "correction of a record")},
+    {"change_pin", QT_TRANSLATE_NOOP("Roles", "change of the PIN")},
+};
+
+constexpr Line refusals[] = {
+    {"no_pin", QT_TRANSLATE_NOOP("Roles", "without a PIN")},
+    {"wrong_pin", QT_TRANSLATE_NOOP("Roles", "wrong PIN")},
+    {"must_wait", QT_TRANSLATE_NOOP("Roles", "within the wait after wrong PINs")},
+    {"not_set", QT_TRANSLATE_NOOP("Roles", "no PIN is set")},
+    {"not_counted", QT_TRANSLATE_NOOP("Roles", "the try could not be counted")},
+};
+
+constexpr Line overrides[] = {
+    {"proved_otherwise", QT_TRANSLATE_NOOP("Roles", "Proved by another test")},
+    {"maker_allows", QT_TRANSLATE_NOOP("Roles", "The vehicle maker’s manual allows it")},
+    {"trial_piece", QT_TRANSLATE_NOOP("Roles", "A trial piece, not for a vehicle")},
+};
+
+QString say(const char* text, const QStringList& arguments = {})
+{
+    return words::fillIn(words::inLanguage("Roles", text), arguments);
+}
+
+} // namespace
+
+QString alarmName(AlarmKind kind) { return words::lookUp("Roles", alarms, codeOf(kind)); }
+
+QString alarmHeadline(const DueAlarm& alarm, const Words& words)
+{
+    if (alarm.kind != AlarmKind::EdgesSoon)
+        return words::lookUp("Roles", calls, codeOf(alarm.kind));
+    if (alarm.toAct.value() > 0)
+        //: %1 is a time left: "0:20"
+        return say(QT_TRANSLATE_NOOP("Roles", "Clear the edges: %1"), {words.duration(alarm.toAct)});
+    return say(QT_TRANSLATE_NOOP("Roles", "Clear the edges now"));
+}
+
+QString moreAlarms(int count) { return QCoreApplication::translate("Roles", "+%n more", nullptr, count); }
+
+QString jumpText(const ClockJumped& jump, const Words& words)
+{
+    const bool forward = jump.by.value() >= 0;
+    const Duration length = seconds(std::abs(inSeconds(jump.by)));
+    const QStringList by{length < minutes(60) ? words.duration(length) : words.longDuration(length)};
+    switch (jump.kind) {
+    case ClockJump::WallStepped:
+        return forward ? say(QT_TRANSLATE_NOOP("Roles", "Clock set on by %1. Mixes run on."), by)
+                       : say(QT_TRANSLATE_NOOP("Roles", "Clock set back by %1. Mixes run on."), by);
+    case ClockJump::Slept:
+        return say(QT_TRANSLATE_NOOP("Roles", "The machine slept %1. Mixes ran on."), by);
+    case ClockJump::OffsetChanged:
+        return forward ? say(QT_TRANSLATE_NOOP("Roles", "Local time goes on by %1. Mixes run on."), by)
+                       : say(QT_TRANSLATE_NOOP("Roles", "Local time goes back by %1. Mixes run on."), by);
+    case ClockJump::Restarted:
+        break;
+    }
+    return forward ? say(QT_TRANSLATE_NOOP("Roles", "The machine restarted after %1. Mixes ran on."), by)
+                   : say(QT_TRANSLATE_NOOP("Roles", "The clock stands %1 behind the log: set it."), by);
+}
+
+QString supervisorActName(SupervisorAct act) { return words::lookUp("Roles", acts, codeOf(act)); }
+QString actRefusalText(ActRefusal why) { return words::lookUp("Roles", refusals, codeOf(why)); }
+QString overrideReason(const QString& code) { return words::lookUp("Roles", overrides, code); }
+
+QString benchEventText(const Payload& payload, const Words& words)
+{
+    if (const auto* jump = std::get_if<ClockJumped>(&payload))
+        return jumpText(*jump, words);
+    if (const auto* refused = std::get_if<ActRefused>(&payload))
+        //: %1 is an act, %2 why: "sign-off", "wrong PIN"
+        return say(QT_TRANSLATE_NOOP("Roles", "Refused: %1, %2"),
+                   {supervisorActName(refused->act), actRefusalText(refused->why)});
+    if (const auto* set = std::get_if<PinSet>(&payload))
+        return set->atTheMachine ? say(QT_TRANSLATE_NOOP("Roles", "Supervisor’s PIN set at the machine"))
+                                 : say(QT_TRANSLATE_NOOP("Roles", "Supervisor’s PIN set"));
+    return {};
+}
+
+} // namespace strandbench

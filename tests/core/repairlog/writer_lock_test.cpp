@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "repairlog/writer_lock.h"
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QFile>
+#include <QSysInfo>
+#include <QTemporaryDir>
+
+#include <gtest/gtest.h>
+
+#include <csignal>
+#include <sys/wait.h>
+#include <unistd.h>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+namespace {
+
+class OneWriter : public ::testing::Test {
+protected:
+    [[nodiscard]] QString log() const { return m_folder.filePath(u"bench.sqlite"_s); }
+    QTemporaryDir m_folder;
+};
+
+TEST_F(OneWriter, TheSecondIsToldWhoHasIt)
+{
+    const auto first = WriterLock::take(log());
+    ASSERT_TRUE(first);
+    ASSERT_TRUE(*first);
+    const auto second = WriterLock::take(log());
+    ASSERT_FALSE(second);
+    EXPECT_EQ(second.error().process, QCoreApplication::applicationPid());
+    EXPECT_EQ(second.error().machine, QSysInfo::machineHostName());
+    const LogFailure failure = inUseBy(second.error());
+    EXPECT_EQ(failure.trouble, LogTrouble::InUse);
+    EXPECT_TRUE(failure.detail.contains(QString::number(QCoreApplication::applicationPid())));
+}
+
+TEST_F(OneWriter, LetsGoAtTheEnd)
+{
+    ASSERT_TRUE(WriterLock::take(log()));
+    EXPECT_TRUE(WriterLock::take(log()));
+    EXPECT_FALSE(QFile::exists(lockPathOf(log())));
+}
+
+TEST_F(OneWriter, ALinkIsTheSameLog)
+{
+    QFile file(log());
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    const QString link = m_folder.filePath(u"link.sqlite"_s);
+    ASSERT_TRUE(QFile::link(log(), link));
+    const auto first = WriterLock::take(log());
+    ASSERT_TRUE(first);
+    EXPECT_FALSE(WriterLock::take(link));
+}
+
+TEST_F(OneWriter, WhatAKilledProgramLeftCountsForNothing)
+{
+    int ready[2];
+    ASSERT_EQ(pipe(ready), 0);
+    const pid_t child = fork();
+    if (child == 0) {
+        const auto lock = WriterLock::take(log());
+        const char word = lock ? 'y' : 'n';
+        static_cast<void>(write(ready[1], &word, 1));
+        for (;;)
+            pause();
+    }
+    char word = 0;
+    ASSERT_EQ(read(ready[0], &word, 1), 1);
+    ASSERT_EQ(word, 'y');
+    const auto held = WriterLock::take(log());
+    ASSERT_FALSE(held);
+    EXPECT_EQ(held.error().process, child);
+    kill(child, SIGKILL);
+    waitpid(child, nullptr, 0);
+    EXPECT_TRUE(QFile::exists(lockPathOf(log()))) << "it was left behind";
+    EXPECT_TRUE(WriterLock::take(log()));
+    close(ready[0]);
+    close(ready[1]);
+}
+
+TEST_F(OneWriter, WhereNothingCanBeWrittenItIsNotTheLockThatSays)
+{
+    const auto lock = WriterLock::take(m_folder.filePath(u"no such folder/bench.sqlite"_s));
+    ASSERT_TRUE(lock);
+    EXPECT_FALSE(*lock);
+}
+
+} // namespace
+} // namespace strandbench
