@@ -1,12 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/recorder.h"
 
+#include <QFileInfo>
+
 #include <algorithm>
 
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
 namespace {
+
+constexpr int walTries = 30;
+constexpr unsigned long walTryMs = 100;
 
 Logged<BenchBook> bookOf(const RepairLog& log, const QString& lotsFromDay)
 {
@@ -109,6 +114,9 @@ Logged<BenchBook> Recorder::open(const QString& lotsFromDay)
 
 Logged<BenchBook> Recorder::openToLook(const QString& lotsFromDay)
 {
+    // Without a WAL a log is read as a still picture, and a copy that is only starting makes its WAL last of all.
+    for (int i = 0; i < walTries && !QFileInfo::exists(m_path + u"-wal"_s); ++i)
+        QThread::msleep(walTryMs);
     m_looksOnly = true;
     return openAs(LogMode::ReadOnly, lotsFromDay);
 }
