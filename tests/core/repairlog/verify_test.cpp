@@ -62,7 +62,7 @@ TEST_F(Verify, AnUntouchedLogIsClean)
     const auto report = verifyLog(path());
     ASSERT_TRUE(report);
     EXPECT_TRUE(report->clean) << qPrintable(report->breaksAt + u' ' + report->where);
-    EXPECT_EQ(report->schemaVersion, 1);
+    EXPECT_EQ(report->schemaVersion, 2);
     EXPECT_EQ(report->events, head.count);
     EXPECT_EQ(report->repairs, 2);
     EXPECT_EQ(report->heads, std::vector<ChainHead>{head});
