@@ -130,7 +130,7 @@ private:
     void fold(const Event& event);
     void write(const EventDraft& draft, Done done);
     void refuseAct(SupervisorAct act, const QString& person, ActRefusal why, std::function<void()> then);
-    void tryPin(const QString& pin, std::function<void(const tl::expected<void, PinRefused>&)> then);
+    void refuseAct(SupervisorAct act, const QString& person, const PinRefused& why, const Supervised& done);
     void makeGood(const ClockJumped& jump, const Instant& at);
     void setAside(const EventDraft& draft);
     void retry();

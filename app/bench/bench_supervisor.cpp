@@ -14,14 +14,9 @@ void Bench::refuseAct(SupervisorAct act, const QString& person, ActRefusal why, 
           });
 }
 
-void Bench::tryPin(const QString& pin, std::function<void(const tl::expected<void, PinRefused>&)> then)
+void Bench::refuseAct(SupervisorAct act, const QString& person, const PinRefused& why, const Supervised& done)
 {
-    if (!m_parts.door)
-        return then(tl::unexpected(PinRefused{ActRefusal::NotSet, seconds(0)}));
-    m_pinWorker.ask([door = m_parts.door, pin, then = std::move(then)] {
-        const auto opened = door->open(pin);
-        return [then, opened] { then(opened); };
-    });
+    refuseAct(act, person, why.why, [done, why] { done(why, std::nullopt); });
 }
 
 void Bench::submitAsSupervisor(const QUuid& subject, const QString& person, const Payload& payload, const QString& pin,
@@ -30,13 +25,16 @@ void Bench::submitAsSupervisor(const QUuid& subject, const QString& person, cons
     const auto act = supervisorActOf(payload);
     if (looksOnly() || !act)
         return done(std::nullopt, LogFailure{looksOnly() ? LogTrouble::InUse : LogTrouble::DoesNotFollow, {}});
-    tryPin(pin, [this, subject, person, payload, act, done](const tl::expected<void, PinRefused>& opened) {
-        if (!opened) {
-            const PinRefused why = opened.error();
-            return refuseAct(*act, person, why.why, [done, why] { done(why, std::nullopt); });
-        }
+    if (!m_parts.door)
+        return refuseAct(*act, person, PinRefused{ActRefusal::NotSet, seconds(0)}, done);
+    const auto finish = [this, subject, person, payload, act, done](const tl::expected<void, PinRefused>& opened) {
+        if (!opened)
+            return refuseAct(*act, person, opened.error(), done);
         write({subject, person, payload, m_parts.clock.now(), blobsFor(payload)},
               [done](const std::optional<LogFailure>& failure) { done(std::nullopt, failure); });
+    };
+    m_pinWorker.ask([door = m_parts.door, pin, finish]() -> Worker::Show {
+        return [finish, opened = door->open(pin)] { finish(opened); };
     });
 }
 
@@ -45,10 +43,8 @@ void Bench::changePin(const QString& person, const QString& old, const QString& 
     if (looksOnly() || !m_parts.door)
         return done(std::nullopt, LogFailure{LogTrouble::InUse, {}});
     const auto finish = [this, person, done](const tl::expected<void, PinRefused>& opened, const Faults& faults) {
-        if (!opened) {
-            const PinRefused why = opened.error();
-            return refuseAct(SupervisorAct::ChangePin, person, why.why, [done, why] { done(why, std::nullopt); });
-        }
+        if (!opened)
+            return refuseAct(SupervisorAct::ChangePin, person, opened.error(), done);
         if (!faults.empty()) // what the person can mend, or what the disk must
             return done(std::nullopt, LogFailure{faults.front().kind == FaultKind::NotFound ? LogTrouble::IoError
                                                                                             : LogTrouble::DoesNotFollow,
@@ -72,10 +68,8 @@ void Bench::followWriter()
         m_following = false;
         if (!written)
             return; // asked again in a second; what is shown stays as it was
-        for (const Event& each : *written) {
-            m_lastSeq = each.seq;
+        for (const Event& each : *written)
             fold(each);
-        }
     });
 }
 

@@ -95,10 +95,9 @@ std::optional<Outcome> refusedBy(PinDoor& door, const QString& pin, SupervisorAc
     if (opened)
         return std::nullopt;
     const PinRefused why = opened.error();
-    const ActRefusal told = pin.isEmpty() && why.why != ActRefusal::NotSet ? ActRefusal::NoPin : why.why;
-    const auto written = log.append({benchSubject(), person, ActRefused{act, told}, clock.now(), {}});
+    const auto written = log.append({benchSubject(), person, ActRefused{act, why.why}, clock.now(), {}});
     QString line =
-        say(QT_TRANSLATE_NOOP("Headless", "%1: refused, %2"), {supervisorActName(act), actRefusalText(told)});
+        say(QT_TRANSLATE_NOOP("Headless", "%1: refused, %2"), {supervisorActName(act), actRefusalText(why.why)});
     if (why.wait.value() > 0)
         line += say(QT_TRANSLATE_NOOP("Headless", "; the next PIN is looked at in %1 s"),
                     {QString::number(qRound64(inSeconds(why.wait)))});
@@ -139,8 +138,8 @@ Outcome runOn(RepairLog& log, const Wanted& wanted, const Arguments& arguments, 
                             {u"seq"_s, written->seq},
                             {u"hash"_s, QString::fromLatin1(written->hash.toHex())}},
                 {}};
-    const bool follows = written.error().trouble != LogTrouble::DoesNotFollow;
-    return ended(follows ? Status::LogDamaged : Status::Refused, troubleLine(path, written.error()));
+    const bool refusedIt = written.error().trouble == LogTrouble::DoesNotFollow;
+    return ended(refusedIt ? Status::Refused : Status::LogDamaged, troubleLine(path, written.error()));
 }
 
 Outcome runSupervise(const Arguments& arguments, const Words& words)
@@ -150,9 +149,7 @@ Outcome runSupervise(const Arguments& arguments, const Words& words)
     if (!faults.empty())
         return refused(faults, words);
     const Input input = readInput(u"-"_s, words);
-    const QByteArray given = input.bytes.value_or(QByteArray());
-    const QString pin =
-        QString::fromUtf8(given.left(given.indexOf('\n') < 0 ? given.size() : given.indexOf('\n'))).trimmed();
+    const QString pin = QString::fromUtf8(input.bytes.value_or(QByteArray()).split('\n').constFirst()).trimmed();
     const QString path = arguments.options.value(u"log"_s);
     if (const auto there = RepairLog::open(path, LogMode::ReadOnly); !there)
         return ended(Status::LogDamaged, troubleLine(path, there.error())); // none is made here

@@ -14,23 +14,23 @@ namespace {
 
 constexpr std::size_t mostOthers = 2; ///< more refusals than these do not fit, and do not help
 
-/// What refuses; questions that were not asked any more because of it are no news.
+} // namespace
+
 std::vector<Stop> refusing(const std::vector<Stop>& stops)
 {
     std::vector<Stop> kept;
     for (const Stop& each : stops)
         if (each.reason.code != notAssessedCode)
             kept.push_back(each);
-    return kept.empty() ? stops : kept;
+    return kept;
 }
-
-} // namespace
 
 RefusalScreen::RefusalScreen(const Surroundings& around, const Repair& repair, const std::vector<Stop>& given,
                              bool overridable, QWidget* parent)
     : Screen(around, u"screen_refusal"_s, parent), m_overridable(overridable && !around.bench.looksOnly())
 {
-    const std::vector<Stop> stops = refusing(given);
+    const std::vector<Stop> refused = refusing(given);
+    const std::vector<Stop>& stops = refused.empty() ? given : refused;
     const StopText first = words().stop(stops.front());
     buildFrame(contextOf(repair, words()), first.headline);
     sentence()->setRole(Role::Stop);
@@ -40,16 +40,15 @@ RefusalScreen::RefusalScreen(const Surroundings& around, const Repair& repair, c
     auto* row = new QHBoxLayout(box);
     row->setContentsMargins(px(3), px(2.5), px(3), px(2.5));
     row->setSpacing(px(4));
+    for (const Stop& each : stops)
+        m_because.push_back(each.reason.code);
     buildSide(box, row);
     buildWords(row, stops);
     content()->addWidget(box, 1);
 
     answers()->setWayOn(first.park);
-    std::vector<QString> because;
-    for (const Stop& each : stops)
-        because.push_back(each.reason.code);
-    connect(answers(), &AnswerBar::wayOnTapped, this, [this, to = stops.front().parkTo, because] {
-        Q_EMIT acts({Parked{to, because}});
+    connect(answers(), &AnswerBar::wayOnTapped, this, [this, to = stops.front().parkTo] {
+        Q_EMIT acts({Parked{to, m_because}});
     });
 }
 
@@ -82,7 +81,7 @@ QWidget* RefusalScreen::makeOverrideKey(QWidget* card)
     key->setTitle(tr("Override"));
     key->setSecondLine(tr("supervisor: hold 1 s"));
     key->setLeastSize(30, 20);
-    connect(key, &HoldButton::held, this, &RefusalScreen::overrideWanted);
+    connect(key, &HoldButton::held, this, [this] { Q_EMIT overrideWanted(m_because); });
     return key;
 }
 

@@ -7,6 +7,9 @@
 
 namespace strandbench {
 
+/// What refuses: questions that were not asked any more because of it are left out.
+[[nodiscard]] std::vector<Stop> refusing(const std::vector<Stop>& stops);
+
 class RefusalScreen final : public Screen {
     Q_OBJECT
 public:
@@ -15,7 +18,8 @@ public:
                   QWidget* parent = nullptr);
 
 Q_SIGNALS:
-    void overrideWanted();
+    /// stops: the codes of those that refuse.
+    void overrideWanted(const std::vector<QString>& stops);
 
 private:
     void buildSide(QWidget* card, QBoxLayout* row);
@@ -23,6 +27,7 @@ private:
     void buildWords(QBoxLayout* row, const std::vector<Stop>& stops);
 
     bool m_overridable;
+    std::vector<QString> m_because; ///< codes
 };
 
 } // namespace strandbench

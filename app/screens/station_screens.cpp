@@ -95,8 +95,7 @@ Screen* decideScreen(const Surroundings& around, const Repair& repair, const Way
     const RepairPlan plan = around.bench.plan(repair);
     if (!plan.fill) {
         auto* screen = new RefusalScreen(around, repair, plan.stops, canOverride(around, repair, plan.stops), parent);
-        QObject::connect(screen, &RefusalScreen::overrideWanted, screen,
-                         [ways, stops = refusingCodes(plan.stops)] { ways.overrideStops(stops); });
+        QObject::connect(screen, &RefusalScreen::overrideWanted, screen, ways.overrideStops);
         return screen;
     }
     if (repair.plan)

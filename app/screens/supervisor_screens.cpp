@@ -3,6 +3,7 @@
 
 #include "screens/choice_screen.h"
 #include "screens/record_row.h"
+#include "screens/refusal_screen.h"
 #include "theme/sizes.h"
 #include "words/event_words.h"
 #include "words/role_words.h"
@@ -24,25 +25,16 @@ struct Says {
 
 } // namespace
 
-std::vector<QString> refusingCodes(const std::vector<Stop>& stops)
-{
-    std::vector<QString> codes;
-    for (const Stop& each : stops)
-        if (each.reason.code != notAssessedCode)
-            codes.push_back(each.reason.code);
-    return codes;
-}
-
 bool canOverride(const Surroundings& around, const Repair& repair, const std::vector<Stop>& stops)
 {
-    const std::vector<QString> codes = refusingCodes(stops);
-    const bool supervisors = std::ranges::all_of(stops, [](const Stop& each) {
-        return each.reason.code == notAssessedCode || each.overridable == Override::Supervisor;
-    });
-    if (codes.empty() || !supervisors)
-        return false;
     Repair trial = repair;
-    trial.assessment.overridden.insert(trial.assessment.overridden.end(), codes.begin(), codes.end());
+    for (const Stop& each : refusing(stops)) {
+        if (each.overridable != Override::Supervisor)
+            return false;
+        trial.assessment.overridden.push_back(each.reason.code);
+    }
+    if (trial == repair)
+        return false; // nothing refuses, there is only something to ask
     if (nextQuestion(trial))
         return true; // what is asked then decides
     return around.bench.plan(trial).fill;

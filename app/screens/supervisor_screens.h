@@ -6,9 +6,7 @@
 
 namespace strandbench {
 
-/// The stops of a list that refuse: those of questions that were not asked any more because of them left out.
-[[nodiscard]] std::vector<QString> refusingCodes(const std::vector<Stop>& stops);
-/// True when a supervisor may take all of them away, and something can be planned then.
+/// True when a supervisor may take away all that refuses, and something can be planned then.
 [[nodiscard]] bool canOverride(const Surroundings& around, const Repair& repair, const std::vector<Stop>& stops);
 
 /// Why the stops of a repair are overridden; a tap tells it.

@@ -35,7 +35,8 @@ AlarmShown BenchWindow::shown(const DueAlarm& alarm, std::size_t more) const
 void BenchWindow::ring()
 {
     // A copy that only looks is silent: it rings where the work is done.
-    std::vector<DueAlarm> due = m_parts.bench.looksOnly() ? std::vector<DueAlarm>{} : m_parts.bench.alarms();
+    const bool looks = m_parts.bench.looksOnly();
+    std::vector<DueAlarm> due = looks ? std::vector<DueAlarm>{} : m_parts.bench.alarms();
     std::erase_if(due, [&](const DueAlarm& each) { return holds(m_answering, each); });
     const Instant now = m_parts.bench.clock().now();
     const bool newOne = std::ranges::any_of(due, [&](const DueAlarm& each) { return !holds(m_ringing, each); });
@@ -53,8 +54,10 @@ void BenchWindow::ring()
         return;
     m_parts.bell->ring(due.empty() ? std::nullopt : std::optional(due.front().kind), now);
     // Looked for when it may be needed, so that silence is told before the first alarm and not by it.
-    if (!m_parts.bench.looksOnly() && !m_parts.bench.runningMixes().empty())
+    const bool runs = !looks && !m_parts.bench.runningMixes().empty();
+    if (runs)
         m_parts.bell->check();
+    m_ribbon->setSilent(runs && m_parts.bell->silent());
 }
 
 void BenchWindow::answerAlarm(std::size_t index)
@@ -86,7 +89,6 @@ void BenchWindow::tellJump()
     const auto& jump = m_parts.bench.newestJump();
     const bool fresh = jump && elapsed(jump->at, m_parts.bench.clock().now()) < jumpTold;
     m_ribbon->setNotice(fresh ? jumpText(jump->jump, *m_words) : QString());
-    m_ribbon->setSilent(m_parts.bell && m_parts.bell->silent() && !m_parts.bench.runningMixes().empty());
 }
 
 } // namespace strandbench

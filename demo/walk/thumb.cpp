@@ -11,6 +11,7 @@ namespace {
 
 constexpr int holdMs = 1200;
 constexpr int longestWriteMs = 30000;
+constexpr int longestReadMs = 20000;
 
 /// One touch screen a process.
 QPointingDevice* glass()
@@ -58,6 +59,17 @@ bool Thumb::hold(const QString& name)
     QTest::touchEvent(&m_window, glass()).release(0, at, &m_window);
     settle();
     return true;
+}
+
+bool Thumb::waitFor(const QString& name)
+{
+    const QDeadlineTimer deadline(longestReadMs);
+    const QAbstractButton* found = nullptr;
+    do {
+        settle();
+        found = find(name);
+    } while (!(found && found->isEnabled()) && !deadline.hasExpired());
+    return found && found->isEnabled();
 }
 
 void Thumb::settle()

@@ -17,6 +17,9 @@ public:
     [[nodiscard]] bool tap(const QString& name);
     /// Rests on the control until its ring has filled.
     [[nodiscard]] bool hold(const QString& name);
+    /// Waits until a control is there and enabled: what is read from the log comes a moment after its screen. False
+    /// when it does not come.
+    [[nodiscard]] bool waitFor(const QString& name);
     /// Waits until what was begun is done: the act is written, the next screen is there and painted.
     void settle();
 

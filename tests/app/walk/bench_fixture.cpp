@@ -29,13 +29,7 @@ void BenchTest::tap(const QString& control)
 
 void BenchTest::waitFor(const QString& control)
 {
-    const QDeadlineTimer deadline(20000);
-    const QAbstractButton* found = nullptr;
-    do {
-        bench().thumb().settle();
-        found = bench().thumb().find(control);
-    } while (!(found && found->isEnabled()) && !deadline.hasExpired());
-    ASSERT_NE(found, nullptr) << control.toStdString() << " on " << screen().toStdString();
+    ASSERT_TRUE(bench().thumb().waitFor(control)) << control.toStdString() << " on " << screen().toStdString();
 }
 
 QString BenchTest::waitText(const QString& name)

@@ -1,53 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is learnt of lots, on every glass in every language by the rules of look and touch: readings while a batch
 // cures, a lot's page, its test pat.
-#include "walk/demo_jobs.h"
-
-#include "touch_rules/glass.h"
-#include "touch_rules/rule_check.h"
+#include "every_look.h"
 
 #include <QTemporaryDir>
-
-#include <gtest/gtest.h>
-
-#include <sstream>
 
 using namespace Qt::StringLiterals;
 
 namespace strandbench::test {
 namespace {
 
-struct Look {
-    rules::Glass glass;
-    QString language;
-};
-
-class LotRules : public ::testing::TestWithParam<Look> {
+class LotRules : public LookTest {
 protected:
-    void check()
-    {
-        const QString name = m_bench->window().screen()->objectName();
-        if (const QString folder = qEnvironmentVariable("LOT_PICTURES"); !folder.isEmpty())
-            m_bench->window().grab().save(
-                u"%1/%2_%3_%4_%5.png"_s.arg(folder, GetParam().glass.name, GetParam().language)
-                    .arg(m_number++, 2, 10, QLatin1Char('0'))
-                    .arg(name));
-        for (const rules::Breach& breach : rules::checkScreen(&m_bench->window(), m_bench->window().theme())) {
-            std::ostringstream said;
-            said << breach;
-            ADD_FAILURE() << name.toStdString() << ": " << said.str();
-        }
-    }
-    void tap(const QString& control)
-    {
-        ASSERT_TRUE(m_bench->thumb().tap(control))
-            << control.toStdString() << " on " << m_bench->window().screen()->objectName().toStdString();
-    }
-    void tapAndCheck(const QString& control)
-    {
-        ASSERT_NO_FATAL_FAILURE(tap(control));
-        check();
-    }
     void keyIn(const QString& figure, const QString& keys)
     {
         ASSERT_NO_FATAL_FAILURE(tap(figure + u"_figure"_s));
@@ -55,22 +19,14 @@ protected:
             ASSERT_NO_FATAL_FAILURE(tap(u"key_"_s + key));
         ASSERT_NO_FATAL_FAILURE(tap(u"answer_way_on"_s));
     }
-
-    std::unique_ptr<ScriptedBench> m_bench;
-
-private:
-    int m_number = 0;
 };
 
 TEST_P(LotRules, Hold)
 {
     const QTemporaryDir folder;
     Settings settings = demoSettings();
-    settings.language = GetParam().language;
     settings.lots[hardenerKey] = {u"H-2026-0917-000000000417"_s}; // as long as a lot may be
-    const rules::Glass& glass = GetParam().glass;
-    m_bench = std::make_unique<ScriptedBench>(ScriptedBench::Spec{
-        folder.filePath(u"bench.sqlite"_s), workingMorning(), settings, glass.pixels, glass.pixelsPerMillimetre(), {}});
+    m_bench = std::make_unique<ScriptedBench>(specOn(folder.filePath(u"bench.sqlite"_s), settings));
     Walk walk(*m_bench, skirtPanel());
     ASSERT_TRUE(walk.walkTo(Station::Mix)) << walk.why().toStdString();
     tapAndCheck(u"in_hand"_s);
@@ -103,21 +59,7 @@ TEST_P(LotRules, Hold)
     tapAndCheck(u"forget_kept_wrong"_s);
 }
 
-std::vector<Look> everyLook()
-{
-    std::vector<Look> looks;
-    for (const rules::Glass& glass : rules::glasses())
-        for (const QString& language : {u"en"_s, u"es"_s, u"fr"_s, u"de"_s})
-            looks.push_back({glass, language});
-    return looks;
-}
-
-INSTANTIATE_TEST_SUITE_P(OnEveryGlass, LotRules, ::testing::ValuesIn(everyLook()), [](const auto& each) {
-    return u"%1x%2_%3"_s.arg(each.param.glass.pixels.width())
-        .arg(each.param.glass.pixels.height())
-        .arg(each.param.language)
-        .toStdString();
-});
+INSTANTIATE_TEST_SUITE_P(OnEveryGlass, LotRules, ::testing::ValuesIn(everyLook()), nameOfLook);
 
 } // namespace
 } // namespace strandbench::test

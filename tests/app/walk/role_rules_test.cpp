@@ -1,16 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is the supervisor's, what rings and what the clock tells, on every glass in every language by the rules of look
 // and touch.
-#include "walk/demo_jobs.h"
+#include "every_look.h"
 
 #include "shell/trouble_window.h"
-#include "touch_rules/glass.h"
 #include "touch_rules/rule_check.h"
 
-#include <QDeadlineTimer>
 #include <QTemporaryDir>
-
-#include <gtest/gtest.h>
 
 #include <sstream>
 
@@ -19,46 +15,8 @@ using namespace Qt::StringLiterals;
 namespace strandbench::test {
 namespace {
 
-struct Look {
-    rules::Glass glass;
-    QString language;
-};
-
-class RoleRules : public ::testing::TestWithParam<Look> {
+class RoleRules : public LookTest {
 protected:
-    void check()
-    {
-        const QString name = m_bench->window().screen()->objectName();
-        if (const QString folder = qEnvironmentVariable("ROLE_PICTURES"); !folder.isEmpty())
-            m_bench->window().grab().save(
-                u"%1/%2_%3_%4_%5.png"_s.arg(folder, GetParam().glass.name, GetParam().language)
-                    .arg(m_number++, 2, 10, QLatin1Char('0'))
-                    .arg(name));
-        for (const rules::Breach& breach : rules::checkScreen(&m_bench->window(), m_bench->window().theme())) {
-            std::ostringstream said;
-            said << breach;
-            ADD_FAILURE() << name.toStdString() << ": " << said.str();
-        }
-    }
-    void tap(const QString& control)
-    {
-        ASSERT_TRUE(m_bench->thumb().tap(control))
-            << control.toStdString() << " on " << m_bench->window().screen()->objectName().toStdString();
-    }
-    void tapAndCheck(const QString& control)
-    {
-        ASSERT_NO_FATAL_FAILURE(tap(control));
-        check();
-    }
-    void waitFor(const QString& control)
-    {
-        const QDeadlineTimer deadline(20000);
-        const QAbstractButton* found = nullptr;
-        do {
-            m_bench->thumb().settle();
-            found = m_bench->thumb().find(control);
-        } while (!(found && found->isEnabled()) && !deadline.hasExpired());
-    }
     void waitTapAndCheck(const QString& control)
     {
         waitFor(control);
@@ -88,23 +46,12 @@ protected:
     void openBench()
     {
         Settings settings = demoSettings();
-        settings.language = GetParam().language;
         settings.person = u"Technician Longest-Name"_s; // as long as a name may be
-        const rules::Glass& glass = GetParam().glass;
-        ScriptedBench::Spec spec;
-        spec.log = m_folder.filePath(u"bench.sqlite"_s);
-        spec.start = workingMorning();
-        spec.settings = settings;
-        spec.glass = glass.pixels;
-        spec.pixelsPerMillimetre = glass.pixelsPerMillimetre();
-        m_bench = std::make_unique<ScriptedBench>(spec);
+        m_bench = std::make_unique<ScriptedBench>(specOn(m_folder.filePath(u"bench.sqlite"_s), settings));
     }
+    void waitFor(const QString& control) { EXPECT_TRUE(m_bench->thumb().waitFor(control)) << control.toStdString(); }
 
     QTemporaryDir m_folder;
-    std::unique_ptr<ScriptedBench> m_bench;
-
-private:
-    int m_number = 0;
 };
 
 TEST_P(RoleRules, OfThePin)
@@ -212,25 +159,11 @@ TEST_P(RoleRules, OfABenchInUse)
         said << breach;
         ADD_FAILURE() << said.str();
     }
-    if (const QString folder = qEnvironmentVariable("ROLE_PICTURES"); !folder.isEmpty())
+    if (const QString folder = qEnvironmentVariable("LOOK_PICTURES"); !folder.isEmpty())
         window.grab().save(u"%1/%2_%3_in_use.png"_s.arg(folder, glass.name, GetParam().language));
 }
 
-std::vector<Look> everyLook()
-{
-    std::vector<Look> looks;
-    for (const rules::Glass& glass : rules::glasses())
-        for (const QString& language : {u"en"_s, u"es"_s, u"fr"_s, u"de"_s})
-            looks.push_back({glass, language});
-    return looks;
-}
-
-INSTANTIATE_TEST_SUITE_P(OnEveryGlass, RoleRules, ::testing::ValuesIn(everyLook()), [](const auto& each) {
-    return u"%1x%2_%3"_s.arg(each.param.glass.pixels.width())
-        .arg(each.param.glass.pixels.height())
-        .arg(each.param.language)
-        .toStdString();
-});
+INSTANTIATE_TEST_SUITE_P(OnEveryGlass, RoleRules, ::testing::ValuesIn(everyLook()), nameOfLook);
 
 } // namespace
 } // namespace strandbench::test

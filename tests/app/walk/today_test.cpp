@@ -6,7 +6,6 @@
 #include "screens/sheet_screen.h"
 #include "words/event_words.h"
 
-#include <QDeadlineTimer>
 #include <QDir>
 #include <QFile>
 
@@ -19,18 +18,6 @@ class Today : public BenchTest {
 protected:
     void SetUp() override { qputenv("HOME", QFile::encodeName(folder())); } // the documents of this test
     void TearDown() override { qputenv("HOME", m_home); }
-
-    /// Waits until the control is there: the log is read in its own thread.
-    void waitFor(const QString& control, bool enabled = true)
-    {
-        const QDeadlineTimer deadline(20000);
-        const QAbstractButton* found = nullptr;
-        do {
-            bench().thumb().settle();
-            found = bench().thumb().find(control);
-        } while (!(found && found->isEnabled() == enabled) && !deadline.hasExpired());
-        ASSERT_NE(found, nullptr) << control.toStdString() << " on " << screen().toStdString();
-    }
 
     /// The texts of all rows of the record, page by page.
     QStringList rowsShown(const QString& stem)
