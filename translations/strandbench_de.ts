@@ -1310,7 +1310,7 @@
     </message>
     <message>
         <source>A supervisor&apos;s act on a log that no bench has open; the PIN on standard input.</source>
-        <translation>Eine Handlung des Meisters an einem Protokoll, das keine Werkbank offen hat; die PIN auf der Standardeingabe.</translation>
+        <translation>Eine Handlung des Meisters an einem Protokoll, das kein Platz offen hat; die PIN auf der Standardeingabe.</translation>
     </message>
     <message>
         <source>sign_off, override, correct, forget or new_pin.</source>
@@ -1927,7 +1927,7 @@
     </message>
     <message>
         <source>Another copy of the program has this bench.</source>
-        <translation>Ein zweites Programm hat diese Werkbank.</translation>
+        <translation>Ein zweites Programm hat diesen Platz.</translation>
     </message>
     <message>
         <source>Work there, or close it and try again.</source>
@@ -3456,11 +3456,11 @@
     <message>
         <source>Clear the edges: %1</source>
         <extracomment>%1 is a time left: &quot;0:20&quot;</extracomment>
-        <translation>Ränder frei machen: %1</translation>
+        <translation>Ränder säubern: %1</translation>
     </message>
     <message>
         <source>Clear the edges now</source>
-        <translation>Ränder jetzt frei machen</translation>
+        <translation>Jetzt Ränder säubern</translation>
     </message>
     <message numerus="yes">
         <source>+%n more</source>
@@ -4859,7 +4859,7 @@
     </message>
     <message>
         <source>See what happened to the bench</source>
-        <translation>Was an der Werkbank geschah</translation>
+        <translation>Was am Platz geschah</translation>
     </message>
 </context>
 <context>
@@ -5160,7 +5160,7 @@
     </message>
     <message>
         <source>Only looking: another copy of the program has this bench.</source>
-        <translation>Nur ansehen: ein zweites Programm hat diese Werkbank.</translation>
+        <translation>Nur ansehen: ein zweites Programm hat diesen Platz.</translation>
     </message>
 </context>
 <context>
@@ -5957,11 +5957,11 @@
     </message>
     <message>
         <source>No PIN is set on this bench.</source>
-        <translation>An dieser Werkbank ist keine PIN gesetzt.</translation>
+        <translation>An diesem Platz ist keine PIN gesetzt.</translation>
     </message>
     <message>
         <source>Set it: bench set-up, people.</source>
-        <translation>Setzen: Einrichtung, Leute.</translation>
+        <translation>Setzen: Platz einrichten, Leute.</translation>
     </message>
     <message>
         <source>The try cannot be counted, so it was not looked at.</source>
@@ -6605,7 +6605,7 @@
     </message>
     <message>
         <source>This bench</source>
-        <translation>Diese Werkbank</translation>
+        <translation>Dieser Platz</translation>
     </message>
     <message numerus="yes">
         <source>%n entry(ies): clocks, refused acts, PIN</source>
@@ -6631,7 +6631,7 @@
     </message>
     <message>
         <source>This bench is in use</source>
-        <translation>Diese Werkbank ist in Gebrauch</translation>
+        <translation>Dieser Platz ist in Gebrauch</translation>
     </message>
     <message>
         <source>Try again</source>

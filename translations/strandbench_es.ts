@@ -1310,7 +1310,7 @@
     </message>
     <message>
         <source>A supervisor&apos;s act on a log that no bench has open; the PIN on standard input.</source>
-        <translation>Un acto del supervisor en un registro que ningún banco tiene abierto; el PIN por la entrada estándar.</translation>
+        <translation>Un acto del supervisor en un registro que ningún puesto tiene abierto; el PIN por la entrada estándar.</translation>
     </message>
     <message>
         <source>sign_off, override, correct, forget or new_pin.</source>
@@ -1927,7 +1927,7 @@
     </message>
     <message>
         <source>Another copy of the program has this bench.</source>
-        <translation>Otra copia del programa tiene este banco.</translation>
+        <translation>Otra copia del programa tiene este puesto.</translation>
     </message>
     <message>
         <source>Work there, or close it and try again.</source>
@@ -3460,7 +3460,7 @@
     </message>
     <message>
         <source>Clear the edges now</source>
-        <translation>Limpiar los bordes ya</translation>
+        <translation>Limpiar ya los bordes</translation>
     </message>
     <message numerus="yes">
         <source>+%n more</source>
@@ -4859,7 +4859,7 @@
     </message>
     <message>
         <source>See what happened to the bench</source>
-        <translation>Vea qué pasó en el banco</translation>
+        <translation>Ver qué pasó en el puesto</translation>
     </message>
 </context>
 <context>
@@ -5160,7 +5160,7 @@
     </message>
     <message>
         <source>Only looking: another copy of the program has this bench.</source>
-        <translation>Solo se mira: otra copia del programa tiene este banco.</translation>
+        <translation>Solo se mira: otra copia del programa tiene este puesto.</translation>
     </message>
 </context>
 <context>
@@ -5957,11 +5957,11 @@
     </message>
     <message>
         <source>No PIN is set on this bench.</source>
-        <translation>En este banco no hay PIN.</translation>
+        <translation>En este puesto no hay PIN.</translation>
     </message>
     <message>
         <source>Set it: bench set-up, people.</source>
-        <translation>Fíjelo: ajustes del banco, personas.</translation>
+        <translation>Fíjelo: ajustes del puesto, personas.</translation>
     </message>
     <message>
         <source>The try cannot be counted, so it was not looked at.</source>
@@ -6605,7 +6605,7 @@
     </message>
     <message>
         <source>This bench</source>
-        <translation>Este banco</translation>
+        <translation>Este puesto</translation>
     </message>
     <message numerus="yes">
         <source>%n entry(ies): clocks, refused acts, PIN</source>
@@ -6631,7 +6631,7 @@
     </message>
     <message>
         <source>This bench is in use</source>
-        <translation>Este banco está en uso</translation>
+        <translation>Este puesto está en uso</translation>
     </message>
     <message>
         <source>Try again</source>

@@ -3371,7 +3371,7 @@
     </message>
     <message>
         <source>it gels</source>
-        <translation>il gélifie</translation>
+        <translation>il prend</translation>
     </message>
     <message>
         <source>it sands</source>
@@ -3383,7 +3383,7 @@
     </message>
     <message>
         <source>Hands off: it gels</source>
-        <translation>Ne plus toucher : il gélifie</translation>
+        <translation>Ne plus toucher : il prend</translation>
     </message>
     <message>
         <source>Sand: it is ready</source>
@@ -5961,7 +5961,7 @@
     </message>
     <message>
         <source>Set it: bench set-up, people.</source>
-        <translation>Le fixer : réglages du poste, personnes.</translation>
+        <translation>Le fixer : réglages poste, personnes.</translation>
     </message>
     <message>
         <source>The try cannot be counted, so it was not looked at.</source>

@@ -26,6 +26,7 @@ constexpr double thickEdge = 1.2;          // mm
 constexpr double focusInset = 1.8;         // mm, clear of the thick edge
 constexpr double focusWidth = 0.8;         // mm
 constexpr double plateMm = 0.5;            // around the sign
+constexpr double sideMargin = 2.4;         // mm, of sign and text, clear of edge and focus
 
 Pictogram signOfAlarm(AlarmKind kind)
 {
@@ -156,7 +157,8 @@ AlarmButton::Arranged AlarmButton::arranged() const
         content.title = {m_alarm.headline, headlineSize, true, 99};
         content.second = {second, Theme::size(TextRole::Small), false, 99};
         content.sign = true;
-        return arrangeTap(m_theme, QRectF(rect()), content);
+        const double side = m_theme.px(sideMargin); // to the edge and the ring of the keyboard, sign plate and all
+        return arrangeTap(m_theme, QRectF(rect()).adjusted(side, 0, -side, 0), content);
     };
     // The headline stays whole; where both do not fit the second line gives way, from its end.
     const auto fits = [&](const QString& second) { return arrange(second).stack.fits; };

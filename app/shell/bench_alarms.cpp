@@ -46,8 +46,11 @@ void BenchWindow::ring()
         alarms.push_back(shown(due[i], i == 1 ? due.size() - 2 : 0));
     m_alarmBar->setAlarms(alarms, now);
     m_alarmBar->tick(now);
-    m_alarmBar->setVisible(!alarms.empty());
-    m_ribbon->setVisible(alarms.empty());
+    // Never both at once: they have one place.
+    QWidget* const comes = alarms.empty() ? static_cast<QWidget*>(m_ribbon) : m_alarmBar;
+    QWidget* const goes = alarms.empty() ? static_cast<QWidget*>(m_alarmBar) : m_ribbon;
+    goes->hide();
+    comes->show();
     if (newOne)
         wakeScreen();
     if (!m_parts.bell)

@@ -19,6 +19,8 @@ BenchWindow::BenchWindow(Parts parts)
     setObjectName(u"bench_window"_s);
     m_column->setContentsMargins(0, 0, 0, 0);
     m_column->setSpacing(0);
+    m_column->setSizeConstraint(
+        QLayout::SetNoConstraint); // the glass is as large as it is: nothing on it makes it grow
     m_tick.setSingleShot(true);
     m_tick.setTimerType(Qt::PreciseTimer);
     connect(&m_tick, &QTimer::timeout, this, [this] {

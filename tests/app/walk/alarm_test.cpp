@@ -187,6 +187,25 @@ TEST_F(AlarmOnTheBench, StandsOverTheScreensBesideTheSteps)
     EXPECT_GE(screens.size(), 8);
 }
 
+TEST_F(AlarmOnTheBench, LeavesTheGlassAsLargeAsItIs)
+{
+    open();
+    window().setMinimumSize(0, 0); // as the program's own window is: nothing but the glass holds its size
+    window().setMaximumSize(QWIDGETSIZE_MAX, QWIDGETSIZE_MAX);
+    window().resize(1280, 740); // low: the answers leave no room to spare
+    mix(u"4421"_s);
+    const QSize before = window().size();
+    ASSERT_EQ(before, QSize(1280, 740));
+    const int answersEnd = bench().thumb().find(u"answer_back"_s)->mapTo(&window(), QPoint(0, 0)).y();
+    waitUntil(u"4421"_s, timesOf(u"4421"_s).gel);
+    ASSERT_TRUE(rings());
+    EXPECT_EQ(window().size(), before);
+    EXPECT_EQ(bench().thumb().find(u"answer_back"_s)->mapTo(&window(), QPoint(0, 0)).y(), answersEnd);
+    aSecond();
+    tap(u"alarm_0"_s);
+    EXPECT_EQ(window().size(), before);
+}
+
 TEST_F(AlarmOnTheBench, TwoAtOnceAreBothToldTheMostUrgentFirst)
 {
     open();
