@@ -176,19 +176,22 @@ void Bench::write(const EventDraft& draft, Done done)
     // While acts wait for the disk, their order must stay: what is not against the clock waits with them.
     if (!m_unsaved.empty()) {
         if (!isAgainstTheClock(draft.payload))
-            return done(LogFailure{LogTrouble::IoError, {}});
-        setAside(draft);
+            return done(LogFailure{m_refusal.value_or(LogTrouble::IoError), {}});
+        setAside(draft, m_refusal.value_or(LogTrouble::IoError));
         return done(std::nullopt);
     }
     m_parts.recorder.append(draft, [this, draft, done = std::move(done)](const Logged<Event>& written) {
         if (written) {
             fold(*written);
+            keepRefusal(std::nullopt);
             return done(std::nullopt);
         }
         if (isAgainstTheClock(draft.payload) && isOfTheDisk(written.error().trouble)) {
-            setAside(draft);
+            setAside(draft, written.error().trouble);
             return done(std::nullopt);
         }
+        if (written.error().trouble == LogTrouble::Damaged)
+            keepRefusal(LogTrouble::Damaged); // which stays, whoever tries
         done(written.error());
     });
 }
@@ -228,8 +231,22 @@ void Bench::noteLot(const Event& event)
         applyRates();
 }
 
-void Bench::setAside(const EventDraft& draft)
+void Bench::keepRefusal(std::optional<LogTrouble> why)
 {
+    if (std::exchange(m_refusal, why) != why)
+        Q_EMIT unsavedChanged();
+}
+
+void Bench::goOnWith(const std::deque<EventDraft>& waiting)
+{
+    for (const EventDraft& each : waiting)
+        setAside(each, LogTrouble::IoError);
+    retry();
+}
+
+void Bench::setAside(const EventDraft& draft, LogTrouble why)
+{
+    m_refusal = why;
     m_unsaved.push_back(draft);
     Event provisional;
     // It gets its number when it is written; that one can only be higher.
@@ -252,14 +269,16 @@ void Bench::retry()
     m_parts.recorder.append(m_unsaved.front(), [this](const Logged<Event>& written) {
         m_retrying = false;
         if (!written)
-            return; // still refused: the bar stays, the next tick tries again
+            return keepRefusal(written.error().trouble); // the bar stays, the next tick tries again
         if (subjectOf(written->payload) == Subject::Repair)
             m_repairs[written->repair].lastSeq = written->seq;
         m_unsaved.pop_front();
-        if (m_unsaved.empty())
+        if (m_unsaved.empty()) {
+            m_refusal.reset();
             m_retryTimer.stop();
-        else
+        } else {
             retry();
+        }
         Q_EMIT unsavedChanged();
     });
 }

@@ -119,8 +119,13 @@ public:
     /// Fetches bytes that the log keeps, by their SHA-256; answers later.
     void blob(const QByteArray& hash, std::function<void(const Logged<QByteArray>&)> then) const;
 
-    /// How many acts against the clock wait for the disk.
+    /// How many acts against the clock wait for the disk, and what it says.
     [[nodiscard]] std::size_t unsaved() const { return m_unsaved.size(); }
+    [[nodiscard]] std::optional<LogTrouble> refusal() const { return m_refusal; }
+    /// Those acts, in their order: for the bench that goes on with another log.
+    [[nodiscard]] const std::deque<EventDraft>& waiting() const { return m_unsaved; }
+    /// Takes over acts that waited; they are written as soon as the disk takes them. Called after load().
+    void goOnWith(const std::deque<EventDraft>& waiting);
 
 Q_SIGNALS:
     void changed();        ///< a repair has moved on
@@ -132,7 +137,8 @@ private:
     void refuseAct(SupervisorAct act, const QString& person, ActRefusal why, std::function<void()> then);
     void refuseAct(SupervisorAct act, const QString& person, const PinRefused& why, const Supervised& done);
     void makeGood(const ClockJumped& jump, const Instant& at);
-    void setAside(const EventDraft& draft);
+    void setAside(const EventDraft& draft, LogTrouble why);
+    void keepRefusal(std::optional<LogTrouble> why);
     void retry();
     void noteReading(const Event& event);
     void noteLot(const Event& event);
@@ -153,6 +159,7 @@ private:
     bool m_following = false;
     Worker m_pinWorker;
     std::deque<EventDraft> m_unsaved;
+    std::optional<LogTrouble> m_refusal; ///< of the disk, while acts wait or the log is closed for writing
     bool m_retrying = false;
     QTimer m_retryTimer;
 };

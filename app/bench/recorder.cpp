@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/recorder.h"
 
+#include "repairlog/damage_mark.h"
+
 #include <QFileInfo>
 
 #include <algorithm>
@@ -9,6 +11,13 @@ using namespace Qt::StringLiterals;
 
 namespace strandbench {
 namespace {
+
+/// After these the open log may be a dead one: the file behind it is gone, or its disk was.
+bool isOfTheFile(LogTrouble trouble)
+{
+    return trouble == LogTrouble::IoError || trouble == LogTrouble::Gone || trouble == LogTrouble::ReadOnly ||
+           trouble == LogTrouble::CannotOpen || trouble == LogTrouble::NotADatabase;
+}
 
 constexpr int walTries = 30;
 constexpr unsigned long walTryMs = 100;
@@ -77,9 +86,10 @@ Logged<RepairFile> fileOf(const RepairLog& log, const QUuid& repair)
         if (!photo)
             continue;
         auto bytes = log.blob(photo->hash);
-        if (!bytes)
+        if (bytes)
+            file.pictures[photo->hash] = std::move(*bytes);
+        else if (bytes.error().trouble != LogTrouble::DoesNotFollow) // lost when the log was rescued: shown as missing
             return tl::unexpected(bytes.error());
-        file.pictures[photo->hash] = std::move(*bytes);
     }
     return file;
 }
@@ -95,8 +105,7 @@ Recorder::Recorder(QString path, QObject* parent) : QObject(parent), m_path(std:
 
 Recorder::~Recorder()
 {
-    QMetaObject::invokeMethod(
-        m_writer, [this] { m_log.reset(); }, Qt::BlockingQueuedConnection);
+    close();
     m_thread.quit();
     m_thread.wait();
     delete m_writer;
@@ -131,7 +140,10 @@ Logged<BenchBook> Recorder::openAs(LogMode mode, const QString& lotsFromDay)
             return;
         }
         m_log = std::move(*log);
+        m_damaged.reset();
         result = bookOf(*m_log, lotsFromDay);
+        if (const auto head = m_log->head())
+            m_written = *head;
     };
     QMetaObject::invokeMethod(m_writer, work, Qt::BlockingQueuedConnection);
     return result;
@@ -140,12 +152,100 @@ Logged<BenchBook> Recorder::openAs(LogMode mode, const QString& lotsFromDay)
 void Recorder::append(const EventDraft& draft, std::function<void(const Logged<Event>&)> then)
 {
     const auto work = [this, draft, then = std::move(then)] {
-        const Logged<Event> written =
-            m_log ? m_log->append(draft) : Logged<Event>(tl::unexpected(LogFailure{LogTrouble::CannotOpen, m_path}));
+        const Logged<Event> written = write(draft);
         QMetaObject::invokeMethod(
             this, [then, written] { then(written); }, Qt::QueuedConnection);
     };
     QMetaObject::invokeMethod(m_writer, work, Qt::QueuedConnection);
+}
+
+Logged<Event> Recorder::write(const EventDraft& draft)
+{
+    if (m_damaged)
+        return tl::unexpected(*m_damaged);
+    if (!m_log || m_doubtful)
+        if (auto opened = openAnew(); !opened)
+            return tl::unexpected(opened.error());
+    auto written = m_log->append(draft);
+    if (written) {
+        m_written = {written->origin, written->seq, written->hash};
+        return written;
+    }
+    m_doubtful = isOfTheFile(written.error().trouble);
+    noteDamage(written.error());
+    return written;
+}
+
+/// What is open is closed first: SQLite would hold on to a dead file. While it cannot be written it may be read.
+Logged<void> Recorder::openAnew()
+{
+    if (m_looksOnly || m_written.origin.isEmpty())
+        return tl::unexpected(LogFailure{LogTrouble::CannotOpen, m_path});
+    m_doubtful = true;
+    m_log.reset();
+    auto log = takeLockAnew().and_then([this] { return openSame(LogMode::ReadWrite); });
+    if (log) {
+        m_log = *std::move(log);
+        m_doubtful = false;
+        return {};
+    }
+    noteDamage(log.error());
+    if (auto toRead = openSame(LogMode::ReadOnly))
+        m_log = *std::move(toRead);
+    return tl::unexpected(log.error());
+}
+
+/// The log at the path, if it holds what was confirmed last.
+Logged<std::unique_ptr<RepairLog>> Recorder::openSame(LogMode mode) const
+{
+    auto log = RepairLog::open(m_path, mode);
+    if (!log)
+        return log;
+    const auto same = (*log)->contains(m_written);
+    if (!same)
+        return tl::unexpected(same.error());
+    if (!*same)
+        return tl::unexpected(LogFailure{LogTrouble::OtherLog, m_path});
+    return log;
+}
+
+/// A log that is not there is not made anew, and the lock is of the folder that the log lies in now.
+Logged<void> Recorder::takeLockAnew()
+{
+    if (!QFileInfo::exists(m_path))
+        return tl::unexpected(LogFailure{LogTrouble::Gone, m_path});
+    if (QFileInfo::exists(lockPathOf(m_path)))
+        return {};
+    m_lock.reset();
+    auto lock = WriterLock::take(m_path);
+    if (!lock)
+        return tl::unexpected(inUseBy(lock.error()));
+    m_lock = *std::move(lock);
+    return {};
+}
+
+/// The log is marked, so that it is verified whole before anybody writes it again.
+void Recorder::noteDamage(const LogFailure& failure)
+{
+    if (failure.trouble != LogTrouble::Damaged && failure.trouble != LogTrouble::CutShort)
+        return;
+    m_damaged = failure;
+    markDamaged(m_path, failure.detail);
+    m_log.reset();
+    if (auto log = RepairLog::open(m_path, LogMode::ReadOnly))
+        m_log = *std::move(log); // what can be read of it
+}
+
+void Recorder::closeForWriting(const LogFailure& why)
+{
+    QMetaObject::invokeMethod(
+        m_writer, [this, why] { noteDamage(why); }, Qt::QueuedConnection);
+}
+
+void Recorder::close()
+{
+    QMetaObject::invokeMethod(
+        m_writer, [this] { m_log.reset(); }, Qt::BlockingQueuedConnection);
 }
 
 template <class T>

@@ -49,7 +49,9 @@ public:
     [[nodiscard]] Logged<BenchBook> openToLook(const QString& lotsFromDay);
     [[nodiscard]] bool looksOnly() const { return m_looksOnly; }
 
-    /// Writes one event; `then` is called in this object's thread with what became of it.
+    /// Writes one event; `then` is called in this object's thread with what became of it. After a trouble of the disk the
+    /// log is opened anew before the next one: OtherLog when what lies there then lacks what was written before. Once it
+    /// is found damaged it is read only, and every event is refused (Damaged).
     void append(const EventDraft& draft, std::function<void(const Logged<Event>&)> then);
 
     /// Fetches the bytes of a SHA-256 that the log keeps; `then` is called in this object's thread.
@@ -62,8 +64,18 @@ public:
 
     [[nodiscard]] const QString& path() const { return m_path; }
 
+    /// The log was found damaged by somebody who looked at it: nothing is written any more.
+    void closeForWriting(const LogFailure& why);
+    /// Closes the log, for what takes its place; the bench stays this copy's.
+    void close();
+
 private:
     [[nodiscard]] Logged<BenchBook> openAs(LogMode mode, const QString& lotsFromDay);
+    [[nodiscard]] Logged<Event> write(const EventDraft& draft);
+    [[nodiscard]] Logged<void> openAnew();
+    [[nodiscard]] Logged<std::unique_ptr<RepairLog>> openSame(LogMode mode) const;
+    [[nodiscard]] Logged<void> takeLockAnew();
+    void noteDamage(const LogFailure& failure);
     template <class T>
     void read(std::function<Logged<T>(const RepairLog&)> work, std::function<void(const Logged<T>&)> then);
 
@@ -71,8 +83,12 @@ private:
     QThread m_thread;
     QObject* m_writer;                  ///< lives in m_thread: where the writer's calls run
     std::unique_ptr<WriterLock> m_lock; ///< while this copy has the bench
-    std::unique_ptr<RepairLog> m_log;   ///< touched in m_thread alone
     bool m_looksOnly = false;
+    // Touched in m_thread alone.
+    std::unique_ptr<RepairLog> m_log;
+    ChainHead m_written;                 ///< what was confirmed last
+    bool m_doubtful = false;             ///< the disk gave trouble: the log is opened anew first
+    std::optional<LogFailure> m_damaged; ///< nothing is written any more
 };
 
 } // namespace strandbench

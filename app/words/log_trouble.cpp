@@ -56,10 +56,23 @@ Pair textOf(LogTrouble trouble)
     case LogTrouble::Damaged:
         return {QT_TRANSLATE_NOOP("LogTrouble", "The log is damaged."),
                 QT_TRANSLATE_NOOP("LogTrouble", "Keep the file as it is and fetch the last backup.")};
+    case LogTrouble::CutShort:
+        return {QT_TRANSLATE_NOOP("LogTrouble", "The log’s file is not all there."),
+                QT_TRANSLATE_NOOP("LogTrouble", "Copy it again from where it came, or fetch the last backup.")};
     case LogTrouble::IoError:
         return {
             QT_TRANSLATE_NOOP("LogTrouble", "The disk does not answer."),
             QT_TRANSLATE_NOOP("LogTrouble", "Check disk and cable, then try again. The last confirmed step is kept.")};
+    case LogTrouble::Gone:
+        return {QT_TRANSLATE_NOOP("LogTrouble", "The log is no longer where it was."),
+                QT_TRANSLATE_NOOP("LogTrouble", "Put its disk or its folder back. The last confirmed step is kept.")};
+    case LogTrouble::OtherLog:
+        return {QT_TRANSLATE_NOOP("LogTrouble", "Another log lies there now."),
+                QT_TRANSLATE_NOOP("LogTrouble", "It lacks steps that were confirmed here. Put the right one back.")};
+    case LogTrouble::OlderVersion:
+        return {QT_TRANSLATE_NOOP("LogTrouble", "An older version of this program wrote the log."),
+                QT_TRANSLATE_NOOP("LogTrouble", "It can be brought up to this version. A copy as it is stays beside "
+                                                "it, for the older program.")};
     case LogTrouble::AlreadyOpen:
         return {QT_TRANSLATE_NOOP("LogTrouble", "This panel is already open in this job."),
                 QT_TRANSLATE_NOOP("LogTrouble", "Open its card, or give this panel another name.")};

@@ -105,6 +105,17 @@ QString benchEventText(const Payload& payload, const Words& words)
         //: %1 is an act, %2 why: "sign-off", "wrong PIN"
         return say(QT_TRANSLATE_NOOP("Roles", "Refused: %1, %2"),
                    {supervisorActName(refused->act), actRefusalText(refused->why)});
+    if (const auto* restored = std::get_if<LogRestored>(&payload))
+        return restored->complete
+                   ? say(QT_TRANSLATE_NOOP("Roles", "Log restored from a backup, whole: %1 entries"),
+                         {QString::number(restored->count)})
+                   : say(QT_TRANSLATE_NOOP("Roles",
+                                           "Log restored from a backup, as far as it could be read: %1 entries"),
+                         {QString::number(restored->count)});
+    if (const auto* merged = std::get_if<LogMerged>(&payload))
+        //: %1 is a bench's name, %2 a number
+        return say(QT_TRANSLATE_NOOP("Roles", "Log of bench %1 brought in: %2 entries"),
+                   {merged->bench.left(8), QString::number(merged->added)});
     if (const auto* set = std::get_if<PinSet>(&payload))
         return set->atTheMachine ? say(QT_TRANSLATE_NOOP("Roles", "Supervisor’s PIN set at the machine"))
                                  : say(QT_TRANSLATE_NOOP("Roles", "Supervisor’s PIN set"));

@@ -113,6 +113,11 @@ void EventReader::count(const QString& key, int& v)
     v = static_cast<int>(m_json.integer(key, 0, std::numeric_limits<int>::max(), {}));
 }
 
+void EventReader::wide(const QString& key, qint64& v)
+{
+    v = m_json.integer(key, 0, std::numeric_limits<qint64>::max(), {});
+}
+
 void EventReader::hash(const QString& key, QByteArray& v)
 {
     const QString text = m_json.textOrEmpty(key);

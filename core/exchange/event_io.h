@@ -34,6 +34,7 @@ public:
     /// The same, where it may be below 0.
     void signedNumber(const QString& key, double v, double partsInOne) { m_json[key] = grid::whole(v * partsInOne); }
     void count(const QString& key, int v) { quantity(key, v); }
+    void wide(const QString& key, qint64 v) { quantity(key, v); }
     void text(const QString& key, const QString& v) { m_json[key] = v; }
     void flag(const QString& key, bool v) { m_json[key] = v; }
     void hash(const QString& key, const QByteArray& v) { m_json[key] = QString::fromLatin1(v.toHex()); }
@@ -140,6 +141,7 @@ public:
         q = Q::from_value(v);
     }
     void count(const QString& key, int& v);
+    void wide(const QString& key, qint64& v); ///< a count of a log's events
     void text(const QString& key, QString& v) { v = m_json.textOrEmpty(key); }
     void flag(const QString& key, bool& v) { v = m_json.boolean(key); }
     void hash(const QString& key, QByteArray& v);

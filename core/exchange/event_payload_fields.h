@@ -223,6 +223,22 @@ template <class Io, Is<ActRefused> V> void fields(Io& io, V& v)
 
 template <class Io, Is<PinSet> V> void fields(Io& io, V& v) { io.flag(u"at_the_machine"_s, v.atTheMachine); }
 
+template <class Io, Is<LogRestored> V> void fields(Io& io, V& v)
+{
+    io.wide(u"count"_s, v.count);
+    io.hash(u"head"_s, v.head);
+    io.wide(u"fetched"_s, v.fetched);
+    io.flag(u"complete"_s, v.complete);
+}
+
+template <class Io, Is<LogMerged> V> void fields(Io& io, V& v)
+{
+    io.text(u"bench"_s, v.bench);
+    io.wide(u"added"_s, v.added);
+    io.wide(u"count"_s, v.count);
+    io.hash(u"head"_s, v.head);
+}
+
 /// What happened is the kind itself: an empty object.
 template <class Io, class V>
 requires(Is<V, Turned> || Is<V, AssessAgain> || Is<V, TakenUpAgain> || Is<V, HandedOver> ||

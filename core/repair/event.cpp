@@ -9,12 +9,12 @@ namespace strandbench {
 namespace {
 
 /// In the order of the alternatives of Payload. The codes are stored: never change one.
-constexpr std::array<const char*, 28> kinds{
+constexpr std::array<const char*, 30> kinds{
     "taken_in",     "answered",       "plan_accepted", "step_done",      "reading_taken", "hardener_in",
     "edges_clear",  "gelled",         "sands",         "sanded",         "turned",        "parked",
     "assess_again", "taken_up_again", "handed_over",   "photo_taken",    "noted",         "predicted_again",
     "pat_mixed",    "pat_gelled",     "lot_forgotten", "alarm_answered", "overridden",    "signed_off",
-    "corrected",    "clock_jumped",   "act_refused",   "pin_set",
+    "corrected",    "clock_jumped",   "act_refused",   "pin_set",        "log_restored",  "log_merged",
 };
 static_assert(kinds.size() == std::variant_size_v<Payload>);
 
@@ -40,7 +40,8 @@ Subject subjectOf(const Payload& payload)
         std::holds_alternative<LotForgotten>(payload))
         return Subject::Lot;
     const bool ofTheBench = std::holds_alternative<ClockJumped>(payload) ||
-                            std::holds_alternative<ActRefused>(payload) || std::holds_alternative<PinSet>(payload);
+                            std::holds_alternative<ActRefused>(payload) || std::holds_alternative<PinSet>(payload) ||
+                            std::holds_alternative<LogRestored>(payload) || std::holds_alternative<LogMerged>(payload);
     return ofTheBench ? Subject::Bench : Subject::Repair;
 }
 
@@ -60,6 +61,8 @@ std::optional<SupervisorAct> supervisorActOf(const Payload& payload)
         return SupervisorAct::Correct;
     if (std::holds_alternative<LotForgotten>(payload))
         return SupervisorAct::Forget;
+    if (std::holds_alternative<LogRestored>(payload))
+        return SupervisorAct::Restore;
     return std::holds_alternative<PinSet>(payload) ? std::optional(SupervisorAct::ChangePin) : std::nullopt;
 }
 

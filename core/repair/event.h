@@ -249,11 +249,27 @@ struct PinSet {
     bool atTheMachine = false; ///< by the command at the machine, without the old one
     bool operator==(const PinSet&) const = default;
 }; // pin_set
+/// A backup took the log's place. What the earlier log held beyond it, as far as it could be read, came with it.
+struct LogRestored {
+    qint64 count = 0;      ///< of this bench's events, before this one
+    QByteArray head;       ///< SHA-256: the end of its chain, before this one
+    qint64 fetched = 0;    ///< events that the earlier log held beyond the backup, and that were taken over
+    bool complete = false; ///< the earlier log could be read to its end: nothing is known to be missing
+    bool operator==(const LogRestored&) const = default;
+}; // log_restored
+/// What another log held of a bench was brought in.
+struct LogMerged {
+    QString bench;    ///< the uuid of that bench, its origin
+    qint64 added = 0; ///< events
+    qint64 count = 0; ///< of its events that are here now
+    QByteArray head;  ///< SHA-256: the end of its chain
+    bool operator==(const LogMerged&) const = default;
+}; // log_merged
 
 using Payload = std::variant<TakenIn, Answered, PlanAccepted, StepDone, ReadingTaken, HardenerIn, EdgesClear, Gelled,
                              Sands, Sanded, Turned, Parked, AssessAgain, TakenUpAgain, HandedOver, PhotoTaken, Noted,
                              PredictedAgain, PatMixed, PatGelled, LotForgotten, AlarmAnswered, Overridden, SignedOff,
-                             Corrected, ClockJumped, ActRefused, PinSet>;
+                             Corrected, ClockJumped, ActRefused, PinSet, LogRestored, LogMerged>;
 
 /// The code of a payload's kind, and the version of its layout that this program writes.
 [[nodiscard]] QString kindOf(const Payload& payload);

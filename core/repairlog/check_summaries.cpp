@@ -87,12 +87,12 @@ public:
     [[nodiscard]] const std::optional<Break>& result() const { return m_break; }
 
 private:
-    /// An event of a lot or of the bench: those of one lot come one after another.
+    /// An event of a lot or of the bench: those of one lot at one bench come one after another.
     std::optional<Fault> follow(const Event& event)
     {
         if (subjectOf(event.payload) == Subject::Bench)
             return std::nullopt;
-        if (!m_ofLot.empty() && m_ofLot.front().repair != event.repair)
+        if (!m_ofLot.empty() && (m_ofLot.front().repair != event.repair || m_ofLot.front().origin != event.origin))
             m_ofLot.clear();
         const auto fault = followsOfLot(m_ofLot, event);
         m_ofLot.push_back(event);
@@ -123,7 +123,7 @@ Finding checkRepairs(const SqlConnection& connection, VerifyReport& report)
 {
     RepairWalk walk(connection, report);
     const auto take = [&](const Row& row) { return walk.take(readRecord(row)); };
-    auto done = connection.each(u"SELECT %1 FROM event ORDER BY repair, seq"_s.arg(recordColumns()), {}, take);
+    auto done = connection.each(u"SELECT %1 FROM event ORDER BY repair, origin, seq"_s.arg(recordColumns()), {}, take);
     if (done)
         done = walk.finish();
     if (!done)

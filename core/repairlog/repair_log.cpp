@@ -3,9 +3,12 @@
 
 #include "exchange/events.h"
 #include "repairlog/failure.h"
+#include "repairlog/file_identity.h"
+#include "repairlog/gate.h"
 #include "repairlog/probe.h"
 #include "repairlog/rows.h"
 #include "repairlog/schema.h"
+#include "repairlog/strangers_wal.h"
 #include "repairlog/transaction.h"
 #include "repair/lot_book.h"
 
@@ -16,33 +19,6 @@ using namespace Qt::StringLiterals;
 
 namespace strandbench {
 namespace {
-
-/// What makes a log last: every commit is on the disk before it is acknowledged.
-Logged<void> makeDurable(const SqlConnection& connection)
-{
-    return connection.set(u"synchronous"_s, u"FULL"_s, u"2"_s);
-}
-
-/// The tables come before the WAL, in one transaction of the rollback journal, so that a log that was cut
-/// off while it was made is either nothing or whole, and says whose it is in its first page.
-Logged<void> makeLog(const SqlConnection& connection)
-{
-    return makeDurable(connection).and_then([&] { return migrate(connection, migrations()); }).and_then([&] {
-        return connection.set(u"journal_mode"_s, u"WAL"_s, u"wal"_s);
-    });
-}
-
-Logged<std::unique_ptr<SqlConnection>> openToWrite(const Probe& found)
-{
-    if (auto may = mayWrite(found); !may)
-        return tl::unexpected(may.error());
-    auto connection = SqlConnection::open(found.path, Access::ReadWrite);
-    if (!connection)
-        return connection;
-    if (auto made = makeLog(**connection); !made)
-        return tl::unexpected(made.error());
-    return connection;
-}
 
 /// The record of a draft, but for its place in the chain. Text is kept as UTF-8 holds it, since that is
 /// what is stored and hashed. The codec throws for a payload that no screen can make (a negative mass, an
@@ -69,6 +45,15 @@ Logged<EventRecord> recordOf(const EventDraft& draft)
 } // namespace
 
 struct RepairLog::Connection {
+    Connection() = default;
+    ~Connection()
+    {
+        const StrangersWal guard(path, !stillThere());
+        sql.reset();
+    }
+    Connection(const Connection&) = delete;
+    Connection& operator=(const Connection&) = delete;
+
     struct Written {
         Event event;
         std::optional<Repair> repair; ///< empty for an event of a lot
@@ -76,13 +61,17 @@ struct RepairLog::Connection {
 
     std::unique_ptr<SqlConnection> sql;
     LogMode mode = LogMode::ReadOnly;
+    QString path;
+    std::optional<FileIdentity> file; ///< as it was opened
     QString origin;
     /// Repairs as folded up to their newest event; whoever reads one compares its seq with the log's first.
     std::map<QUuid, Repair> folded;
 
     [[nodiscard]] Logged<ChainHead> head() const;
+    [[nodiscard]] Logged<void> stillThere() const;
     [[nodiscard]] Logged<Repair> repair(const QUuid& id);
     [[nodiscard]] Logged<void> refuseOpenPanel(const TakenIn& taken) const;
+    [[nodiscard]] Logged<void> refuseOfAnotherBench(const QUuid& repair) const;
     [[nodiscard]] Logged<void> refuseStrayCorrection(const Event& event, const Corrected& correction) const;
     /// What depends on more than the repair itself.
     [[nodiscard]] Logged<void> refuse(const Event& event) const;
@@ -104,6 +93,14 @@ Logged<ChainHead> RepairLog::Connection::head() const
     };
     return sql->each(u"SELECT seq, hash FROM event WHERE origin = ? ORDER BY seq DESC LIMIT 1"_s, {origin}, take)
         .map([&] { return head; });
+}
+
+/// SQLite goes on writing into a file that was taken away or replaced: nobody would ever find it.
+Logged<void> RepairLog::Connection::stillThere() const
+{
+    if (FileIdentity::of(path) == file)
+        return {};
+    return failed(LogTrouble::Gone, path);
 }
 
 Logged<Repair> RepairLog::Connection::repair(const QUuid& id)
@@ -133,6 +130,17 @@ Logged<void> RepairLog::Connection::refuseOpenPanel(const TakenIn& taken) const
         return tl::unexpected(open.error());
     if (open->isValid())
         return failed(LogTrouble::AlreadyOpen, open->toString());
+    return {};
+}
+
+Logged<void> RepairLog::Connection::refuseOfAnotherBench(const QUuid& repair) const
+{
+    const auto other =
+        sql->value(u"SELECT origin FROM event WHERE repair = ? AND origin <> ? LIMIT 1"_s, {textOf(repair), origin});
+    if (!other)
+        return tl::unexpected(other.error());
+    if (other->isValid())
+        return failed(LogTrouble::DoesNotFollow, u"repair: bench %1 took it in"_s.arg(other->toString()));
     return {};
 }
 
@@ -194,13 +202,16 @@ Logged<std::optional<Repair>> RepairLog::Connection::after(const Event& event)
         return std::optional<Repair>();
     }
     if (isOfALot(event.payload)) {
-        const auto before = eventsOf(*sql, event.repair);
+        auto before = eventsOf(*sql, event.repair); // the same lot may be at several benches
         if (!before)
             return tl::unexpected(before.error());
+        std::erase_if(*before, [this](const Event& each) { return each.origin != origin; });
         if (const auto fault = followsOfLot(*before, event))
             return failed(LogTrouble::DoesNotFollow, inWords(*fault));
         return std::optional<Repair>();
     }
+    if (auto own = refuseOfAnotherBench(event.repair); !own)
+        return tl::unexpected(own.error());
     auto folding = repair(event.repair);
     if (!folding)
         return tl::unexpected(folding.error());
@@ -257,10 +268,7 @@ RepairLog::~RepairLog() = default;
 
 Logged<std::unique_ptr<RepairLog>> RepairLog::open(const QString& path, LogMode mode)
 {
-    const auto found = probe(path);
-    if (!found)
-        return tl::unexpected(found.error());
-    auto sql = mode == LogMode::ReadWrite ? openToWrite(*found) : openToRead(*found);
+    auto sql = mode == LogMode::ReadWrite ? openToWrite(path) : probe(path).and_then(openToRead);
     if (!sql)
         return tl::unexpected(sql.error());
     const auto origin = metaValue(**sql, u"origin"_s);
@@ -271,6 +279,8 @@ Logged<std::unique_ptr<RepairLog>> RepairLog::open(const QString& path, LogMode 
     auto connection = std::make_unique<Connection>();
     connection->sql = *std::move(sql);
     connection->mode = mode;
+    connection->path = path;
+    connection->file = FileIdentity::of(path);
     connection->origin = *origin;
     return std::unique_ptr<RepairLog>(new RepairLog(std::move(connection)));
 }
@@ -284,13 +294,15 @@ Logged<Event> RepairLog::append(const EventDraft& draft)
     auto record = recordOf(draft);
     if (!record)
         return tl::unexpected(record.error());
+    if (auto there = m_connection->stillThere(); !there)
+        return tl::unexpected(there.error());
     auto transaction = Transaction::begin(*m_connection->sql, Transaction::Kind::Write);
     if (!transaction)
         return tl::unexpected(transaction.error());
     auto written = m_connection->write(draft, *record);
     if (!written)
         return tl::unexpected(written.error());
-    if (auto done = transaction->commit(); !done)
+    if (auto done = transaction->commit().and_then([&] { return m_connection->stillThere(); }); !done)
         return tl::unexpected(done.error());
     if (written->repair)
         m_connection->remember(*written->repair);
@@ -331,10 +343,15 @@ Logged<std::optional<Instant>> RepairLog::lastWritten() const
 
 Logged<std::vector<Event>> RepairLog::eventsOfLots(const QString& fromLocalDay) const
 {
-    return strandbench::eventsOfLots(*m_connection->sql, fromLocalDay);
+    return strandbench::eventsOfLots(*m_connection->sql, fromLocalDay, m_connection->origin);
 }
 
-Logged<std::vector<RepairSummary>> RepairLog::openRepairs() const { return m_connection->summaries(u"open = 1"_s, {}); }
+Logged<std::vector<RepairSummary>> RepairLog::openRepairs() const
+{
+    return m_connection->summaries(
+        u"open = 1 AND EXISTS (SELECT 1 FROM event WHERE event.repair = summary.repair AND event.origin = ?)"_s,
+        {m_connection->origin});
+}
 
 Logged<std::vector<RepairSummary>> RepairLog::repairsOfDay(const QString& localDay) const
 {
@@ -352,5 +369,15 @@ Logged<QByteArray> RepairLog::blob(const QByteArray& hash) const
 }
 
 Logged<ChainHead> RepairLog::head() const { return m_connection->head(); }
+
+Logged<bool> RepairLog::contains(const ChainHead& head) const
+{
+    if (head.count == 0)
+        return true;
+    return m_connection->sql->value(u"SELECT hash FROM event WHERE origin = ? AND seq = ?"_s, {head.origin, head.count})
+        .map([&](const QVariant& hash) { return hash.toByteArray() == head.hash; });
+}
+
+const QString& RepairLog::origin() const { return m_connection->origin; }
 
 } // namespace strandbench

@@ -23,8 +23,12 @@ enum class LogTrouble {
     InUse,        ///< another copy of this program has the bench; the detail says which
     NeedsPin,     ///< a supervisor's act without the PIN
     DiskFull,
-    Damaged, ///< the file or the chain does not hold
+    Damaged,  ///< the file or the chain does not hold
+    CutShort, ///< damaged so that the file ends before it should: half copied
     IoError,
+    Gone,          ///< the log that was open lies there no more
+    OtherLog,      ///< what lies there now lacks what was confirmed
+    OlderVersion,  ///< of an older program: to be brought up to this one before it can be written
     AlreadyOpen,   ///< an open job with the same panel; the detail is that repair's uuid
     DoesNotFollow, ///< the event cannot follow what is stored (see apply())
 };
@@ -79,7 +83,8 @@ public:
     /// Writes one event, its blobs, its day and the repair's summary in one transaction (BEGIN IMMEDIATE). An event
     /// of a lot or of the bench has no summary. DoesNotFollow also for a stop that is nobody's to override, and for a
     /// correction of an event that the repair does not have.
-    /// On failure nothing is written. The event comes back as it will be read: quantities on the storage grid.
+    /// A repair that another bench took in is not added to (DoesNotFollow). Gone when the file that was opened lies at its
+    /// path no more. On failure nothing is written. The event comes back as it will be read: quantities on the storage grid.
     [[nodiscard]] Logged<Event> append(const EventDraft& draft);
 
     /// Of a repair, or of a lot by its subject; oldest first.
@@ -94,18 +99,26 @@ public:
     [[nodiscard]] Logged<std::vector<Event>> after(qint64 seq) const;
     /// When the newest event of this bench was written; empty of an empty log.
     [[nodiscard]] Logged<std::optional<Instant>> lastWritten() const;
-    /// Both in the order of taking in.
+    /// Both in the order of taking in. Open ones are this bench's own: those of another bench, whose log was brought in,
+    /// go on there. Those of a day are of all benches.
     [[nodiscard]] Logged<std::vector<RepairSummary>> openRepairs() const;
     [[nodiscard]] Logged<std::vector<RepairSummary>> repairsOfDay(const QString& localDay) const;
     /// The bytes of this SHA-256; DoesNotFollow when no event has stored them.
     [[nodiscard]] Logged<QByteArray> blob(const QByteArray& hash) const;
     [[nodiscard]] Logged<ChainHead> head() const; ///< of this bench's own chain
+    /// Whether an event of this bench has this hash at this seq; of seq 0 always.
+    [[nodiscard]] Logged<bool> contains(const ChainHead& head) const;
+    [[nodiscard]] const QString& origin() const; ///< this bench
 
 private:
     struct Connection;
     explicit RepairLog(std::unique_ptr<Connection> connection);
     std::unique_ptr<Connection> m_connection;
 };
+
+/// The version of a log's tables, and whether opening it for writing brings it up to this program's. 0 of nothing.
+[[nodiscard]] Logged<int> logVersion(const QString& path);
+[[nodiscard]] int programLogVersion();
 
 /// The first place where a log breaks.
 struct VerifyReport {

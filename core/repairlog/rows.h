@@ -18,7 +18,9 @@ namespace strandbench {
 [[nodiscard]] Logged<std::vector<Event>> eventsWhere(const SqlConnection& connection, const QString& condition,
                                                      const QVariantList& binds);
 [[nodiscard]] Logged<std::vector<Event>> eventsOf(const SqlConnection& connection, const QUuid& repair);
-[[nodiscard]] Logged<std::vector<Event>> eventsOfLots(const SqlConnection& connection, const QString& fromLocalDay);
+/// Of all benches; test pats of this bench alone, since one that waits is told by the clock of its machine.
+[[nodiscard]] Logged<std::vector<Event>> eventsOfLots(const SqlConnection& connection, const QString& fromLocalDay,
+                                                      const QString& ownOrigin);
 
 /// Stores the bytes by their SHA-256, once, and links them to the event.
 [[nodiscard]] Logged<void> insertBlob(const SqlConnection& connection, const EventRecord& record,

@@ -196,6 +196,8 @@ std::vector<Payload> samplePayloads()
         ClockJumped{ClockJump::Slept, seconds(1200.001)},
         ActRefused{SupervisorAct::ChangePin, ActRefusal::MustWait},
         PinSet{true},
+        LogRestored{9'007'199'254'740'993, QByteArray(32, '\x5b'), 17, true},
+        LogMerged{u"1f3a2b4c-0000-4000-8000-000000000001"_s, 12, 480, QByteArray(32, '\x5c')},
     };
 }
 

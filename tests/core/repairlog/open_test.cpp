@@ -115,7 +115,7 @@ TEST_F(Opening, AnotherProgramsDatabaseThatIsEmptyButSigned)
 TEST_F(Opening, ANewerLogThatForbidsIt)
 {
     makeLog(Station::Assess);
-    ASSERT_EQ(Referee(path()).run("UPDATE meta SET value = '3' WHERE key <> 'origin'; PRAGMA user_version = 3"), "");
+    ASSERT_EQ(Referee(path()).run("UPDATE meta SET value = '99' WHERE key <> 'origin'; PRAGMA user_version = 99"), "");
     expectLeftAlone(LogTrouble::NewerVersion);
     ASSERT_EQ(Referee(path()).run("UPDATE meta SET value = 'soon' WHERE key = 'min_compatible_version'"), "");
     expectLeftAlone(LogTrouble::NewerVersion);
@@ -126,11 +126,11 @@ TEST_F(Opening, ANewerLogThatForbidsIt)
 TEST_F(Opening, ANewerLogThatAllowsIt)
 {
     makeLog(Station::Assess);
-    ASSERT_EQ(Referee(path()).run("UPDATE meta SET value = '3' WHERE key = 'schema_version'; PRAGMA user_version = 3"),
-              "");
+    ASSERT_EQ(
+        Referee(path()).run("UPDATE meta SET value = '99' WHERE key = 'schema_version'; PRAGMA user_version = 99"), "");
     const auto log = open();
     EXPECT_EQ(log->openRepairs()->size(), 2U);
-    EXPECT_EQ(verifyLog(path())->schemaVersion, 3);
+    EXPECT_EQ(verifyLog(path())->schemaVersion, 99);
 }
 
 TEST_F(Opening, ATruncatedLog)
@@ -138,7 +138,7 @@ TEST_F(Opening, ATruncatedLog)
     makeLog();
     ASSERT_TRUE(QFile::resize(path(), 3 * 4096 + 17));
     const auto before = contentsOf(folder());
-    EXPECT_EQ(trouble(LogMode::ReadWrite), LogTrouble::Damaged);
+    EXPECT_EQ(trouble(LogMode::ReadWrite), LogTrouble::CutShort);
     EXPECT_EQ(trouble(LogMode::ReadOnly), LogTrouble::Damaged);
     EXPECT_EQ(contentsOf(folder()), before);
     const auto report = verifyLog(path());

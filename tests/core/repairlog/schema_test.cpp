@@ -46,9 +46,9 @@ TEST_F(Schema, TheFileSaysWhatItIs)
     makeLog(Station::Assess);
     const Referee referee(path());
     EXPECT_EQ(referee.value("PRAGMA application_id"), QByteArray::number(0x53424C47));
-    EXPECT_EQ(referee.value("PRAGMA user_version"), "2");
-    EXPECT_EQ(referee.value("SELECT value FROM meta WHERE key = 'schema_version'"), "2");
-    EXPECT_EQ(referee.value("SELECT value FROM meta WHERE key = 'min_compatible_version'"), "2");
+    EXPECT_EQ(referee.value("PRAGMA user_version"), "3");
+    EXPECT_EQ(referee.value("SELECT value FROM meta WHERE key = 'schema_version'"), "3");
+    EXPECT_EQ(referee.value("SELECT value FROM meta WHERE key = 'min_compatible_version'"), "3");
     EXPECT_EQ(referee.value("SELECT length(value) FROM meta WHERE key = 'origin'"), "36");
     EXPECT_EQ(referee.value("SELECT count(*) FROM pragma_table_list "
                             "WHERE schema = 'main' AND type = 'table' AND name NOT LIKE 'sqlite%' AND NOT strict"),
