@@ -172,7 +172,7 @@ void Bench::submit(const QUuid& repair, const QString& person, const Payload& pa
 void Bench::write(const EventDraft& draft, Done done)
 {
     if (looksOnly())
-        return done(LogFailure{LogTrouble::InUse, {}});
+        return done(LogFailure{m_parts.recorder.lookReason(), {}});
     // While acts wait for the disk, their order must stay: what is not against the clock waits with them.
     if (!m_unsaved.empty()) {
         if (!isAgainstTheClock(draft.payload))
@@ -235,6 +235,12 @@ void Bench::keepRefusal(std::optional<LogTrouble> why)
 {
     if (std::exchange(m_refusal, why) != why)
         Q_EMIT unsavedChanged();
+}
+
+void Bench::logIsDamaged(const LogFailure& what)
+{
+    m_parts.recorder.closeForWriting(what);
+    keepRefusal(LogTrouble::Damaged);
 }
 
 void Bench::goOnWith(const std::deque<EventDraft>& waiting)

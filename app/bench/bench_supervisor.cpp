@@ -38,6 +38,22 @@ void Bench::submitAsSupervisor(const QUuid& subject, const QString& person, cons
     });
 }
 
+void Bench::openDoor(SupervisorAct act, const QString& person, const QString& pin, Supervised done)
+{
+    if (looksOnly())
+        return done(std::nullopt, LogFailure{LogTrouble::InUse, {}});
+    if (!m_parts.door || !m_parts.door->isSet())
+        return done(std::nullopt, std::nullopt);
+    const auto finish = [this, act, person, done](const tl::expected<void, PinRefused>& opened) {
+        if (!opened)
+            return refuseAct(act, person, opened.error(), done);
+        done(std::nullopt, std::nullopt);
+    };
+    m_pinWorker.ask([door = m_parts.door, pin, finish]() -> Worker::Show {
+        return [finish, opened = door->open(pin)] { finish(opened); };
+    });
+}
+
 void Bench::changePin(const QString& person, const QString& old, const QString& next, Supervised done)
 {
     if (looksOnly() || !m_parts.door)

@@ -121,10 +121,11 @@ Logged<BenchBook> Recorder::open(const QString& lotsFromDay)
     return openAs(LogMode::ReadWrite, lotsFromDay);
 }
 
-Logged<BenchBook> Recorder::openToLook(const QString& lotsFromDay)
+Logged<BenchBook> Recorder::openToLook(const QString& lotsFromDay, LogTrouble reason)
 {
+    m_lookReason = reason;
     // Without a WAL a log is read as a still picture, and a copy that is only starting makes its WAL last of all.
-    for (int i = 0; i < walTries && !QFileInfo::exists(m_path + u"-wal"_s); ++i)
+    for (int i = 0; reason == LogTrouble::InUse && i < walTries && !QFileInfo::exists(m_path + u"-wal"_s); ++i)
         QThread::msleep(walTryMs);
     m_looksOnly = true;
     return openAs(LogMode::ReadOnly, lotsFromDay);
@@ -140,7 +141,7 @@ Logged<BenchBook> Recorder::openAs(LogMode mode, const QString& lotsFromDay)
             return;
         }
         m_log = std::move(*log);
-        m_damaged.reset();
+        m_refused.reset();
         result = bookOf(*m_log, lotsFromDay);
         if (const auto head = m_log->head())
             m_written = *head;
@@ -161,8 +162,8 @@ void Recorder::append(const EventDraft& draft, std::function<void(const Logged<E
 
 Logged<Event> Recorder::write(const EventDraft& draft)
 {
-    if (m_damaged)
-        return tl::unexpected(*m_damaged);
+    if (m_refused)
+        return tl::unexpected(*m_refused);
     if (!m_log || m_doubtful)
         if (auto opened = openAnew(); !opened)
             return tl::unexpected(opened.error());
@@ -229,7 +230,7 @@ void Recorder::noteDamage(const LogFailure& failure)
 {
     if (failure.trouble != LogTrouble::Damaged && failure.trouble != LogTrouble::CutShort)
         return;
-    m_damaged = failure;
+    m_refused = failure;
     markDamaged(m_path, failure.detail);
     m_log.reset();
     if (auto log = RepairLog::open(m_path, LogMode::ReadOnly))
@@ -245,7 +246,12 @@ void Recorder::closeForWriting(const LogFailure& why)
 void Recorder::close()
 {
     QMetaObject::invokeMethod(
-        m_writer, [this] { m_log.reset(); }, Qt::BlockingQueuedConnection);
+        m_writer,
+        [this] {
+            m_log.reset();
+            m_refused = LogFailure{LogTrouble::Locked, m_path};
+        },
+        Qt::BlockingQueuedConnection);
 }
 
 template <class T>

@@ -45,9 +45,10 @@ public:
     /// Opens the log in the writer's thread and brings what is open, and what is known of lots from a local day on.
     /// Waits for it. InUse when another copy of the program has the bench.
     [[nodiscard]] Logged<BenchBook> open(const QString& lotsFromDay);
-    /// The same beside a copy that has it: nothing can be written.
-    [[nodiscard]] Logged<BenchBook> openToLook(const QString& lotsFromDay);
+    /// The same where nothing can be written: beside a copy that has the bench (InUse), or because of the log itself.
+    [[nodiscard]] Logged<BenchBook> openToLook(const QString& lotsFromDay, LogTrouble reason = LogTrouble::InUse);
     [[nodiscard]] bool looksOnly() const { return m_looksOnly; }
+    [[nodiscard]] LogTrouble lookReason() const { return m_lookReason; }
 
     /// Writes one event; `then` is called in this object's thread with what became of it. After a trouble of the disk the
     /// log is opened anew before the next one: OtherLog when what lies there then lacks what was written before. Once it
@@ -66,7 +67,7 @@ public:
 
     /// The log was found damaged by somebody who looked at it: nothing is written any more.
     void closeForWriting(const LogFailure& why);
-    /// Closes the log, for what takes its place; the bench stays this copy's.
+    /// Closes the log, for what takes its place; the bench stays this copy's, and every event is refused (Locked).
     void close();
 
 private:
@@ -84,11 +85,12 @@ private:
     QObject* m_writer;                  ///< lives in m_thread: where the writer's calls run
     std::unique_ptr<WriterLock> m_lock; ///< while this copy has the bench
     bool m_looksOnly = false;
+    LogTrouble m_lookReason = LogTrouble::InUse;
     // Touched in m_thread alone.
     std::unique_ptr<RepairLog> m_log;
     ChainHead m_written;                 ///< what was confirmed last
     bool m_doubtful = false;             ///< the disk gave trouble: the log is opened anew first
-    std::optional<LogFailure> m_damaged; ///< nothing is written any more
+    std::optional<LogFailure> m_refused; ///< why nothing is written any more
 };
 
 } // namespace strandbench

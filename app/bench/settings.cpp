@@ -45,7 +45,27 @@ void take(const QSettings& file, const QString& key, const std::vector<std::pair
     odd << key + u": "_s + given;
 }
 
+std::vector<std::pair<QString, int>> asCodes(const std::vector<int>& numbers)
+{
+    std::vector<std::pair<QString, int>> codes;
+    for (int each : numbers)
+        codes.emplace_back(QString::number(each), each);
+    return codes;
+}
+
 } // namespace
+
+const std::vector<int>& backupIntervals()
+{
+    static const std::vector<int> all{0, 60, 240, 1440};
+    return all;
+}
+
+const std::vector<int>& backupCounts()
+{
+    static const std::vector<int> all{7, 14, 30};
+    return all;
+}
 
 SettingsFile::Loaded SettingsFile::load() const
 {
@@ -79,6 +99,9 @@ SettingsFile::Loaded SettingsFile::load() const
             loaded.odd << u"foot_switch_key: "_s + file.value(u"foot_switch_key"_s).toString();
     }
     settings.photoFolder = file.value(u"photo_folder"_s).toString();
+    settings.backupFolder = file.value(u"backup_folder"_s).toString();
+    take(file, u"backup_every_min"_s, asCodes(backupIntervals()), settings.backupMinutes, loaded.odd);
+    take(file, u"backups_kept"_s, asCodes(backupCounts()), settings.backupsKept, loaded.odd);
     settings.panels = file.value(u"panels"_s).toStringList();
     for (const QString& key : keysBelow(file, productsGroup))
         settings.products[key] = file.value(productsGroup + u'/' + key).toString();
@@ -101,6 +124,9 @@ bool SettingsFile::save(const Settings& settings) const
     file.setValue(u"motion"_s, settings.reducedMotion ? reducedCode : fullCode);
     file.setValue(u"foot_switch_key"_s, settings.footSwitchKey);
     file.setValue(u"photo_folder"_s, settings.photoFolder);
+    file.setValue(u"backup_folder"_s, settings.backupFolder);
+    file.setValue(u"backup_every_min"_s, settings.backupMinutes);
+    file.setValue(u"backups_kept"_s, settings.backupsKept);
     file.setValue(u"panels"_s, settings.panels);
     for (const auto& [filler, sheet] : settings.products)
         file.setValue(productsGroup + u'/' + filler, sheet);

@@ -10,6 +10,7 @@
 #include <QStringList>
 
 #include <map>
+#include <vector>
 
 namespace strandbench {
 
@@ -24,6 +25,9 @@ struct Settings {
     bool reducedMotion = false;          ///< nothing on the glass moves but figures
     int footSwitchKey = 0;               ///< the Qt::Key that stands for the way on; 0: any key
     QString photoFolder;                 ///< where pictures are looked for; empty: the person's own pictures
+    QString backupFolder;                ///< of the log; empty: none is written
+    int backupMinutes = 0;               ///< how often: one of backupIntervals(); 0: when it is asked for
+    int backupsKept = 14;                ///< one of backupCounts()
     QStringList panels;                  ///< taken in lately, newest first
     std::map<QString, QString> products; ///< by code of the filler class: id of the sheet in use
     /// Lots kept at this bench, by sheet id or hardenerKey; the newest, which is in use, first.
@@ -33,6 +37,10 @@ struct Settings {
 
 /// What the lots of hardener are kept under.
 inline const QString hardenerKey = QStringLiteral("hardener");
+
+/// What the set-up offers: minutes between backups, and how many stay.
+[[nodiscard]] const std::vector<int>& backupIntervals();
+[[nodiscard]] const std::vector<int>& backupCounts();
 
 /// The bounds of a believable glass, pixels a millimetre: outside, the screen's own word or a calibration
 /// is not taken. 2 is a coarse wall panel, 20 a phone.

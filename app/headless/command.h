@@ -58,6 +58,10 @@ struct Command {
 [[nodiscard]] Command reportCommand();
 [[nodiscard]] Command verifyCommand();
 [[nodiscard]] Command backupCommand();
+[[nodiscard]] Command keepCommand();
+[[nodiscard]] Command mergeCommand();
+[[nodiscard]] Command restoreCommand();
+[[nodiscard]] Command rescueCommand();
 [[nodiscard]] Command superviseCommand();
 
 /// Refuses with one line a fault.

@@ -14,8 +14,9 @@ namespace strandbench::headless {
 
 const std::vector<Command>& commands()
 {
-    static const std::vector<Command> all{planCommand(),   mixCommand(),    cureCommand(),   airCommand(),
-                                          reportCommand(), verifyCommand(), backupCommand(), superviseCommand()};
+    static const std::vector<Command> all{planCommand(),   mixCommand(),     cureCommand(),   airCommand(),
+                                          reportCommand(), verifyCommand(),  backupCommand(), keepCommand(),
+                                          mergeCommand(),  restoreCommand(), rescueCommand(), superviseCommand()};
     return all;
 }
 

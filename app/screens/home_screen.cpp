@@ -87,8 +87,14 @@ void HomeScreen::buildKeys(QBoxLayout* column)
         showCards();
     });
     connect(key(u"today"_s, tr("Today’s work"), {}), &TapButton::clicked, this, &HomeScreen::todayTapped);
-    connect(key(u"set_up"_s, tr("Bench set-up"), {}), &TapButton::clicked, this, &HomeScreen::setUpTapped);
+    m_setUp = key(u"set_up"_s, tr("Bench set-up"), {});
+    connect(m_setUp, &TapButton::clicked, this, &HomeScreen::setUpTapped);
     column->addLayout(keys);
+}
+
+void HomeScreen::setBackupOverdue(bool overdue)
+{
+    m_setUp->setSecondLine(overdue ? tr("! backup overdue") : QString());
 }
 
 JobCard::Shown HomeScreen::shownOf(const Repair& repair) const

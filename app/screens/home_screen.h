@@ -13,6 +13,7 @@ public:
     HomeScreen(const Surroundings& around, QWidget* parent = nullptr);
 
     void tick() override;
+    void setBackupOverdue(bool overdue);
 
 Q_SIGNALS:
     void repairTapped(const QUuid& repair);
@@ -34,6 +35,7 @@ private:
     QBoxLayout* m_rail = nullptr;
     TapButton* m_takeIn = nullptr;
     TapButton* m_more = nullptr;
+    TapButton* m_setUp = nullptr;
     std::vector<JobCard*> m_cards;
     std::vector<QUuid> m_ids;
     std::size_t m_first = 0;

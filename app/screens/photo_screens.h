@@ -67,8 +67,8 @@ private:
     Worker m_taking;
 };
 
-/// Where the pictures come from: the folders below this one, the one above, and cameras and cards that are in.
-[[nodiscard]] Screen* makeFolderScreen(const Surroundings& around, const QString& folder,
+/// A folder is chosen: those below this one, the one above, and cameras, cards and sticks that are in.
+[[nodiscard]] Screen* makeFolderScreen(const Surroundings& around, const QString& sentence, const QString& folder,
                                        const std::function<void(const QString&)>& look,
                                        const std::function<void(const QString&)>& use, QWidget* parent);
 

@@ -143,14 +143,14 @@ Screen* makePhotosScreen(const Surroundings& around, const Repair& repair,
     return screen;
 }
 
-Screen* makeFolderScreen(const Surroundings& around, const QString& folder,
+Screen* makeFolderScreen(const Surroundings& around, const QString& sentence, const QString& folder,
                          const std::function<void(const QString&)>& look,
                          const std::function<void(const QString&)>& use, QWidget* parent)
 {
     ChoiceScreen::Spec spec;
     spec.name = u"screen_photo_folder"_s;
     spec.context = QDir::toNativeSeparators(folder);
-    spec.sentence = Says::tr("In which folder are the pictures?");
+    spec.sentence = sentence;
     spec.wayOn = Says::tr("Use this folder");
     spec.moreTitle = Says::tr("More");
     int number = 0;

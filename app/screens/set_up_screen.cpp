@@ -4,6 +4,7 @@
 #include "screens/set_up_assumption.h"
 #include "screens/set_up_assumptions.h"
 #include "screens/set_up_people.h"
+#include "screens/set_up_record.h"
 #include "screens/set_up_sound.h"
 #include "theme/sizes.h"
 
@@ -22,6 +23,8 @@ SetUpGroup after(SetUpGroup group)
     case SetUpGroup::People:
         return SetUpGroup::SoundAndGlass;
     case SetUpGroup::SoundAndGlass:
+        return SetUpGroup::Record;
+    case SetUpGroup::Record:
         return SetUpGroup::Assumptions;
     case SetUpGroup::Assumptions:
         break;
@@ -38,6 +41,8 @@ QString nameOf(SetUpGroup group)
         return SetUpScreen::tr("People");
     case SetUpGroup::SoundAndGlass:
         return SetUpScreen::tr("Sound and glass");
+    case SetUpGroup::Record:
+        return SetUpScreen::tr("Record");
     case SetUpGroup::Assumptions:
         return SetUpScreen::tr("Assumptions");
     }
@@ -125,7 +130,8 @@ TapButton* SetUpScreen::choice(const QString& name, const QString& title, bool c
     return made;
 }
 
-SetUpScreen* makeSetUpScreen(const Surroundings& around, const SetUpPlace& place, Player* player, QWidget* parent)
+SetUpScreen* makeSetUpScreen(const Surroundings& around, const SetUpPlace& place, Player* player, const Keeper* keeper,
+                             QWidget* parent)
 {
     switch (place.group) {
     case SetUpGroup::People:
@@ -134,6 +140,8 @@ SetUpScreen* makeSetUpScreen(const Surroundings& around, const SetUpPlace& place
         return new SetUpPeopleScreen(around, place, parent);
     case SetUpGroup::SoundAndGlass:
         return new SetUpSoundScreen(around, place, player, parent);
+    case SetUpGroup::Record:
+        return new SetUpRecordScreen(around, place, keeper, parent);
     case SetUpGroup::Assumptions:
         if (const AssumptionEntry* entry = findAssumption(place.detail))
             return new SetUpAssumptionScreen(around, place, *entry, parent);

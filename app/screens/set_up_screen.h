@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Bench set-up in four groups of whole pages: the bench, its people, sound and glass, assumptions. The way on leads
+// Bench set-up in five groups of whole pages: the bench, its people, sound and glass, the record, assumptions. The way on leads
 // from group to group; a group of several pages is turned by two large arrows.
 #pragma once
 
@@ -8,9 +8,10 @@
 
 namespace strandbench {
 
+class Keeper;
 class Player;
 
-enum class SetUpGroup { Bench, People, SoundAndGlass, Assumptions };
+enum class SetUpGroup { Bench, People, SoundAndGlass, Record, Assumptions };
 
 /// What of the set-up is shown.
 struct SetUpPlace {
@@ -81,9 +82,9 @@ private:
     bool m_listening = false;
 };
 
-/// Makes the screen of a place. player: null where nothing can sound.
+/// Makes the screen of a place. player: null where nothing can sound; keeper: null where the log is only looked at.
 [[nodiscard]] SetUpScreen* makeSetUpScreen(const Surroundings& around, const SetUpPlace& place, Player* player,
-                                           QWidget* parent);
+                                           const Keeper* keeper, QWidget* parent);
 
 /// The card's outline at the size that the glass is believed to have, with keys to make it wider or narrower
 /// until a card of ISO/IEC 7810 ID-1 (85.60 x 53.98 mm) held on the glass covers it.

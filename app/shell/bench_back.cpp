@@ -61,6 +61,18 @@ void BenchWindow::back()
         return place(m_parts.bench.door()->isSet() ? Place::OldPin : Place::SetUp);
     case Place::NewPinAgain:
         return place(Place::NewPin);
+    case Place::KeepFolder:
+        return place(Place::SetUp);
+    case Place::LogPick:
+        return m_parts.restoring ? m_parts.startAgain() : place(Place::SetUp);
+    case Place::LogFolder:
+    case Place::KeepWait:
+    case Place::Kept:
+        if (m_keeping.doing)
+            return; // until it is done
+        return m_keeping.done ? m_parts.startAgain() : place(Place::LogPick);
+    case Place::KeepPin:
+        return place(Place::Kept);
     case Place::Home:
     case Place::JobNumber:
     case Place::Person:

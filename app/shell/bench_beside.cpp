@@ -91,7 +91,7 @@ void BenchWindow::keepPhoto(const PhotoFile& photo)
 Screen* BenchWindow::makePhotoFolder()
 {
     return makeFolderScreen(
-        *m_around, m_folderLookedAt,
+        *m_around, tr("In which folder are the pictures?"), m_folderLookedAt,
         [this](const QString& folder) {
             m_folderLookedAt = folder;
             place(Place::PhotoFolder);

@@ -13,7 +13,7 @@
 #include "screens/pat_screen.h"
 #include "screens/plan_screen.h"
 #include "screens/record_screen.h"
-#include "screens/set_up_screen.h"
+#include "screens/set_up_record.h"
 #include "screens/sheet_screen.h"
 #include "screens/take_in_screen.h"
 #include "screens/today_screen.h"
@@ -85,6 +85,13 @@ Screen* BenchWindow::makeScreen()
     case Place::NewPin:
     case Place::NewPinAgain:
         return makeSupervisors();
+    case Place::KeepFolder:
+    case Place::LogPick:
+    case Place::LogFolder:
+    case Place::KeepWait:
+    case Place::Kept:
+    case Place::KeepPin:
+        return makeKeeping();
     default:
         break;
     }
@@ -124,7 +131,9 @@ Screen* BenchWindow::makeJobNumber()
 
 Screen* BenchWindow::makeSetUp()
 {
-    SetUpScreen* screen = makeSetUpScreen(*m_around, m_setUp, m_parts.player, this);
+    SetUpScreen* screen = makeSetUpScreen(*m_around, m_setUp, m_parts.player, m_parts.keeper, this);
+    if (auto* record = qobject_cast<SetUpRecordScreen*>(screen))
+        connect(record, &SetUpRecordScreen::keepingWanted, this, &BenchWindow::beginKeeping);
     connect(screen, &SetUpScreen::placeWanted, this, [this](const SetUpPlace& wanted) {
         m_setUp = wanted;
         place(Place::SetUp);

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "shell/bench_window.h"
 
+#include "screens/home_screen.h"
 #include "screens/in_hand.h"
 #include "theme/sizes.h"
 #include "touch/keyboard_order.h"
+#include "words/log_trouble.h"
 
 #include <QKeyEvent>
 #include <QPainter>
@@ -35,6 +37,13 @@ BenchWindow::BenchWindow(Parts parts)
     connect(&m_scanGate, &ScanGate::scanned, this, &BenchWindow::takeScan);
     connect(&m_scanGate, &ScanGate::cutShort, this,
             [this] { tellScan(tr("A scan came without its Enter. Set the scanner to end with Enter.")); });
+    if (m_parts.keeper)
+        connect(m_parts.keeper, &Keeper::foundDamaged, &m_parts.bench, &Bench::logIsDamaged);
+    if (m_parts.restoring) {
+        m_keeping.what = Keeping::Restore;
+        m_folderLookedAt = folderOfBackups();
+        m_place = Place::LogPick;
+    }
     apply(m_parts.settings);
     scheduleTick();
 }
@@ -54,7 +63,15 @@ void BenchWindow::apply(const Settings& settings)
     m_parts.bench.setHardenerLot(inhand::lotInUse(settings, hardenerKey));
     m_anyKey.setFootSwitch(settings.footSwitchKey);
     m_parts.speak(settings.language);
+    planBackups();
     rebuild();
+}
+
+void BenchWindow::planBackups()
+{
+    const Settings& settings = m_parts.settings;
+    if (m_parts.keeper)
+        m_parts.keeper->setPlan({settings.backupFolder, minutes(settings.backupMinutes), settings.backupsKept});
 }
 
 void BenchWindow::rebuild()
@@ -192,6 +209,7 @@ void BenchWindow::remember(const Settings& wanted, std::optional<Place> next)
 {
     m_parts.settings = wanted;
     m_parts.bench.setHardenerLot(inhand::lotInUse(wanted, hardenerKey));
+    planBackups();
     const bool saved = save(wanted);
     if (next)
         place(*next);
@@ -288,12 +306,23 @@ bool BenchWindow::save(const Settings& settings) const
 void BenchWindow::showUnsaved()
 {
     if (m_parts.bench.looksOnly()) {
-        m_unsaved->setText(tr("Only looking: another copy of the program has this bench."));
+        m_unsaved->setText(m_parts.bench.recorder().lookReason() == LogTrouble::InUse
+                               ? tr("Only looking: another copy of the program has this bench.")
+                               : tr("Only looking: the log cannot be written."));
         return m_unsaved->show();
     }
+    const auto refusal = m_parts.bench.refusal();
     const int count = static_cast<int>(m_parts.bench.unsaved());
-    m_unsaved->setText(tr("%n act(s) not saved yet: the disk refuses. They are kept and tried again.", nullptr, count));
-    m_unsaved->setVisible(count > 0);
+    const bool damaged = refusal == LogTrouble::Damaged || refusal == LogTrouble::CutShort;
+    QStringList parts;
+    if (refusal)
+        parts << logTrouble(*refusal).headline;
+    if (damaged)
+        parts << tr("Nothing more is written: restore a backup in the bench set-up.");
+    if (count > 0)
+        parts << tr("%n act(s) wait to be written.", nullptr, count);
+    m_unsaved->setText(parts.join(u' '));
+    m_unsaved->setVisible(count > 0 || damaged);
 }
 
 void BenchWindow::tick()
@@ -301,6 +330,10 @@ void BenchWindow::tick()
     m_parts.bench.watchClock();
     m_parts.bench.followWriter();
     m_ribbon->tick();
+    if (m_parts.keeper && !m_parts.restoring)
+        m_parts.keeper->tick();
+    if (auto* home = qobject_cast<HomeScreen*>(m_screen))
+        home->setBackupOverdue(m_parts.keeper && m_parts.keeper->overdue());
     tellJump();
     ring();
     forgetScan();

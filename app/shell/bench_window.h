@@ -5,6 +5,7 @@
 
 #include "bench/bench.h"
 #include "bench/settings.h"
+#include "screens/keeping_screens.h"
 #include "screens/set_up_screen.h"
 #include "screens/station_screens.h"
 #include "shell/alarm_bar.h"
@@ -42,6 +43,10 @@ public:
         Player* player = nullptr;      ///< of tones; null: nothing sounds
         CameraFeed* cameras = nullptr; ///< of photos; null: none is looked for
         Bell* bell = nullptr;          ///< of alarms; null: they are seen alone
+        Keeper* keeper = nullptr;      ///< of the log; null where the bench looks only
+        /// Begins anew with the log as it lies there; called after a backup took its place, or another was brought in.
+        std::function<void()> startAgain = {};
+        bool restoring = false; ///< the log could not be opened: only a backup is to be chosen
     };
     explicit BenchWindow(Parts parts);
     ~BenchWindow() override;
@@ -101,6 +106,13 @@ private:
         OldPin,
         NewPin,
         NewPinAgain,
+        // The record's keeping: makeKeeping().
+        KeepFolder,
+        LogPick,
+        LogFolder,
+        KeepWait,
+        Kept,
+        KeepPin,
         // Beside the steps: makeBeside().
         Ask,
         ParkWhy,
@@ -135,6 +147,18 @@ private:
     void setPin(PinScreen& screen, const QString& again);
     /// Asks for the PIN and writes a supervisor's act; then shows a place.
     void askSupervisor(const QUuid& subject, const Payload& payload, Place after);
+    void beginKeeping(Keeping what);
+    [[nodiscard]] Screen* makeKeeping();
+    [[nodiscard]] Screen* makeKeepFolder();
+    [[nodiscard]] Screen* makeKept();
+    [[nodiscard]] Screen* makeKeepPin();
+    /// Finds out what would come of the log that was chosen.
+    void weighLog(const QString& path);
+    template <class T> void showKept(const Logged<T>& report, std::optional<T>& into);
+    void askToKeep();
+    void doKeep();
+    void planBackups();
+    [[nodiscard]] QString folderOfBackups() const; ///< if it is there, else the person's home
     /// Brings what rings up to date; answers one of those that are shown.
     void ring();
     void answerAlarm(std::size_t index);
@@ -212,7 +236,17 @@ private:
         Place after;
         Place from;
     };
-    std::optional<Asked> m_asked;            ///< of the supervisor
+    std::optional<Asked> m_asked; ///< of the supervisor
+    struct InKeeping {
+        Keeping what = Keeping::Merge;
+        QString path;       ///< of the log or backup that was chosen
+        bool doing = false; ///< it is being done, not only weighed
+        bool done = false;
+        std::optional<MergeReport> merge;
+        std::optional<RestoreReport> restore;
+        std::optional<LogFailure> failure;
+    };
+    InKeeping m_keeping;
     std::vector<QString> m_overriding;       ///< codes of the stops
     std::pair<qint64, QString> m_correcting; ///< the event that is put right, as it is told
     QString m_oldPin;

@@ -14,6 +14,7 @@
 #include "words/assumption_words.h"
 
 #include <QApplication>
+#include <QDateTime>
 #include <QDir>
 #include <QFileInfo>
 #include <QScreen>
@@ -71,23 +72,83 @@ void tellFaults(const Faults& faults, Screen& screen, const Words& words)
                                                    nullptr, static_cast<int>(faults.size())));
 }
 
-/// Opens the log to write it; where another copy of the program has the bench, asks whether to look only. Empty: the
-/// person has closed the program.
-std::optional<Logged<BenchBook>> openLog(Recorder& recorder, const Clock& clock, const Settings& settings, double ppmm,
-                                         const QSize& glass)
+/// What a run of the bench is made of; passed from one to the next.
+struct Start {
+    const BenchArguments& arguments;
+    const SettingsFile& settingsFile;
+    Settings settings;
+    Language& language;
+    double ppmm;
+    QString path;
+    std::deque<EventDraft> waiting = {}; ///< acts that the log did not take before
+};
+
+/// How a run ends.
+struct End {
+    int status = 0;
+    bool again = false;
+};
+
+TroubleWindow::Way askWhatToDo(const LogFailure& failure, const Start& start)
+{
+    TroubleWindow trouble(failure, start.path, start.settings, start.ppmm);
+    show(trouble, start.arguments.glass);
+    QCoreApplication::exec();
+    return trouble.chosen();
+}
+
+/// A copy as it is stays beside a log that is brought up to this program's version.
+Logged<void> keepOlder(const QString& path, int version)
+{
+    const QString stamp = QDateTime::currentDateTimeUtc().toString(u"yyyyMMdd-HHmmss"_s);
+    return backupLog(path, u"%1.version-%2-%3.sqlite"_s.arg(path, QString::number(version), stamp))
+        .map([](const VerifyReport&) {});
+}
+
+/// OlderVersion of a log that is to be brought up first; a log that is not there, or not readable, is none.
+std::optional<LogFailure> olderVersion(const QString& path)
+{
+    const auto version = logVersion(path);
+    if (!version || *version == 0 || *version >= programLogVersion())
+        return std::nullopt;
+    return LogFailure{LogTrouble::OlderVersion, QString::number(*version)};
+}
+
+/// Opens the log to write it; where that cannot be, asks what to do. Empty: the person has closed the program, or (again
+/// is set) put a backup in its place.
+std::optional<BenchBook> openLog(Recorder& recorder, const Clock& clock, Start& start, bool& again)
 {
     const QString from = lotsFromDay(clock.now());
+    std::optional<LogFailure> trouble = olderVersion(start.path);
     for (;;) {
-        auto opened = recorder.open(from);
-        if (opened || opened.error().trouble != LogTrouble::InUse)
-            return opened;
-        TroubleWindow trouble(opened.error(), recorder.path(), settings, ppmm);
-        show(trouble, glass);
-        QCoreApplication::exec();
-        if (trouble.chosen() == TroubleWindow::Way::Look)
-            return recorder.openToLook(from);
-        if (trouble.chosen() == TroubleWindow::Way::Close)
+        if (!trouble) {
+            auto opened = recorder.open(from);
+            if (opened)
+                return *std::move(opened);
+            trouble = opened.error();
+        }
+        const LogFailure failure = *std::exchange(trouble, std::nullopt);
+        switch (askWhatToDo(failure, start)) {
+        case TroubleWindow::Way::Close:
             return std::nullopt;
+        case TroubleWindow::Way::Again:
+            trouble = olderVersion(start.path);
+            break;
+        case TroubleWindow::Way::Look: {
+            auto looking = recorder.openToLook(from, failure.trouble);
+            if (looking)
+                return *std::move(looking);
+            trouble = looking.error();
+            break;
+        }
+        case TroubleWindow::Way::BringUp:
+            if (const auto kept = keepOlder(start.path, failure.detail.toInt()); !kept)
+                trouble = kept.error();
+            break;
+        case TroubleWindow::Way::Restore:
+            again = true;
+            return std::nullopt;
+        }
     }
 }
 
@@ -98,6 +159,63 @@ int refuse(const std::vector<Fault>& faults)
     for (const Fault& each : faults)
         std::cerr << words.fault(each, FieldNames::AsInput).toStdString() << '\n';
     return 2;
+}
+
+constexpr int beginAgain = 1000; ///< what an event loop ends with when the bench is to begin anew
+
+/// One run of the bench on the log as it lies there. restoring: only to put a backup in its place.
+End runOnce(Start& start, bool restoring, bool& restoreNext)
+{
+    const SystemClock clock;
+    const CureEngine engine;
+    Recorder recorder(start.path);
+    std::unique_ptr<WriterLock> lock; // the recorder takes its own when it opens the log
+    std::optional<BenchBook> book = BenchBook{};
+    if (restoring) {
+        auto held = WriterLock::take(start.path);
+        if (!held) {
+            askWhatToDo(inUseBy(held.error()), start);
+            return {0, true};
+        }
+        lock = *std::move(held);
+    } else {
+        book = openLog(recorder, clock, start, restoreNext);
+    }
+    if (!book)
+        return {0, restoreNext};
+    PinDoor door(pinPathOf(start.path), clock);
+    Bench bench({recorder,
+                 clock,
+                 {builtInTable(), demoCatalogue(), builtInSteps(), Assumptions{}, engine},
+                 Worker::Runs::InThread,
+                 &door});
+    AssumptionsFile assumptionsFile = AssumptionsFile::besideLog(start.path);
+    const ReadAssumptions assumptions = assumptionsFile.load();
+    bench.setAssumptions(assumptions.book);
+    if (const auto fault = bench.load(*book)) {
+        recorder.closeForWriting({LogTrouble::Damaged, fault->field + u": "_s + fault->value});
+        const auto way = askWhatToDo({LogTrouble::Damaged, fault->field + u": "_s + fault->value}, start);
+        restoreNext = way == TroubleWindow::Way::Restore;
+        return {0, restoreNext};
+    }
+    if (!restoring)
+        bench.goOnWith(std::exchange(start.waiting, {}));
+    AlsaPlayer player;
+    Bell bell(&player);
+    CameraFeed cameras;
+    Keeper keeper(start.path, clock, Worker::Runs::InThread);
+    BenchWindow window({bench, start.settingsFile, start.settings, start.ppmm,
+                        [&start](const QString& wanted) { start.language.speak(wanted); },
+                        [&](const AssumptionBook& kept) { return !recorder.looksOnly() && assumptionsFile.save(kept); },
+                        &player, &cameras, &bell, recorder.looksOnly() ? nullptr : &keeper,
+                        [] { QCoreApplication::exit(beginAgain); }, restoring});
+    show(window, start.arguments.glass);
+    tellFaults(assumptions.faults, *window.screen(), Words(start.settings.units, QLocale(start.settings.language)));
+    const int status = QCoreApplication::exec();
+    start.settings = window.settings();
+    if (!restoring)
+        start.waiting = bench.waiting();
+    return {status == beginAgain ? 0 : status, status == beginAgain};
 }
 
 } // namespace
@@ -120,44 +238,16 @@ int runBench(int argc, char** argv)
             << '\n';
     if (!arguments.faults.empty())
         return refuse(arguments.faults);
-
-    const double ppmm = pixelsPerMillimetreOf(application.primaryScreen());
-    const SystemClock clock;
-    const CureEngine engine;
-    Recorder recorder(path);
-    auto asked = openLog(recorder, clock, loaded.settings, ppmm, arguments.glass);
-    if (!asked)
-        return 0;
-    const Logged<BenchBook> opened = *std::move(asked);
-    PinDoor door(pinPathOf(path), clock);
-    Bench bench({recorder,
-                 clock,
-                 {builtInTable(), demoCatalogue(), builtInSteps(), Assumptions{}, engine},
-                 Worker::Runs::InThread,
-                 &door});
-    AssumptionsFile assumptionsFile = AssumptionsFile::besideLog(path);
-    const ReadAssumptions assumptions = assumptionsFile.load();
-    bench.setAssumptions(assumptions.book);
-    std::optional<LogFailure> failure;
-    if (!opened)
-        failure = opened.error();
-    else if (const auto fault = bench.load(*opened))
-        failure = LogFailure{LogTrouble::Damaged, fault->field + u": "_s + fault->value};
-    if (failure) {
-        TroubleWindow trouble(*failure, path, loaded.settings, ppmm);
-        show(trouble, arguments.glass);
-        return application.exec();
+    Start start{arguments, settingsFile, loaded.settings, language, pixelsPerMillimetreOf(application.primaryScreen()),
+                path};
+    bool restoring = false;
+    for (;;) {
+        bool restoreNext = false;
+        const End end = runOnce(start, restoring, restoreNext);
+        if (!end.again)
+            return end.status;
+        restoring = restoreNext;
     }
-    AlsaPlayer player;
-    Bell bell(&player);
-    CameraFeed cameras;
-    BenchWindow window({bench, settingsFile, loaded.settings, ppmm,
-                        [&language](const QString& wanted) { language.speak(wanted); },
-                        [&](const AssumptionBook& book) { return !recorder.looksOnly() && assumptionsFile.save(book); },
-                        &player, &cameras, &bell});
-    show(window, arguments.glass);
-    tellFaults(assumptions.faults, *window.screen(), Words(loaded.settings.units, QLocale(loaded.settings.language)));
-    return application.exec();
 }
 
 } // namespace strandbench

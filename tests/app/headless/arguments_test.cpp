@@ -49,12 +49,14 @@ struct Case {
 TEST(Arguments, AreRefusedByName)
 {
     const std::vector<Case> cases{
-        {{u"paln"_s}, u"'paln': no such command; there is: plan, mix, cure, air, report, verify, backup, supervise"_s},
+        {{u"paln"_s},
+         u"'paln': no such command; there is: plan, mix, cure, air, report, verify, backup, keep, merge, restore, rescue, supervise"_s},
         {{u"paint"_s},
-         u"'paint': no such command; there is: plan, mix, cure, air, report, verify, backup, supervise"_s},
+         u"'paint': no such command; there is: plan, mix, cure, air, report, verify, backup, keep, merge, restore, rescue, supervise"_s},
         {{u"harden"_s, u"-"_s},
-         u"'harden': no such command; there is: plan, mix, cure, air, report, verify, backup, supervise"_s},
-        {{QString()}, u"'': no such command; there is: plan, mix, cure, air, report, verify, backup, supervise"_s},
+         u"'harden': no such command; there is: plan, mix, cure, air, report, verify, backup, keep, merge, restore, rescue, supervise"_s},
+        {{QString()},
+         u"'': no such command; there is: plan, mix, cure, air, report, verify, backup, keep, merge, restore, rescue, supervise"_s},
         {{u"--nonsense"_s}, u"'--nonsense': no such option; --help lists them"_s},
         {{u"plan"_s, u"-"_s, u"--color"_s}, u"'--color': no such option; --help lists them"_s},
         {{u"mix"_s, u"--puddle=5"_s}, u"'--puddle': no such option; --help lists them"_s},
@@ -72,7 +74,7 @@ TEST(Arguments, AreRefusedByName)
         {{u"mix"_s, u"--puddle-mm"_s, u"50"_s, u"--lang"_s, u"en"_s, u"--lang"_s, u"en"_s},
          u"--lang: given 2 times; allowed is once"_s},
         {{u"pl\nan"_s},
-         u"'pl an': no such command; there is: plan, mix, cure, air, report, verify, backup, supervise"_s},
+         u"'pl an': no such command; there is: plan, mix, cure, air, report, verify, backup, keep, merge, restore, rescue, supervise"_s},
     };
     for (const Case& each : cases) {
         const Ran ran = program(each.arguments, "{}");
