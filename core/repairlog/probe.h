@@ -8,7 +8,8 @@ namespace strandbench {
 
 enum class Found {
     Nothing, ///< no file, but a folder that could hold one
-    Empty,   ///< a file without bytes, or an SQLite file without anything in it: may become a log
+    Empty,   ///< a file without bytes, an SQLite file without anything in it, or one whose first transaction was cut
+             ///< off: may become a log
     Log,
 };
 
