@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "repairlog/checks.h"
+#include "repairlog/failure.h"
 #include "repairlog/schema.h"
+
+#include <QRegularExpression>
 
 #include <map>
 
@@ -48,6 +51,16 @@ std::vector<Migration> stepsTo(int version)
     return steps;
 }
 
+/// SQLite's check puts a page that the disk would not give among the pages that do not hold. In its words the two are
+/// told apart: by the code of the error (the low byte 10 is SQLITE_IOERR), or, of a page in a list of pages, by its not
+/// coming at all, since a number beyond the file is called an invalid one.
+bool diskFailed(const QString& said)
+{
+    static const QRegularExpression code(u"unable to get the page. error code=(\\d+)"_s);
+    const auto found = code.match(said);
+    return found.hasMatch() ? (found.captured(1).toInt() & 0xff) == 10 : said.contains(u"failed to get page"_s);
+}
+
 /// Compares with a schema made afresh in memory, so that the statements stand in one place.
 Finding compare(const SqlConnection& connection, const QString& which)
 {
@@ -69,9 +82,14 @@ Finding compare(const SqlConnection& connection, const QString& which)
 
 Finding checkIntegrity(const SqlConnection& connection)
 {
-    return connection.value(u"PRAGMA integrity_check(1)"_s).map([](const QVariant& said) {
-        return said.toString() == u"ok"_s ? std::nullopt : std::optional(Break{u"integrity"_s, said.toString()});
-    });
+    const auto said = connection.value(u"PRAGMA integrity_check(1)"_s);
+    if (!said)
+        return tl::unexpected(said.error());
+    if (said->toString() == u"ok"_s)
+        return std::nullopt;
+    if (diskFailed(said->toString()))
+        return failed(LogTrouble::IoError, said->toString());
+    return Break{u"integrity"_s, said->toString()};
 }
 
 Finding checkTables(const SqlConnection& connection)

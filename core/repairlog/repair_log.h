@@ -79,7 +79,9 @@ public:
     /// Writes one event, its blobs, its day and the repair's summary in one transaction (BEGIN IMMEDIATE). An event
     /// of a lot or of the bench has no summary. DoesNotFollow also for a stop that is nobody's to override, and for a
     /// correction of an event that the repair does not have.
-    /// On failure nothing is written. The event comes back as it will be read: quantities on the storage grid.
+    /// On failure nothing is written; but a disk that fails at the very end may leave what is found written after a
+    /// restart. So the draft that the newest event was made of, told again, gives back that event and writes no second.
+    /// The event comes back as it will be read: quantities on the storage grid.
     [[nodiscard]] Logged<Event> append(const EventDraft& draft);
 
     /// Of a repair, or of a lot by its subject; oldest first.

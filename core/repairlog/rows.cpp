@@ -36,6 +36,24 @@ EventRecord readRecord(const Row& row)
     return record;
 }
 
+Logged<std::optional<EventRecord>> lastRecord(const SqlConnection& connection, const QString& origin)
+{
+    std::optional<EventRecord> last;
+    const auto take = [&](const Row& row) -> Logged<void> {
+        last = readRecord(row);
+        return {};
+    };
+    return connection
+        .each(u"SELECT %1 FROM event WHERE origin = ? ORDER BY seq DESC LIMIT 1"_s.arg(recordColumns()), {origin}, take)
+        .map([&] { return last; });
+}
+
+bool isSameAct(const EventRecord& one, const EventRecord& other)
+{
+    return one.repair == other.repair && one.kind == other.kind && one.kindVersion == other.kindVersion &&
+           one.at == other.at && one.person == other.person && one.payload == other.payload;
+}
+
 Logged<void> insertRecord(const SqlConnection& connection, const EventRecord& record)
 {
     return connection.run(u"INSERT INTO event ("_s + recordColumns() +
@@ -104,6 +122,20 @@ Logged<void> insertBlob(const SqlConnection& connection, const EventRecord& reco
     return connection.run(u"INSERT INTO event_blob (origin, seq, hash) SELECT ?, ?, ? WHERE NOT EXISTS "
                           "(SELECT 1 FROM event_blob WHERE origin = ? AND seq = ? AND hash = ?)"_s,
                           {record.origin, record.seq, hash, record.origin, record.seq, hash});
+}
+
+Logged<bool> hasBlobs(const SqlConnection& connection, const EventRecord& record, const std::vector<QByteArray>& blobs)
+{
+    for (const QByteArray& bytes : blobs) {
+        const auto linked =
+            connection.value(u"SELECT 1 FROM event_blob WHERE origin = ? AND seq = ? AND hash = ?"_s,
+                             {record.origin, record.seq, QCryptographicHash::hash(bytes, QCryptographicHash::Sha256)});
+        if (!linked)
+            return tl::unexpected(linked.error());
+        if (!linked->isValid())
+            return false;
+    }
+    return true;
 }
 
 RepairSummary summaryOf(const Repair& repair, const QString& person)
