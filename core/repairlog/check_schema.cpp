@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "repairlog/checks.h"
 #include "repairlog/failure.h"
+#include "repairlog/rows.h"
 #include "repairlog/schema.h"
 
 #include <QRegularExpression>
+#include <QUuid>
 
 #include <map>
 
@@ -104,6 +106,36 @@ Finding checkTables(const SqlConnection& connection)
         if (version.toString() == *stamped)
             return std::nullopt;
         return Break{u"schema"_s, u"user_version is %1, meta says '%2'"_s.arg(version.toString(), *stamped)};
+    });
+}
+
+Finding checkMeta(const SqlConnection& connection)
+{
+    const auto version = connection.value(u"PRAGMA user_version"_s);
+    if (!version)
+        return tl::unexpected(version.error());
+    const auto steps = stepsTo(version->toInt());
+    std::map<QByteArray, QByteArray> held;
+    const auto take = [&](const Row& row) -> Logged<void> {
+        held[row.bytes(0)] = row.bytes(1);
+        return {};
+    };
+    if (auto done = connection.each(u"SELECT %1 FROM meta"_s.arg(storedTexts({u"key"_s, u"value"_s})), {}, take); !done)
+        return tl::unexpected(done.error());
+    const QString origin = QString::fromUtf8(held["origin"]);
+    const std::map<QByteArray, QByteArray> wanted{
+        {"schema_version", QByteArray::number(steps.back().version)},
+        {"min_compatible_version", QByteArray::number(steps.back().oldestProgram)},
+        {"origin", QUuid::fromString(origin).toByteArray(QUuid::WithoutBraces)},
+    };
+    if (held != wanted)
+        return Break{u"schema"_s, u"meta is not as this program makes it"_s};
+    const auto stray = connection.value(
+        u"SELECT 1 FROM event WHERE NOT EXISTS (SELECT 1 FROM event WHERE origin = ?) LIMIT 1"_s, {origin});
+    return stray.map([&](const QVariant& any) -> std::optional<Break> {
+        if (!any.isValid())
+            return std::nullopt;
+        return Break{u"schema"_s, u"meta: origin is '%1', of which no event is there"_s.arg(origin)};
     });
 }
 

@@ -36,6 +36,26 @@ EventRecord readRecord(const Row& row)
     return record;
 }
 
+QString storedTexts(const QStringList& columns)
+{
+    QStringList casts;
+    for (const QString& column : columns)
+        casts << u"CAST(%1 AS BLOB)"_s.arg(column);
+    return casts.join(u", "_s);
+}
+
+QStringList recordTexts() { return {u"origin"_s, u"repair"_s, u"kind"_s, u"boot_id"_s, u"person"_s, u"local_day"_s}; }
+
+bool readsAsStored(const EventRecord& record, const Row& row, int firstText)
+{
+    const QStringList texts{record.origin,    record.repair, record.kind,
+                            record.at.bootId, record.person, record.localDay};
+    for (qsizetype i = 0; i < texts.size(); ++i)
+        if (texts[i].toUtf8() != row.bytes(firstText + int(i)))
+            return false;
+    return record.at.utcOffsetSeconds == row.integer(9); // of which only the lower half is read
+}
+
 Logged<std::optional<EventRecord>> lastRecord(const SqlConnection& connection, const QString& origin)
 {
     std::optional<EventRecord> last;

@@ -31,20 +31,21 @@ public:
     {
         put(PhotoTaken{when, QCryptographicHash::hash(bytes, QCryptographicHash::Sha256), u"image/jpeg"_s}, {bytes});
     }
-    void walk()
+    /// `bytes` of the first photo; what else is stored is smaller.
+    void walk(qsizetype bytes)
     {
         put(TakenIn{u"4421"_s, u"skirt panel, right rear – lower €"_s});
-        photo(PhotoMoment::AsFound, QByteArray(9000, 'p'));
+        photo(PhotoMoment::AsFound, QByteArray(bytes, 'p'));
         while (m_repair.open()) {
             const Payload next = actAt(m_repair);
             if (std::holds_alternative<PlanAccepted>(next))
-                put(next, {QByteArray(700, 's'), QByteArray(5000, 't')});
+                put(next, {QByteArray(bytes / 13, 's'), QByteArray(bytes / 2, 't')});
             else
                 put(next);
             if (m_all.size() % 20 == 0)
                 put(Noted{{}, u"the same note, twice"_s});
             if (m_all.size() == 30)
-                photo(PhotoMoment::Filled, QByteArray(4000, 'q'));
+                photo(PhotoMoment::Filled, QByteArray(bytes / 3, 'q'));
         }
     }
     [[nodiscard]] const std::vector<EventDraft>& all() const { return m_all; }
@@ -57,10 +58,10 @@ private:
 
 } // namespace
 
-std::vector<EventDraft> wholeRepair()
+std::vector<EventDraft> wholeRepair(qsizetype bytes)
 {
     Drafts drafts;
-    drafts.walk();
+    drafts.walk(bytes);
     return drafts.all();
 }
 

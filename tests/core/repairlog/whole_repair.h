@@ -7,8 +7,8 @@
 namespace strandbench::test {
 
 /// Every act of one repair from taking in to hand-over, with two photos and two notes in between, each draft with what
-/// it stores beside itself.
-[[nodiscard]] std::vector<EventDraft> wholeRepair();
+/// it stores beside itself: the first photo of so many bytes, and three things that are smaller.
+[[nodiscard]] std::vector<EventDraft> wholeRepair(qsizetype bytes = 9000);
 
 /// An act that may follow on a whole repair, or on any other.
 [[nodiscard]] EventDraft oneMore();
