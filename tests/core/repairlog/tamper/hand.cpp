@@ -6,6 +6,7 @@
 
 #include <sqlite3.h>
 
+#include <algorithm>
 #include <stdexcept>
 
 using namespace Qt::StringLiterals;
@@ -98,12 +99,11 @@ bool Hand::mayChange(const QByteArray& sql, const CellRow& binds) const
 std::vector<CellRow> everythingIn(const QString& path)
 {
     const Hand hand(path, true);
-    std::vector<CellRow> all = hand.rows("SELECT type, name, tbl_name, sql FROM sqlite_schema ORDER BY 1, 2");
-    for (const char* table : {"meta", "event", "blob", "event_blob", "summary"}) {
-        all.push_back({{Cell::Kind::Text, 0, table}});
-        for (CellRow& row : hand.rows("SELECT * FROM " + QByteArray(table) + " NOT INDEXED"))
+    std::vector<CellRow> all = hand.rows("SELECT 'schema', type, name, tbl_name, sql FROM sqlite_schema");
+    for (const QByteArray table : {"meta", "event", "blob", "event_blob", "summary"})
+        for (CellRow& row : hand.rows("SELECT '" + table + "', * FROM " + table + " NOT INDEXED"))
             all.push_back(std::move(row));
-    }
+    std::sort(all.begin(), all.end());
     return all;
 }
 

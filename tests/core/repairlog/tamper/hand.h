@@ -5,7 +5,7 @@
 #include <QByteArray>
 #include <QString>
 
-#include <compare>
+#include <tuple>
 #include <vector>
 
 struct sqlite3;
@@ -18,7 +18,11 @@ struct Cell {
     Kind kind = Kind::Null;
     long long number = 0;
     QByteArray bytes;
-    auto operator<=>(const Cell&) const = default;
+    bool operator==(const Cell&) const = default;
+    bool operator<(const Cell& other) const
+    {
+        return std::tie(kind, number, bytes) < std::tie(other.kind, other.number, other.bytes);
+    }
 };
 using CellRow = std::vector<Cell>;
 
@@ -43,7 +47,7 @@ private:
     sqlite3* m_handle = nullptr;
 };
 
-/// All that a log holds: each table's name before its rows, the schema first. Throws when a table does not read.
+/// All that a log holds: each row behind its table's name, and the schema, sorted. Throws when a table does not read.
 [[nodiscard]] std::vector<CellRow> everythingIn(const QString& path);
 
 } // namespace strandbench::test
