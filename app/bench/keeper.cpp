@@ -142,7 +142,7 @@ void Keeper::merge(const QString& from, MergeMode mode, const QString& person, M
         return;
     run<Logged<MergeReport>>(
         [log = m_log, from, mode, person, now = m_clock.now()] {
-            return mode == MergeMode::DryRun ? mergeLog(log, from, mode) : mergeAndRecord(log, from, person, now);
+            return mergeLog(log, from, mode, MergedBy{person, now});
         },
         std::move(then));
 }

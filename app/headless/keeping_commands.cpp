@@ -118,8 +118,8 @@ Outcome runMerge(const Arguments& arguments, const Words&)
     const Held held = dry ? Held{} : hold(log);
     if (held.refusal)
         return *held.refusal;
-    const auto report = dry ? mergeLog(log, from, MergeMode::DryRun)
-                            : mergeAndRecord(log, from, optionOf(arguments, "person"), SystemClock().now());
+    const auto report = mergeLog(log, from, dry ? MergeMode::DryRun : MergeMode::Write,
+                                 MergedBy{optionOf(arguments, "person"), SystemClock().now()});
     if (!report)
         return failedFor(from, report.error());
     QJsonArray twice;

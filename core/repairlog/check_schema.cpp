@@ -1,6 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "repairlog/checks.h"
+#include "repairlog/failure.h"
+#include "repairlog/rows.h"
 #include "repairlog/schema.h"
+
+#include <QRegularExpression>
+#include <QUuid>
 
 #include <map>
 
@@ -48,6 +53,16 @@ std::vector<Migration> stepsTo(int version)
     return steps;
 }
 
+/// SQLite's check puts a page that the disk would not give among the pages that do not hold. In its words the two are
+/// told apart: by the code of the error (the low byte 10 is SQLITE_IOERR), or, of a page in a list of pages, by its not
+/// coming at all, since a number beyond the file is called an invalid one.
+bool diskFailed(const QString& said)
+{
+    static const QRegularExpression code(u"unable to get the page. error code=(\\d+)"_s);
+    const auto found = code.match(said);
+    return found.hasMatch() ? (found.captured(1).toInt() & 0xff) == 10 : said.contains(u"failed to get page"_s);
+}
+
 /// Compares with a schema made afresh in memory, so that the statements stand in one place.
 Finding compare(const SqlConnection& connection, const QString& which)
 {
@@ -69,9 +84,14 @@ Finding compare(const SqlConnection& connection, const QString& which)
 
 Finding checkIntegrity(const SqlConnection& connection)
 {
-    return connection.value(u"PRAGMA integrity_check(1)"_s).map([](const QVariant& said) {
-        return said.toString() == u"ok"_s ? std::nullopt : std::optional(Break{u"integrity"_s, said.toString()});
-    });
+    const auto said = connection.value(u"PRAGMA integrity_check(1)"_s);
+    if (!said)
+        return tl::unexpected(said.error());
+    if (said->toString() == u"ok"_s)
+        return std::nullopt;
+    if (diskFailed(said->toString()))
+        return failed(LogTrouble::IoError, said->toString());
+    return Break{u"integrity"_s, said->toString()};
 }
 
 Finding checkTables(const SqlConnection& connection)
@@ -86,6 +106,37 @@ Finding checkTables(const SqlConnection& connection)
         if (version.toString() == *stamped)
             return std::nullopt;
         return Break{u"schema"_s, u"user_version is %1, meta says '%2'"_s.arg(version.toString(), *stamped)};
+    });
+}
+
+Finding checkMeta(const SqlConnection& connection)
+{
+    const auto version = connection.value(u"PRAGMA user_version"_s);
+    if (!version)
+        return tl::unexpected(version.error());
+    const auto steps = stepsTo(version->toInt());
+    std::map<QByteArray, QByteArray> held;
+    const auto take = [&](const Row& row) -> Logged<void> {
+        held[row.bytes(0)] = row.bytes(1);
+        return {};
+    };
+    if (auto done = connection.each(u"SELECT %1 FROM meta"_s.arg(storedTexts({u"key"_s, u"value"_s})), {}, take); !done)
+        return tl::unexpected(done.error());
+    const QString origin = QString::fromUtf8(held["origin"]);
+    held.erase(photosLostKey().toUtf8()); // checkBlobs() counts them
+    const std::map<QByteArray, QByteArray> wanted{
+        {"schema_version", QByteArray::number(steps.back().version)},
+        {"min_compatible_version", QByteArray::number(steps.back().oldestProgram)},
+        {"origin", QUuid::fromString(origin).toByteArray(QUuid::WithoutBraces)},
+    };
+    if (held != wanted)
+        return Break{u"schema"_s, u"meta is not as this program makes it"_s};
+    const auto stray = connection.value(
+        u"SELECT 1 FROM event WHERE NOT EXISTS (SELECT 1 FROM event WHERE origin = ?) LIMIT 1"_s, {origin});
+    return stray.map([&](const QVariant& any) -> std::optional<Break> {
+        if (!any.isValid())
+            return std::nullopt;
+        return Break{u"schema"_s, u"meta: origin is '%1', of which no event is there"_s.arg(origin)};
     });
 }
 

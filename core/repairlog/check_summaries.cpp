@@ -71,14 +71,21 @@ public:
         ++m_report.repairs;
         const QString id = textOf(repair.id);
         std::optional<RepairSummary> held;
+        const QStringList texts{u"job"_s,     u"panel"_s,  u"substrate"_s, u"damage_kind"_s,
+                                u"station"_s, u"person"_s, u"job_key"_s,   u"panel_key"_s};
+        const std::vector<int> textAt{1, 2, 3, 4, 5, 6, 11, 12};
         const auto take = [&](const Row& row) -> Logged<void> {
             held = readSummary(row);
+            for (int i = 0; i < int(texts.size()); ++i)
+                if (row.text(textAt[std::size_t(i)]).toUtf8() != row.bytes(13 + i))
+                    m_break = breakIn(id, u"its %1 is no text"_s.arg(texts[i]));
             if (row.text(11) != comparable(held->job) || row.text(12) != comparable(held->panel))
                 m_break = breakIn(id, u"job_key or panel_key is not of its job and panel"_s);
             return {};
         };
-        auto done = m_connection.each(
-            u"SELECT %1, job_key, panel_key FROM summary WHERE repair = ?"_s.arg(summaryColumns()), {id}, take);
+        auto done = m_connection.each(u"SELECT %1, job_key, panel_key, %2 FROM summary WHERE repair = ?"_s.arg(
+                                          summaryColumns(), storedTexts(texts)),
+                                      {id}, take);
         if (done && !m_break)
             m_break = held ? difference(*held, summaryOf(repair, m_person)) : breakIn(id, u"it has no summary"_s);
         return done;

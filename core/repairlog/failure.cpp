@@ -17,6 +17,9 @@ LogTrouble troubleOf(int code)
     constexpr int shmSize = 4874; // SQLITE_IOERR_SHMSIZE: no room to grow the shared index of the WAL
     if (code == shmSize)
         return LogTrouble::DiskFull;
+    constexpr int readOnlyRollback = 776; // SQLITE_READONLY_ROLLBACK: cut off while it was made; a writer mends it
+    if (code == readOnlyRollback)
+        return LogTrouble::CannotOpen;
     switch (code & 0xff) {
     case 5: // SQLITE_BUSY
     case 6:

@@ -104,7 +104,7 @@ bool isCutShort(const QString& path)
 Logged<Probe> soundAt(const QString& path)
 {
     const auto found = probe(path);
-    if (!found || found->found != Found::Log)
+    if (!found || found->found != Found::Log || found->cutOff)
         return found;
     if (auto sound = check(*found); !sound)
         return tl::unexpected(sound.error());

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "repairlog/merge.h"
 
+#include "exchange/events.h"
 #include "repairlog/disk.h"
 #include "repairlog/failure.h"
 #include "repairlog/gate.h"
@@ -66,13 +67,35 @@ Logged<qint64> partingOf(const SqlConnection& here, const SqlConnection& there, 
     return differ;
 }
 
+/// The entry that a chain was brought in, at the end of this bench's own.
+Logged<void> record(const SqlConnection& here, const QString& own, const MergedChain& chain, const MergedBy& by)
+{
+    const auto head = headOf(here, own);
+    if (!head)
+        return tl::unexpected(head.error());
+    const Payload payload = LogMerged{chain.origin, chain.added, chain.there, chain.head};
+    EventRecord record;
+    record.previousHash = head->hash;
+    record.origin = own;
+    record.seq = head->count + 1;
+    record.repair = textOf(benchSubject());
+    record.kind = kindOf(payload);
+    record.kindVersion = kindVersionOf(payload);
+    record.at = by.at;
+    record.person = by.person;
+    record.localDay = localDay(by.at);
+    record.payload = encodePayload(payload);
+    record.hash = chainHash(record);
+    return insertRecord(here, record);
+}
+
 class Merging {
 public:
     Merging(const SqlConnection& here, const SqlConnection& there)
         : m_here(here), m_there(there), m_transfer(there, here)
     {}
 
-    Logged<MergeReport> run(const Heads& heads)
+    Logged<MergeReport> run(const Heads& heads, const std::optional<MergedBy>& by)
     {
         const auto own = metaValue(m_here, u"origin"_s);
         if (!own)
@@ -87,6 +110,10 @@ public:
             return tl::unexpected(done.error());
         m_report.added = m_transfer.events();
         m_report.repairs = m_transfer.repairs();
+        for (const MergedChain& each : m_report.chains)
+            if (by && each.added > 0)
+                if (auto told = record(m_here, *own, each, *by); !told)
+                    return tl::unexpected(told.error());
         return m_report;
     }
 
@@ -143,12 +170,13 @@ private:
     MergeReport m_report;
 };
 
-Logged<MergeReport> mergeInto(const SqlConnection& here, const SqlConnection& there, const Heads& heads)
+Logged<MergeReport> mergeInto(const SqlConnection& here, const SqlConnection& there, const Heads& heads,
+                              const std::optional<MergedBy>& by)
 {
     auto transaction = Transaction::begin(here, Transaction::Kind::Write);
     if (!transaction)
         return tl::unexpected(transaction.error());
-    auto report = Merging(here, there).run(heads);
+    auto report = Merging(here, there).run(heads, by);
     if (!report)
         return report;
     if (auto done = transaction->commit(); !done)
@@ -163,7 +191,8 @@ bool MergeReport::conflicts() const
     return std::ranges::any_of(chains, [](const MergedChain& each) { return each.partsAt != 0; });
 }
 
-Logged<MergeReport> mergeLog(const QString& path, const QString& from, MergeMode mode)
+Logged<MergeReport> mergeLog(const QString& path, const QString& from, MergeMode mode,
+                             const std::optional<MergedBy>& by)
 {
     if (mode == MergeMode::DryRun) { // on a copy, which may be changed
         const disk::Temporary copy(disk::partNameFor(QDir::temp().filePath(u"strandbench"_s)));
@@ -188,7 +217,7 @@ Logged<MergeReport> mergeLog(const QString& path, const QString& from, MergeMode
     const auto here = openToWrite(path);
     if (!here)
         return tl::unexpected(here.error());
-    return mergeInto(**here, **there, verified->heads);
+    return mergeInto(**here, **there, verified->heads, by);
 }
 
 } // namespace strandbench

@@ -40,10 +40,18 @@ enum class MergeMode {
     Write,
 };
 
+/// Who brings it in, and when.
+struct MergedBy {
+    QString person;
+    Instant at;
+};
+
 /// Brings what `from` holds and `path` lacks into `path`, in one transaction; a second time adds nothing. `from` is
 /// verified first, and only read: Damaged with its place where it does not hold. A chain that parts is told, and left
 /// as it is here; the others are brought in. A repair belongs to the bench that took it in: one with events of two
-/// benches is Damaged. Whoever calls it holds the log's WriterLock.
-[[nodiscard]] Logged<MergeReport> mergeLog(const QString& path, const QString& from, MergeMode mode);
+/// benches is Damaged. With `by`, a LogMerged of every bench of which something was added is written with it. Whoever
+/// calls it holds the log's WriterLock.
+[[nodiscard]] Logged<MergeReport> mergeLog(const QString& path, const QString& from, MergeMode mode,
+                                           const std::optional<MergedBy>& by = std::nullopt);
 
 } // namespace strandbench

@@ -6,6 +6,7 @@
 
 #include <QFile>
 #include <QFileInfo>
+#include <QtEndian>
 
 #include <unistd.h>
 
@@ -30,7 +31,7 @@ Logged<Probe> probeMissing(const QFileInfo& info)
         return failed(LogTrouble::CannotOpen, u"there is no folder %1"_s.arg(folder.filePath()));
     if (!allows(folder.filePath(), X_OK))
         return failedBySystem(LogTrouble::CannotOpen, folder.filePath());
-    return Probe{Found::Nothing, info.absoluteFilePath(), Access::Still};
+    return Probe{Found::Nothing, info.absoluteFilePath()};
 }
 
 /// A newer program may have left word that this one still understands its log.
@@ -65,6 +66,41 @@ Logged<Found> judge(const SqlConnection& connection)
     return failed(LogTrouble::NotALog, u"an SQLite file with application id %1"_s.arg(application->toString()));
 }
 
+/// How many pages the file had before the transaction that a rollback journal beside it was written for; nothing when
+/// there is none to roll back. By SQLite's file format: 8 bytes of magic, then four big-endian numbers, the third of
+/// which it is. The locks of a process are on the file, not on its journal, which may be read as any other.
+std::optional<quint32> pagesBeforeCutOff(const QString& path)
+{
+    QFile journal(path + u"-journal"_s);
+    if (!journal.open(QIODevice::ReadOnly))
+        return std::nullopt;
+    const QByteArray head = journal.read(20);
+    if (head.size() < 20 || !head.startsWith(QByteArray::fromHex("d9d505f920a163d7")))
+        return std::nullopt;
+    return qFromBigEndian<quint32>(head.constData() + 16);
+}
+
+/// A file whose making was cut off, or is going on: only then a log has a rollback journal. SQLite rolls it back before
+/// a writer sees the file, and until then most of it says nothing. What began without a page becomes empty again.
+/// Else the application id tells: it is in the first sector, as it was and as it will be.
+Logged<Probe> probeCutOff(Probe found, quint32 pagesBefore)
+{
+    if (pagesBefore == 0)
+        return found;
+    const auto connection = SqlConnection::open(found.path, Access::Still);
+    if (!connection)
+        return tl::unexpected(connection.error());
+    const auto application = (*connection)->value(u"PRAGMA application_id"_s);
+    if (!application)
+        return tl::unexpected(application.error());
+    if (application->toLongLong() != logApplicationId)
+        return failed(LogTrouble::NotALog, u"an SQLite file with application id %1"_s.arg(application->toString()));
+    found.found = Found::Log;
+    found.cutOff = true;
+    found.reading = Access::ReadOnly;
+    return found;
+}
+
 } // namespace
 
 bool hasWal(const QString& path) { return QFileInfo::exists(path + u"-wal"_s); }
@@ -76,7 +112,7 @@ Logged<Probe> probe(const QString& path)
     const QFileInfo info(path);
     if (!info.exists())
         return probeMissing(info);
-    Probe found{Found::Empty, info.canonicalFilePath(), Access::Still};
+    Probe found{Found::Empty, info.canonicalFilePath()};
     if (info.isDir())
         return failed(LogTrouble::CannotOpen, u"%1 is a folder"_s.arg(path));
     if (!info.isFile())
@@ -87,6 +123,8 @@ Logged<Probe> probe(const QString& path)
         return found;
     if (info.size() < smallestDatabase)
         return failed(LogTrouble::NotADatabase, u"%1 has only %2 bytes"_s.arg(path).arg(info.size()));
+    if (const auto pagesBefore = pagesBeforeCutOff(found.path))
+        return probeCutOff(found, *pagesBefore);
     if (hasWal(found.path))
         found.reading = Access::ReadOnly;
     const auto connection = SqlConnection::open(found.path, found.reading);

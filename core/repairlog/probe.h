@@ -8,13 +8,15 @@ namespace strandbench {
 
 enum class Found {
     Nothing, ///< no file, but a folder that could hold one
-    Empty,   ///< a file without bytes, or an SQLite file without anything in it: may become a log
+    Empty,   ///< a file without bytes, an SQLite file without anything in it, or one whose first transaction was cut
+             ///< off: may become a log
     Log,
 };
 
 struct Probe {
     Found found = Found::Nothing;
-    QString path;                   ///< absolute, links followed
+    QString path;        ///< absolute, links followed
+    bool cutOff = false; ///< while it was made or brought up to a version: a writer rolls that back before it reads
     Access reading = Access::Still; ///< how to read it without leaving a trace
 };
 

@@ -22,22 +22,4 @@ Logged<RestoreReport> restoreAndRecord(const QString& path, const QString& backu
     return report;
 }
 
-Logged<MergeReport> mergeAndRecord(const QString& path, const QString& from, const QString& person, const Instant& now)
-{
-    auto report = mergeLog(path, from, MergeMode::Write);
-    if (!report || report->added == 0)
-        return report;
-    const auto log = RepairLog::open(path, LogMode::ReadWrite);
-    if (!log)
-        return tl::unexpected(log.error());
-    for (const MergedChain& each : report->chains) {
-        if (each.added == 0)
-            continue;
-        const LogMerged merged{each.origin, each.added, each.there, each.head};
-        if (const auto written = (*log)->append({benchSubject(), person, merged, now, {}}); !written)
-            return tl::unexpected(written.error());
-    }
-    return report;
-}
-
 } // namespace strandbench

@@ -56,7 +56,7 @@ struct RepairLog::Connection {
 
     struct Written {
         Event event;
-        std::optional<Repair> repair; ///< empty for an event of a lot
+        std::optional<Repair> repair; ///< empty for an event of a lot, and for one that was there
     };
 
     std::unique_ptr<SqlConnection> sql;
@@ -75,6 +75,8 @@ struct RepairLog::Connection {
     [[nodiscard]] Logged<void> refuseStrayCorrection(const Event& event, const Corrected& correction) const;
     /// What depends on more than the repair itself.
     [[nodiscard]] Logged<void> refuse(const Event& event) const;
+    /// The newest event when it is this very act, told again.
+    [[nodiscard]] Logged<std::optional<Event>> toldBefore(const EventDraft& draft, const EventRecord& record) const;
     [[nodiscard]] Logged<Event> follow(EventRecord& record) const;
     /// The repair as it is after the event; empty for an event of a lot. DoesNotFollow when it cannot follow.
     [[nodiscard]] Logged<std::optional<Repair>> after(const Event& event);
@@ -177,6 +179,21 @@ Logged<void> RepairLog::Connection::refuse(const Event& event) const
     return {};
 }
 
+Logged<std::optional<Event>> RepairLog::Connection::toldBefore(const EventDraft& draft, const EventRecord& record) const
+{
+    const auto last = lastRecord(*sql, origin);
+    if (!last)
+        return tl::unexpected(last.error());
+    if (!*last || !isSameAct(**last, record))
+        return std::optional<Event>();
+    const auto whole = hasBlobs(*sql, **last, draft.blobs);
+    if (!whole)
+        return tl::unexpected(whole.error());
+    if (!*whole)
+        return std::optional<Event>();
+    return readEvent(**last).map([](const Event& event) { return std::optional(event); });
+}
+
 /// Gives a record its place at the end of the chain. The event is what will be read back, not what was
 /// handed in.
 Logged<Event> RepairLog::Connection::follow(EventRecord& record) const
@@ -222,6 +239,11 @@ Logged<std::optional<Repair>> RepairLog::Connection::after(const Event& event)
 
 Logged<RepairLog::Connection::Written> RepairLog::Connection::write(const EventDraft& draft, EventRecord& record)
 {
+    const auto before = toldBefore(draft, record);
+    if (!before)
+        return tl::unexpected(before.error());
+    if (*before)
+        return Written{**before, std::nullopt};
     const auto event = follow(record);
     if (!event)
         return tl::unexpected(event.error());
@@ -330,15 +352,9 @@ Logged<std::vector<Event>> RepairLog::after(qint64 seq) const
 
 Logged<std::optional<Instant>> RepairLog::lastWritten() const
 {
-    std::optional<Instant> last;
-    const auto take = [&](const Row& row) -> Logged<void> {
-        last = readRecord(row).at;
-        return {};
-    };
-    return m_connection->sql
-        ->each(u"SELECT %1 FROM event WHERE origin = ? ORDER BY seq DESC LIMIT 1"_s.arg(recordColumns()),
-               {m_connection->origin}, take)
-        .map([&] { return last; });
+    return lastRecord(*m_connection->sql, m_connection->origin).map([](const std::optional<EventRecord>& last) {
+        return last ? std::optional(last->at) : std::nullopt;
+    });
 }
 
 Logged<std::vector<Event>> RepairLog::eventsOfLots(const QString& fromLocalDay) const

@@ -36,6 +36,44 @@ EventRecord readRecord(const Row& row)
     return record;
 }
 
+QString storedTexts(const QStringList& columns)
+{
+    QStringList casts;
+    for (const QString& column : columns)
+        casts << u"CAST(%1 AS BLOB)"_s.arg(column);
+    return casts.join(u", "_s);
+}
+
+QStringList recordTexts() { return {u"origin"_s, u"repair"_s, u"kind"_s, u"boot_id"_s, u"person"_s, u"local_day"_s}; }
+
+bool readsAsStored(const EventRecord& record, const Row& row, int firstText)
+{
+    const QStringList texts{record.origin,    record.repair, record.kind,
+                            record.at.bootId, record.person, record.localDay};
+    for (qsizetype i = 0; i < texts.size(); ++i)
+        if (texts[i].toUtf8() != row.bytes(firstText + int(i)))
+            return false;
+    return record.at.utcOffsetSeconds == row.integer(9); // of which only the lower half is read
+}
+
+Logged<std::optional<EventRecord>> lastRecord(const SqlConnection& connection, const QString& origin)
+{
+    std::optional<EventRecord> last;
+    const auto take = [&](const Row& row) -> Logged<void> {
+        last = readRecord(row);
+        return {};
+    };
+    return connection
+        .each(u"SELECT %1 FROM event WHERE origin = ? ORDER BY seq DESC LIMIT 1"_s.arg(recordColumns()), {origin}, take)
+        .map([&] { return last; });
+}
+
+bool isSameAct(const EventRecord& one, const EventRecord& other)
+{
+    return one.repair == other.repair && one.kind == other.kind && one.kindVersion == other.kindVersion &&
+           one.at == other.at && one.person == other.person && one.payload == other.payload;
+}
+
 Logged<void> insertRecord(const SqlConnection& connection, const EventRecord& record)
 {
     return connection.run(u"INSERT INTO event ("_s + recordColumns() +
@@ -106,6 +144,20 @@ Logged<void> insertBlob(const SqlConnection& connection, const EventRecord& reco
     return connection.run(u"INSERT INTO event_blob (origin, seq, hash) SELECT ?, ?, ? WHERE NOT EXISTS "
                           "(SELECT 1 FROM event_blob WHERE origin = ? AND seq = ? AND hash = ?)"_s,
                           {record.origin, record.seq, hash, record.origin, record.seq, hash});
+}
+
+Logged<bool> hasBlobs(const SqlConnection& connection, const EventRecord& record, const std::vector<QByteArray>& blobs)
+{
+    for (const QByteArray& bytes : blobs) {
+        const auto linked =
+            connection.value(u"SELECT 1 FROM event_blob WHERE origin = ? AND seq = ? AND hash = ?"_s,
+                             {record.origin, record.seq, QCryptographicHash::hash(bytes, QCryptographicHash::Sha256)});
+        if (!linked)
+            return tl::unexpected(linked.error());
+        if (!linked->isValid())
+            return false;
+    }
+    return true;
 }
 
 RepairSummary summaryOf(const Repair& repair, const QString& person)

@@ -10,6 +10,17 @@ namespace strandbench {
 /// The columns of `event` that readRecord() takes, in its order.
 [[nodiscard]] QString recordColumns();
 [[nodiscard]] EventRecord readRecord(const Row& row);
+/// Text columns as the bytes that are stored, separated by commas. SQLite and Qt turn bytes that are no UTF-8 into
+/// letters that others have too, so that a text may read as before and yet have been changed.
+[[nodiscard]] QString storedTexts(const QStringList& columns);
+/// The text columns of `event`, and whether what storedTexts() gives of them, from column `firstText` on after
+/// recordColumns(), is what a record reads; so also of the one number that does not fit whole into a record.
+[[nodiscard]] QStringList recordTexts();
+[[nodiscard]] bool readsAsStored(const EventRecord& record, const Row& row, int firstText);
+/// The newest record of a chain; nothing of an empty one.
+[[nodiscard]] Logged<std::optional<EventRecord>> lastRecord(const SqlConnection& connection, const QString& origin);
+/// Whether two records are of one tap: all is the same but the place in the chain, and the day that follows from it.
+[[nodiscard]] bool isSameAct(const EventRecord& one, const EventRecord& other);
 [[nodiscard]] Logged<void> insertRecord(const SqlConnection& connection, const EventRecord& record);
 
 /// The event that a record holds; Damaged when its payload does not read.
@@ -25,6 +36,9 @@ namespace strandbench {
 /// Stores the bytes by their SHA-256, once, and links them to the event.
 [[nodiscard]] Logged<void> insertBlob(const SqlConnection& connection, const EventRecord& record,
                                       const QByteArray& bytes);
+/// Whether all of these bytes are linked to the event.
+[[nodiscard]] Logged<bool> hasBlobs(const SqlConnection& connection, const EventRecord& record,
+                                    const std::vector<QByteArray>& blobs);
 
 /// What the fold says of a repair, as its summary. `person` is the newest event's.
 [[nodiscard]] RepairSummary summaryOf(const Repair& repair, const QString& person);

@@ -107,13 +107,6 @@ Logged<int> userVersion(const SqlConnection& connection)
     return connection.value(u"PRAGMA user_version"_s).map([](const QVariant& held) { return held.toInt(); });
 }
 
-Logged<void> setMeta(const SqlConnection& connection, const QString& key, const QString& value)
-{
-    return connection.run(
-        u"INSERT INTO meta (key, value) VALUES (?, ?) ON CONFLICT (key) DO UPDATE SET value = excluded.value"_s,
-        {key, value});
-}
-
 Logged<void> stamp(const SqlConnection& connection, const Migration& step, bool isNew)
 {
     auto done = setMeta(connection, u"schema_version"_s, QString::number(step.version));
@@ -147,6 +140,15 @@ Logged<void> take(const SqlConnection& connection, const Migration& step)
 }
 
 } // namespace
+
+QString photosLostKey() { return u"photos_lost"_s; }
+
+Logged<void> setMeta(const SqlConnection& connection, const QString& key, const QString& value)
+{
+    return connection.run(
+        u"INSERT INTO meta (key, value) VALUES (?, ?) ON CONFLICT (key) DO UPDATE SET value = excluded.value"_s,
+        {key, value});
+}
 
 const std::vector<Migration>& migrations()
 {

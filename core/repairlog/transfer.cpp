@@ -3,6 +3,7 @@
 
 #include "repairlog/failure.h"
 #include "repairlog/rows.h"
+#include "repairlog/schema.h"
 
 #include <QCryptographicHash>
 
@@ -57,6 +58,13 @@ Logged<void> Transfer::take(const EventRecord& record)
     for (const QByteArray& hash : blobsOf(record))
         if (auto done = takeBlob(record, hash); !done)
             return done;
+    if (const auto* photo = std::get_if<PhotoTaken>(&event->payload)) {
+        const auto linked = m_to.value(u"SELECT 1 FROM event_blob WHERE origin = ? AND seq = ? AND hash = ?"_s,
+                                       {record.origin, record.seq, photo->hash});
+        if (!linked)
+            return tl::unexpected(linked.error());
+        m_photosLost += linked->isValid() ? 0 : 1;
+    }
     if (subjectOf(event->payload) == Subject::Repair)
         m_changed.insert(record.repair);
     ++m_events;
@@ -68,7 +76,15 @@ Logged<void> Transfer::finish()
     for (const QString& repair : m_changed)
         if (auto done = summarise(m_to, repair); !done)
             return done;
-    return {};
+    return m_photosLost > 0 ? noteLostPhotos() : Logged<void>();
+}
+
+Logged<void> Transfer::noteLostPhotos()
+{
+    const auto before = metaValue(m_to, photosLostKey());
+    if (!before)
+        return tl::unexpected(before.error());
+    return setMeta(m_to, photosLostKey(), QString::number(before->toLongLong() + m_photosLost));
 }
 
 } // namespace strandbench

@@ -18,7 +18,8 @@ public:
     /// The caller has seen that the event follows on the receiving log's chain. Blobs that the sending log cannot give
     /// are counted, and left out.
     [[nodiscard]] Logged<void> take(const EventRecord& record);
-    /// Folds every repair that was changed, and writes its summary. Damaged when its events do not fold.
+    /// Folds every repair that was changed, and writes its summary; how many photos have no bytes any more is kept, so that
+    /// verifying knows of them. Damaged when its events do not fold.
     [[nodiscard]] Logged<void> finish();
 
     [[nodiscard]] qint64 events() const { return m_events; }
@@ -26,6 +27,7 @@ public:
     [[nodiscard]] qint64 blobsMissing() const { return m_blobsMissing; }
 
 private:
+    [[nodiscard]] Logged<void> noteLostPhotos();
     [[nodiscard]] std::vector<QByteArray> blobsOf(const EventRecord& record);
     [[nodiscard]] Logged<void> takeBlob(const EventRecord& record, const QByteArray& hash);
 
@@ -34,6 +36,7 @@ private:
     std::set<QString> m_changed; ///< repairs, by the text of their id
     qint64 m_events = 0;
     qint64 m_blobsMissing = 0;
+    qint64 m_photosLost = 0;
 };
 
 } // namespace strandbench

@@ -28,7 +28,7 @@ std::optional<QByteArray> parseHead(const QString& hex)
 /// from happening: a changed event is worse than a guard that is off.
 Finding firstBreak(const SqlConnection& connection, const QByteArray& expected, VerifyReport& report)
 {
-    const bool ours = report.schemaVersion == currentVersion();
+    const bool ours = report.schemaVersion <= currentVersion();
     std::optional<Break> headIsMissing;
     const std::vector<std::function<Finding()>> checks{
         [&] { return checkIntegrity(connection); },
@@ -41,6 +41,7 @@ Finding firstBreak(const SqlConnection& connection, const QByteArray& expected, 
         },
         [&] { return checkRepairs(connection, report); },
         [&] { return checkBlobs(connection); },
+        [&] { return ours ? checkMeta(connection) : Finding(std::nullopt); },
         [&] { return ours ? checkGuards(connection) : Finding(std::nullopt); },
     };
     for (const auto& check : checks)

@@ -84,6 +84,23 @@ TEST_F(Merge, EachIntoTheOtherAndAThirdThroughOneEndAlike)
     EXPECT_EQ(cleanly(third).heads, heads);
 }
 
+TEST_F(Merge, IsItselfAnEntryOfTheLog)
+{
+    const ChainHead their = headAt(theirs);
+    ASSERT_TRUE(mergeLog(ours, theirs, MergeMode::Write, MergedBy{u"R. Quist"_s, moment(9000)}));
+    ASSERT_TRUE(mergeLog(ours, theirs, MergeMode::Write, MergedBy{u"R. Quist"_s, moment(9900)}));
+    const auto told = *openAt(ours)->events(benchSubject());
+    ASSERT_EQ(told.size(), 1U) << "once, and not where nothing was added";
+    EXPECT_EQ(std::get<LogMerged>(told.front().payload),
+              (LogMerged{their.origin, their.count, their.count, their.hash}));
+    EXPECT_EQ(told.front().person, u"R. Quist"_s);
+    const QString fresh = at(u"fresh.db"_s);
+    static_cast<void>(openAt(fresh));
+    ASSERT_TRUE(mergeLog(fresh, theirs, MergeMode::Write, MergedBy{u"R. Quist"_s, moment(9000)}));
+    static_cast<void>(cleanly(ours));
+    static_cast<void>(cleanly(fresh));
+}
+
 TEST_F(Merge, ADryRunSaysTheSameAndChangesNothing)
 {
     const auto before = contentsOf(folder());

@@ -4,6 +4,8 @@
 
 #include "two_logs.h"
 
+#include <QCryptographicHash>
+
 #include <csignal>
 
 using namespace Qt::StringLiterals;
@@ -71,6 +73,27 @@ TEST_F(Rescue, AfterAChangedEventTheRestIsKeptAsText)
     ASSERT_EQ(lines.size(), count - 19);
     EXPECT_TRUE(lines.front().contains("\"hash_holds\":false"));
     EXPECT_TRUE(lines.back().contains("\"hash_holds\":true"));
+}
+
+TEST_F(Rescue, APhotoWhoseBytesAreLostIsKnownToBeLost)
+{
+    const QByteArray bytes(9000, 'p');
+    const QByteArray hash = QCryptographicHash::hash(bytes, QCryptographicHash::Sha256);
+    {
+        const auto log = open();
+        const QUuid id = log->openRepairs()->front().repair;
+        EventDraft photo = draft(id, PhotoTaken{PhotoMoment::AsFound, hash, u"image/jpeg"_s}, 9000);
+        photo.blobs = {bytes};
+        ASSERT_TRUE(log->append(photo));
+    }
+    tamper("DROP TRIGGER blob_no_update; UPDATE blob SET bytes = x'00' WHERE length(bytes) = 9000");
+    const qint64 count = RepairLog::open(path(), LogMode::ReadOnly).value()->head()->count;
+    const auto report = rescueLog(path(), saved());
+    ASSERT_TRUE(report) << qPrintable(report.error().detail);
+    EXPECT_EQ(report->blobsMissing, 1);
+    EXPECT_EQ(cleanly(saved()).events, count);
+    ASSERT_EQ(Referee(saved()).run("UPDATE meta SET value = '2' WHERE key = 'photos_lost'"), "");
+    EXPECT_EQ(verifyLog(saved())->breaksAt, u"blob"_s) << "and no more than was known";
 }
 
 TEST_F(Rescue, WithoutItsOriginItIsTakenForItsFirstEventsBench)

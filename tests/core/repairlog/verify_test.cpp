@@ -141,7 +141,7 @@ TEST_F(Verify, ATidyCutShowsOnlyBesideAHeadWrittenDown)
     const QString printed = QString::fromLatin1(head.hash.toHex());
     EXPECT_TRUE(verifyLog(path(), printed)->clean);
     tamper("DELETE FROM event WHERE repair = '" + second.toByteArray(QUuid::WithoutBraces) +
-           "'; DELETE FROM event_blob; DELETE FROM summary WHERE job = '77'");
+           "'; DELETE FROM event_blob; DELETE FROM blob; DELETE FROM summary WHERE job = '77'");
     EXPECT_TRUE(verifyLog(path())->clean) << "a chain without a key cannot know";
     const auto report = verifyLog(path(), printed);
     ASSERT_TRUE(report);
