@@ -60,6 +60,15 @@ Logged<void> copy(const QString& path, const QString& to)
     return (*connection)->run(u"VACUUM INTO ?"_s, {to});
 }
 
+/// What does not verify is a failure here.
+Logged<VerifyReport> verified(const QString& path)
+{
+    auto report = verifyLog(path);
+    if (report && !report->clean)
+        return failed(LogTrouble::Damaged, u"%1: %2"_s.arg(report->breaksAt, report->where));
+    return report;
+}
+
 Logged<void> sync(const QString& path, int flags)
 {
     const int file = ::open(QFile::encodeName(path).constData(), flags | O_CLOEXEC);
@@ -97,15 +106,16 @@ Logged<VerifyReport> backupLog(const QString& path, const QString& to)
 {
     if (auto free = checkTarget(to); !free)
         return tl::unexpected(free.error());
+    // Copying leaves some damage behind, that of an index for one: the copy would hold, and nobody would be told.
+    if (auto whole = verified(path); !whole)
+        return whole;
     const QFileInfo target(to);
     const Temporary part(target.absoluteFilePath() + u".part-"_s + QUuid::createUuid().toString(QUuid::WithoutBraces));
     if (auto done = copy(path, part.path()); !done)
         return tl::unexpected(done.error());
-    const auto report = verifyLog(part.path());
+    const auto report = verified(part.path());
     if (!report)
         return report;
-    if (!report->clean)
-        return failed(LogTrouble::Damaged, u"%1: %2"_s.arg(report->breaksAt, report->where));
     auto done = sync(part.path(), O_RDONLY)
                     .and_then([&] { return putInPlace(part.path(), target.absoluteFilePath()); })
                     .and_then([&] { return sync(target.absolutePath(), O_RDONLY | O_DIRECTORY); });
