@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A repair's events, as a log may hold them that was written anew: a line each, of which the first byte chooses the kind
-// ('A' the first), the second how much later it was told, the rest is the payload. An event that does not follow changes
-// nothing; of what follows, all that the bench shows can be said.
+// A repair's events, as a log may hold them that was written anew: a line each, of which the first byte chooses the
+// kind ('A' the first), the second how much later it was told, the rest is the payload. An event that does not follow
+// changes nothing; of what follows, all that the bench shows can be said.
 #include "exchange/events.h"
 #include "exchange/sheets.h"
 #include "fuzz.h"
