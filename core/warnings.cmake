@@ -35,3 +35,13 @@ if(STRANDBENCH_SANITIZE)
     $<$<CXX_COMPILER_ID:GNU>:-Wno-maybe-uninitialized>)
   target_link_options(strandbench_flags INTERFACE -fsanitize=address,undefined)
 endif()
+if(STRANDBENCH_FUZZ)
+  if(NOT CMAKE_CXX_COMPILER_ID STREQUAL "Clang")
+    message(FATAL_ERROR "STRANDBENCH_FUZZ needs clang: configure with --preset fuzz")
+  endif()
+  target_compile_options(strandbench_flags INTERFACE
+    -fsanitize=fuzzer-no-link,address,undefined,float-cast-overflow  # what a parser may do wrong, and what was reached
+    -fno-sanitize-recover=all -fno-omit-frame-pointer)
+  target_compile_definitions(strandbench_flags INTERFACE _GLIBCXX_ASSERTIONS) # an index beyond the end is a find too
+  target_link_options(strandbench_flags INTERFACE -fsanitize=address,undefined)
+endif()

@@ -17,21 +17,6 @@ constexpr int breakEvery = 8;
 
 } // namespace
 
-Checked<QString> readLot(const QString& text)
-{
-    const QString lot = text.trimmed();
-    const auto refuse = [&](FaultKind kind, const QString& allowed) {
-        return tl::unexpected(Faults{{u"lot"_s, lot, kind, {allowed}}});
-    };
-    if (lot.isEmpty())
-        return refuse(FaultKind::Empty, {});
-    if (lot.size() > longestLot)
-        return refuse(FaultKind::TooLong, QString::number(longestLot));
-    if (!std::all_of(lot.begin(), lot.end(), [](QChar c) { return c.isPrint(); }))
-        return refuse(FaultKind::NotReadable, u"L7"_s);
-    return lot;
-}
-
 QString lotInUse(const Settings& settings, const QString& key)
 {
     const auto kept = settings.lots.find(key);

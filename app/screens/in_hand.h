@@ -5,18 +5,13 @@
 #include "bench/settings.h"
 #include "quantity/fault.h"
 #include "repair/mixing.h"
+#include "screens/scan_text.h"
 
 namespace strandbench {
 
 struct Surroundings;
 
 namespace inhand {
-
-/// The longest lot that is kept, in characters.
-inline constexpr int longestLot = 24;
-
-/// A lot as keyed in or scanned, without spaces around it: 1 to 24 printable characters.
-[[nodiscard]] Checked<QString> readLot(const QString& text);
 
 /// The lot in use of a sheet or of hardenerKey; empty: not told.
 [[nodiscard]] QString lotInUse(const Settings& settings, const QString& key);

@@ -2,6 +2,7 @@
 #include "screens/note_screens.h"
 
 #include "screens/choice_screen.h"
+#include "screens/scan_text.h"
 #include "theme/sizes.h"
 #include "touch/fit_column.h"
 #include "words/notes.h"
@@ -144,7 +145,7 @@ NoteTextScreen::NoteTextScreen(const Surroundings& around, const Spec& spec, QWi
 
 bool NoteTextScreen::scanned(const QString& text)
 {
-    if (!std::all_of(text.begin(), text.end(), [](QChar c) { return c.isPrint(); }))
+    if (!isShowable(text))
         showTrouble(Says::tr("The code holds a control character."), Says::tr("It is not written down."));
     else
         m_keys->type(m_keys->text().isEmpty() ? text : u' ' + text);

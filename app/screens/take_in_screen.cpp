@@ -3,11 +3,10 @@
 
 #include "bench/settings.h"
 #include "screens/choice_screen.h"
+#include "screens/scan_text.h"
 #include "theme/sizes.h"
 
 #include <QCoreApplication>
-
-#include <algorithm>
 
 using namespace Qt::StringLiterals;
 
@@ -21,16 +20,21 @@ struct Says {
     Q_DECLARE_TR_FUNCTIONS(TakeInScreen)
 };
 
-/// What keeps a scanned text from being a name or a number; empty when nothing does.
-std::optional<QString> scanTrouble(const QString& text)
+/// What keeps a scanned text from being a name or a number, in words; empty when nothing does.
+std::optional<QString> scanTroubleIn(const QString& text)
 {
-    if (text.isEmpty())
+    const auto trouble = scanTrouble(text);
+    if (!trouble)
+        return std::nullopt;
+    switch (*trouble) {
+    case ScanTrouble::Empty:
         return Says::tr("The code is empty.");
-    if (!std::all_of(text.begin(), text.end(), [](QChar c) { return c.isPrint(); }))
+    case ScanTrouble::ControlCharacter:
         return Says::tr("The code holds a control character.");
-    if (text.size() > longestScan)
+    case ScanTrouble::TooLong:
         return Says::tr("The code has %1 characters.").arg(text.size());
-    return std::nullopt;
+    }
+    Q_UNREACHABLE();
 }
 
 QString scanAllowed() { return Says::tr("Scan 1 to %1 letters and figures.").arg(longestScan); }
@@ -84,7 +88,7 @@ void JobNumberScreen::showNumber(const QString& number)
 bool JobNumberScreen::scanned(const QString& text)
 {
     const QString number = text.trimmed();
-    if (const auto trouble = scanTrouble(number))
+    if (const auto trouble = scanTroubleIn(number))
         showTrouble(*trouble, scanAllowed());
     else
         Q_EMIT numberGiven(number);
@@ -152,7 +156,7 @@ Screen* makePanelScreen(const Surroundings& around, const QString& job, std::fun
     ChoiceScreen* screen = makeNames(around, std::move(spec), names, {}, taken, parent);
     screen->onScan([screen, taken](const QString& text) {
         const QString panel = text.trimmed();
-        if (const auto trouble = scanTrouble(panel))
+        if (const auto trouble = scanTroubleIn(panel))
             screen->showTrouble(*trouble, scanAllowed());
         else
             taken(panel);

@@ -32,8 +32,6 @@ private:
 /// The panels of a bus as the workshop calls them, in the person's language: one tile each.
 [[nodiscard]] QStringList panelNames();
 
-/// The greatest number of characters of a scanned job number or panel.
-inline constexpr int longestScan = 24;
 /// How many panels taken in lately stand in front of the rest.
 inline constexpr int mostRecentPanels = 6;
 

@@ -4,6 +4,7 @@
 #include "screens/camera_screen.h"
 #include "screens/note_screens.h"
 #include "screens/photo_screens.h"
+#include "screens/scan_text.h"
 #include "screens/take_in_screen.h"
 #include "shell/bench_window.h"
 
@@ -13,15 +14,6 @@ namespace strandbench {
 namespace {
 
 const Duration scanTold = seconds(5); ///< how long it stands that a scan was not wanted
-
-/// A scan as it can be told: its beginning, on one line.
-QString shownScan(QString text)
-{
-    for (QChar& each : text)
-        if (!each.isPrint())
-            each = u' ';
-    return text.size() <= longestScan ? text : text.left(longestScan) + u'…';
-}
 
 } // namespace
 

@@ -14,7 +14,7 @@ template <class Io, Is<Reading> V> void fields(Io& io, V& v)
 {
     io.temperature(u"air_mk"_s, v.air);
     io.temperature(u"panel_mk"_s, v.panel);
-    io.share(u"humidity_ppm"_s, v.humidity);
+    io.humidity(u"humidity_ppm"_s, v.humidity);
 }
 
 template <class Io, Is<Damage> V> void fields(Io& io, V& v)

@@ -16,6 +16,9 @@ namespace strandbench::grid {
 /// No stored integer lies beyond: up to 15 digits go through a double and back unchanged.
 inline constexpr qint64 greatest = 999'999'999'999'999;
 
+/// The whole, in millionths.
+inline constexpr qint64 one = 1'000'000;
+
 /// The nearest whole number; throws std::logic_error for one that is not finite or beyond the grid.
 [[nodiscard]] qint64 whole(double value);
 

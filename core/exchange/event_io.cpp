@@ -82,6 +82,14 @@ void EventWriter::quantity(const QString& key, qint64 n)
     m_json[key] = n;
 }
 
+void EventWriter::humidity(const QString& key, Fraction q)
+{
+    const qint64 n = grid::millionths(q);
+    if (n < 1 || n > grid::one)
+        throw std::logic_error("a humidity that no air has");
+    m_json[key] = n;
+}
+
 void EventWriter::maybeSeq(const QString& key, const std::optional<qint64>& v)
 {
     if (v && *v < 1)

@@ -27,6 +27,8 @@ public:
     void duration(const QString& key, Duration q) { quantity(key, grid::milliseconds(q)); }
     void temperature(const QString& key, Temperature q) { quantity(key, grid::millikelvin(q)); }
     void share(const QString& key, Fraction q) { quantity(key, grid::millionths(q)); }
+    /// Throws std::logic_error for one that is not above 0 and at most 1, which the reader would refuse.
+    void humidity(const QString& key, Fraction q);
     void thousandths(const QString& key, double v) { quantity(key, grid::whole(v * 1e3)); }
     /// A number or a quantity in SI units, in whole parts of which the key names the size.
     void number(const QString& key, double v, double partsInOne) { quantity(key, grid::whole(v * partsInOne)); }
@@ -125,6 +127,11 @@ public:
     void duration(const QString& key, Duration& q) { q = grid::fromMilliseconds(quantity(key, u"ms")); }
     void temperature(const QString& key, Temperature& q) { q = grid::fromMillikelvin(quantity(key, u"mK")); }
     void share(const QString& key, Fraction& q) { q = grid::fromMillionths(quantity(key, u"ppm")); }
+    /// Above 0 and at most 1: of any other air there is no dew point, and no event was ever written with one.
+    void humidity(const QString& key, Fraction& q)
+    {
+        q = grid::fromMillionths(m_json.integer(key, 1, grid::one, QStringLiteral("ppm")));
+    }
     void thousandths(const QString& key, double& v) { v = static_cast<double>(quantity(key, u"")) / 1e3; }
     void number(const QString& key, double& v, double partsInOne)
     {

@@ -8,7 +8,11 @@
 
 namespace strandbench {
 
-/// One Conflicts fault for every key given twice. `json` must have parsed already.
+/// A key with the path of its object before it; one without any letter is shown as "".
+[[nodiscard]] QString pathWith(const QString& path, const QString& key);
+
+/// One Conflicts fault for every key given twice. `json` must have parsed already. Long paths and values are
+/// cut short with an ellipsis.
 [[nodiscard]] Faults repeatedKeys(const QByteArray& json);
 
 } // namespace strandbench

@@ -295,7 +295,7 @@ void StrictObject::fault(const QString& key, const QString& value, FaultKind kin
     m_faults.push_back({pathOf(key), value, kind, allowed});
 }
 
-QString StrictObject::pathOf(const QString& key) const { return m_path.isEmpty() ? key : m_path + u'.' + key; }
+QString StrictObject::pathOf(const QString& key) const { return pathWith(m_path, key); }
 
 QString StrictObject::shown(const QString& key) const { return shownValue(m_object.value(key)); }
 

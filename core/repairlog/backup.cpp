@@ -7,19 +7,33 @@
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
+namespace {
+
+/// What does not verify is a failure here.
+Logged<VerifyReport> verified(const QString& path)
+{
+    auto report = verifyLog(path);
+    if (report && !report->clean)
+        return failed(LogTrouble::Damaged, u"%1: %2"_s.arg(report->breaksAt, report->where));
+    return report;
+}
+
+} // namespace
+
 Logged<VerifyReport> backupLog(const QString& path, const QString& to)
 {
     if (auto free = disk::checkTarget(to); !free)
         return tl::unexpected(free.error());
+    // Copying leaves some damage behind, that of an index for one: the copy would hold, and nobody would be told.
+    if (auto whole = verified(path); !whole)
+        return whole;
     const QString target = QFileInfo(to).absoluteFilePath();
     const disk::Temporary part(disk::partNameFor(target));
     if (auto done = disk::copyLog(path, part.path()); !done)
         return tl::unexpected(done.error());
-    const auto report = verifyLog(part.path());
+    const auto report = verified(part.path());
     if (!report)
         return report;
-    if (!report->clean)
-        return failed(LogTrouble::Damaged, u"%1: %2"_s.arg(report->breaksAt, report->where));
     auto done =
         disk::syncFile(part.path()).and_then([&] { return disk::putInPlace(part.path(), target); }).and_then([&] {
             return disk::syncFolderOf(target);

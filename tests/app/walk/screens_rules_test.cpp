@@ -4,6 +4,7 @@
 #include "rules_walk.h"
 
 #include "exchange/rules.h"
+#include "screens/scan_text.h"
 #include "screens/take_in_screen.h"
 #include "walk/every_job.h"
 

@@ -144,6 +144,10 @@ TEST(EventPayloads, AreReadStrictly)
          "corrects_seq|0|OutOfRange|1,9223372036854775807,"},
         {"reading_taken", "{\"reading\":{\"air_mk\":1,\"panel_mk\":-1,\"humidity_ppm\":1}}",
          "reading.panel_mk|-1|OutOfRange|0,999999999999999,mK"},
+        {"reading_taken", "{\"reading\":{\"air_mk\":1,\"panel_mk\":1,\"humidity_ppm\":0}}",
+         "reading.humidity_ppm|0|OutOfRange|1,1000000,ppm"},
+        {"reading_taken", "{\"reading\":{\"air_mk\":1,\"panel_mk\":1,\"humidity_ppm\":1000001}}",
+         "reading.humidity_ppm|1000001|OutOfRange|1,1000000,ppm"},
         {"parked", "{\"to\":\"\",\"because\":[\"rust\",4]}", "because[1]||WrongKind|text"},
     };
     for (const Refused& each : cases)

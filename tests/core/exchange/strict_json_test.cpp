@@ -159,7 +159,36 @@ TEST(StrictJson, AKeyGivenTwiceIsAFaultWhereverItStands)
     EXPECT_THAT(faultsOf(parseObject("{\"a\": 1, \"b\": 2, \"a\" : [3, 4]}")), ElementsAre("a|[3, 4]|Conflicts|a,1"));
     EXPECT_THAT(faultsOf(parseObject("{\"l\": [{\"k\": \"}\"}, {\"k\": \"\\\"\", \"\\u006b\": true}]}")),
                 ElementsAre("l[1].k|true|Conflicts|l[1].k,\"\\\"\""));
+    EXPECT_THAT(faultsOf(parseObject("{\"\": {\"\": 1, \"\": 2}}")), ElementsAre("\"\".\"\"|2|Conflicts|\"\".\"\",1"));
     EXPECT_TRUE(parseObject("{\"a\": {\"k\": 1}, \"b\": {\"k\": 1}, \"k\": [[], {}, \"a\", -1.5e3, null]}"));
+}
+
+TEST(StrictJson, AKeyWithoutALetterIsNamedAllTheSame)
+{
+    EXPECT_THAT(reading("{\"\": \"\"}", [](StrictObject&) {}), ElementsAre("at.\"\"||UnknownKey|"));
+}
+
+TEST(StrictJson, WhatIsToldOfAKeyGivenTwiceIsCutShort)
+{
+    const QByteArray deep = QByteArray("{\"key\":").repeated(300);
+    const QByteArray twice = "{\"k\":1,\"k\":\"" + QByteArray(1000, 'x') + "\"}";
+    const auto faults = parseObject(deep + twice + QByteArray(300, '}')).error();
+    ASSERT_THAT(faults, SizeIs(1));
+    EXPECT_EQ(faults[0].field.size(), 201);
+    EXPECT_TRUE(faults[0].field.startsWith(u"…"_s) && faults[0].field.endsWith(u".key.k"_s));
+    EXPECT_EQ(faults[0].value, u'"' + QString(79, u'x') + u'…');
+}
+
+/// A megabyte is the most that the commands read. What grows as its square would take hours here.
+TEST(StrictJson, AMegabyteIsReadAtOnceHoweverItIsMade)
+{
+    const QByteArray longKey = '"' + QByteArray(500'000, 'a') + "\":";
+    const QByteArray list = '[' + QByteArray("0,").repeated(250'000) + "0]";
+    EXPECT_TRUE(parseObject('{' + longKey + list + '}'));
+    const QByteArray deep = ("{\"" + QByteArray(800, 'b') + "\":").repeated(500);
+    EXPECT_TRUE(parseObject(deep + list + QByteArray(500, '}')));
+    const QByteArray twice = '{' + QByteArray("\"k\":0,").repeated(80'000) + "\"k\":0}";
+    EXPECT_THAT(parseObject('{' + longKey + twice + '}').error(), SizeIs(80'000));
 }
 
 } // namespace

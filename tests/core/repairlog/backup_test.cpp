@@ -87,6 +87,26 @@ TEST_F(Backup, NeverReplacesAnything)
     EXPECT_EQ(troubleOf(backupLog(path(), folder() + u"/link"_s)), LogTrouble::CannotOpen) << "through a link";
 }
 
+TEST_F(Backup, OfADamagedIndexIsRefusedThoughACopyWouldNotHaveIt)
+{
+    makeLog(Station::Assess);
+    const QByteArray page =
+        Referee(path()).value("SELECT rootpage FROM sqlite_schema WHERE name = 'sqlite_autoindex_summary_1'");
+    const QByteArray uuid = Referee(path()).value("SELECT repair FROM summary");
+    QFile file(path());
+    ASSERT_TRUE(file.open(QIODevice::ReadWrite));
+    const qint64 start = (page.toLongLong() - 1) * 4096;
+    ASSERT_TRUE(file.seek(start));
+    const auto at = file.read(4096).indexOf(uuid);
+    ASSERT_GE(at, 0);
+    ASSERT_TRUE(file.seek(start + at));
+    ASSERT_TRUE(file.putChar(uuid[0] == 'a' ? 'b' : 'a'));
+    file.close();
+    ASSERT_EQ(verifyLog(path())->breaksAt, u"integrity"_s);
+    EXPECT_EQ(troubleOf(backupLog(path(), copy())), LogTrouble::Damaged);
+    EXPECT_FALSE(QFile::exists(copy()));
+}
+
 TEST_F(Backup, NeedsALogAndAFolder)
 {
     EXPECT_EQ(troubleOf(backupLog(path(), copy())), LogTrouble::CannotOpen);
