@@ -110,8 +110,8 @@ public:
     /// Sets a new PIN once the old one has opened the door; where none is set yet, nothing is asked for.
     void changePin(const QString& person, const QString& old, const QString& next, Supervised done);
     [[nodiscard]] const PinDoor* door() const { return m_parts.door; }
-    /// Opens the door for an act that is more than an event (a restore); what is refused is written. Where no PIN is set
-    /// it stands open: a bench must not be locked out of its own backup.
+    /// Opens the door for an act that is more than an event (a restore); what is refused is written. Where no PIN is
+    /// set it stands open: a bench must not be locked out of its own backup.
     void openDoor(SupervisorAct act, const QString& person, const QString& pin, Supervised done);
     /// The log was found damaged: it is closed for writing, and the red bar says so.
     void logIsDamaged(const LogFailure& what);

@@ -50,9 +50,9 @@ public:
     [[nodiscard]] bool looksOnly() const { return m_looksOnly; }
     [[nodiscard]] LogTrouble lookReason() const { return m_lookReason; }
 
-    /// Writes one event; `then` is called in this object's thread with what became of it. After a trouble of the disk the
-    /// log is opened anew before the next one: OtherLog when what lies there then lacks what was written before. Once it
-    /// is found damaged it is read only, and every event is refused (Damaged).
+    /// Writes one event; `then` is called in this object's thread with what became of it. After a trouble of the disk
+    /// the log is opened anew before the next one: OtherLog when what lies there then lacks what was written before.
+    /// Once it is found damaged it is read only, and every event is refused (Damaged).
     void append(const EventDraft& draft, std::function<void(const Logged<Event>&)> then);
 
     /// Fetches the bytes of a SHA-256 that the log keeps; `then` is called in this object's thread.

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Set-up: how the record is kept safe: backups, the look through the whole log, other logs, a backup in the log's place.
+// Set-up: how the record is kept safe: backups, the look through the whole log, other logs, a backup in the log's
+// place.
 #pragma once
 
 #include "screens/keeping_screens.h"

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The ways of keeping the record: where backups go, which log is brought in or restored, what would come of it, and what
-// came of it.
+// The ways of keeping the record: where backups go, which log is brought in or restored, what would come of it, and
+// what came of it.
 #include "screens/pin_screen.h"
 #include "screens/photo_screens.h"
 #include "screens/set_up_record.h"

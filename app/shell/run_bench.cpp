@@ -114,8 +114,8 @@ std::optional<LogFailure> olderVersion(const QString& path)
     return LogFailure{LogTrouble::OlderVersion, QString::number(*version)};
 }
 
-/// Opens the log to write it; where that cannot be, asks what to do. Empty: the person has closed the program, or (again
-/// is set) put a backup in its place.
+/// Opens the log to write it; where that cannot be, asks what to do. Empty: the person has closed the program, or
+/// (again is set) put a backup in its place.
 std::optional<BenchBook> openLog(Recorder& recorder, const Clock& clock, Start& start, bool& again)
 {
     const QString from = lotsFromDay(clock.now());

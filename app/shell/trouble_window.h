@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a person sees when the log cannot be opened: what is wrong, what to do, and the ways out. Nothing is written into
-// the log.
+// What a person sees when the log cannot be opened: what is wrong, what to do, and the ways out. Nothing is written
+// into the log.
 #pragma once
 
 #include "bench/settings.h"

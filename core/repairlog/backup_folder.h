@@ -36,8 +36,8 @@ inline constexpr int fewestBackups = 2;
 
 /// Writes a backup into a folder, then gives up the oldest of this bench's until `keep` are left (at least
 /// fewestBackups). One that holds more events than the new one is never given up: what it holds may be nowhere else.
-/// Nothing is given up when the new one could not be written and verified. Beside each lies a text with the heads of its
-/// chains, for `verify --expect`.
+/// Nothing is given up when the new one could not be written and verified. Beside each lies a text with the heads of
+/// its chains, for `verify --expect`.
 [[nodiscard]] Logged<BackedUp> backupIntoFolder(const QString& log, const QString& folder, int keep,
                                                 const Instant& now);
 

@@ -83,10 +83,10 @@ public:
     /// Writes one event, its blobs, its day and the repair's summary in one transaction (BEGIN IMMEDIATE). An event
     /// of a lot or of the bench has no summary. DoesNotFollow also for a stop that is nobody's to override, and for a
     /// correction of an event that the repair does not have.
-    /// A repair that another bench took in is not added to (DoesNotFollow). Gone when the file that was opened lies at its
-    /// path no more. On failure nothing is written; but a disk that fails at the very end may leave what is found written
-    /// after a restart. So the draft that the newest event was made of, told again, gives back that event and writes no
-    /// second. The event comes back as it will be read: quantities on the storage grid.
+    /// A repair that another bench took in is not added to (DoesNotFollow). Gone when the file that was opened lies at
+    /// its path no more. On failure nothing is written; but a disk that fails at the very end may leave what is found
+    /// written after a restart. So the draft that the newest event was made of, told again, gives back that event and
+    /// writes no second. The event comes back as it will be read: quantities on the storage grid.
     [[nodiscard]] Logged<Event> append(const EventDraft& draft);
 
     /// Of a repair, or of a lot by its subject; oldest first.
@@ -101,8 +101,8 @@ public:
     [[nodiscard]] Logged<std::vector<Event>> after(qint64 seq) const;
     /// When the newest event of this bench was written; empty of an empty log.
     [[nodiscard]] Logged<std::optional<Instant>> lastWritten() const;
-    /// Both in the order of taking in. Open ones are this bench's own: those of another bench, whose log was brought in,
-    /// go on there. Those of a day are of all benches.
+    /// Both in the order of taking in. Open ones are this bench's own: those of another bench, whose log was brought
+    /// in, go on there. Those of a day are of all benches.
     [[nodiscard]] Logged<std::vector<RepairSummary>> openRepairs() const;
     [[nodiscard]] Logged<std::vector<RepairSummary>> repairsOfDay(const QString& localDay) const;
     /// The bytes of this SHA-256; DoesNotFollow when no event has stored them.

@@ -15,10 +15,10 @@ struct RescueReport {
     bool originGuessed = false; ///< whose log it is could not be read: it is taken to be its first event's bench
 };
 
-/// Writes the beginning of every chain, as far as it holds, as a new log, and what can be read beyond that as text beside
-/// it. The damaged log is only read, from a copy of its bytes: it stays as it is, and nothing is left beside it. A whole
-/// log is rescued whole. Refuses to overwrite (CannotOpen); Damaged or NotADatabase when not even its first page can be
-/// read. No connection of this process may have the log open: its locks would be lost.
+/// Writes the beginning of every chain, as far as it holds, as a new log, and what can be read beyond that as text
+/// beside it. The damaged log is only read, from a copy of its bytes: it stays as it is, and nothing is left beside it.
+/// A whole log is rescued whole. Refuses to overwrite (CannotOpen); Damaged or NotADatabase when not even its first
+/// page can be read. No connection of this process may have the log open: its locks would be lost.
 [[nodiscard]] Logged<RescueReport> rescueLog(const QString& path, const QString& to);
 
 } // namespace strandbench

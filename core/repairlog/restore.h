@@ -22,10 +22,10 @@ struct RestoreReport {
 };
 
 /// Puts a backup in the place of the log, with what the log holds beyond it as far as that can be read and follows. The
-/// earlier log goes into a folder beside it, whole and unchanged. Cut off at any moment, the earlier log is in its place
-/// or a mark says where it is, and nobody writes until it was restored again. A dry run says what would be, and changes
-/// nothing. Damaged when the backup itself does not hold. Whoever calls it holds the log's WriterLock, and no connection
-/// of this process has the log open.
+/// earlier log goes into a folder beside it, whole and unchanged. Cut off at any moment, the earlier log is in its
+/// place or a mark says where it is, and nobody writes until it was restored again. A dry run says what would be, and
+/// changes nothing. Damaged when the backup itself does not hold. Whoever calls it holds the log's WriterLock, and no
+/// connection of this process has the log open.
 [[nodiscard]] Logged<RestoreReport> restoreLog(const QString& path, const QString& backup, MergeMode mode);
 
 } // namespace strandbench

@@ -152,8 +152,8 @@ Logged<void> setMeta(const SqlConnection& connection, const QString& key, const 
 
 const std::vector<Migration>& migrations()
 {
-    // 3 has no tables of its own: from it on a log may hold that it was restored or that another was brought in, which an
-    // older program cannot read.
+    // 3 has no tables of its own: from it on a log may hold that it was restored or that another was brought in, which
+    // an older program cannot read.
     static const std::vector<Migration> all{{1, 1, firstTables() + firstGuards()}, {2, 2, seal()}, {3, 3, {}}};
     return all;
 }

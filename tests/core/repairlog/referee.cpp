@@ -43,4 +43,27 @@ QByteArray Referee::value(const QByteArray& sql) const
     return text;
 }
 
+std::vector<QByteArray> Referee::rows(const QByteArray& sql) const
+{
+    sqlite3_stmt* statement = nullptr;
+    if (sqlite3_prepare_v2(m_handle, sql.constData(), -1, &statement, nullptr) != SQLITE_OK)
+        throw std::runtime_error(sqlite3_errmsg(m_handle));
+    std::vector<QByteArray> rows;
+    int code = SQLITE_ROW;
+    while ((code = sqlite3_step(statement)) == SQLITE_ROW) {
+        QByteArray row;
+        for (int column = 0; column < sqlite3_column_count(statement); ++column) {
+            const int type = sqlite3_column_type(statement, column);
+            const auto* bytes = static_cast<const char*>(sqlite3_column_blob(statement, column));
+            const int size = sqlite3_column_bytes(statement, column);
+            row += QByteArray::number(type) + ':' + QByteArray::number(size) + ':' + QByteArray(bytes, size) + ' ';
+        }
+        rows.push_back(row);
+    }
+    sqlite3_finalize(statement);
+    if (code != SQLITE_DONE)
+        throw std::runtime_error(sqlite3_errmsg(m_handle));
+    return rows;
+}
+
 } // namespace strandbench::test

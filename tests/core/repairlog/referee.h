@@ -5,6 +5,8 @@
 #include <QByteArray>
 #include <QString>
 
+#include <vector>
+
 struct sqlite3;
 
 namespace strandbench::test {
@@ -22,6 +24,8 @@ public:
     QByteArray run(const QByteArray& sql) const;
     /// The first column of the first row as text.
     [[nodiscard]] QByteArray value(const QByteArray& sql) const;
+    /// Every row, byte for byte: of each column its type, its length and its bytes. Throws when the SQL does not run.
+    [[nodiscard]] std::vector<QByteArray> rows(const QByteArray& sql) const;
 
 private:
     sqlite3* m_handle = nullptr;
