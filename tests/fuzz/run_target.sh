@@ -5,7 +5,10 @@
 set -euo pipefail
 target=$1 corpus=$2 finds=$3
 shift 3
+# In memory where the system has a place for that; gone also when a find ends the target.
+[[ ! -w /dev/shm ]] || export TMPDIR=/dev/shm
 scratch=$(mktemp -d)
+export TMPDIR=$scratch
 trap 'rm -rf -- "$scratch"' EXIT
 mkdir -p "$scratch/corpus" "$finds"
 [[ ! -d $corpus ]] || cp -R -- "$corpus/." "$scratch/corpus"

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Files for the targets that read one: in a folder of their own, in memory where the system has a place for that.
+// Files for the targets that read one: in a folder of their own. run_target.sh puts it in memory.
 #pragma once
 
 #include "fuzz.h"
@@ -13,9 +13,7 @@ namespace strandbench::fuzz {
 /// The folder, gone with the process.
 inline const QTemporaryDir& scratch()
 {
-    static const QTemporaryDir folder(
-        (QFile::exists(QStringLiteral("/dev/shm")) ? QStringLiteral("/dev/shm") : QDir::tempPath()) +
-        QStringLiteral("/strandbench-fuzz-XXXXXX"));
+    static const QTemporaryDir folder(QDir::tempPath() + QStringLiteral("/strandbench-fuzz-XXXXXX"));
     require(folder.isValid(), "there is a temporary folder");
     return folder;
 }
