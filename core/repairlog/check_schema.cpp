@@ -14,19 +14,23 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 namespace {
 
-/// Object ("table event") to its SQL.
-using Objects = std::map<QString, QString>;
+/// Object ("table event") to the table it is of and its SQL, as stored, and what types these are stored as. The indexes that SQLite makes for a key count.
+using Objects = std::map<QString, QByteArray>;
 
 Logged<Objects> objectsOf(const SqlConnection& connection, const QString& which)
 {
     Objects objects;
     const auto take = [&](const Row& row) -> Logged<void> {
-        objects[row.text(0) + u' ' + row.text(1)] = row.text(2);
+        objects[QString::fromUtf8(row.bytes(0) + ' ' + row.bytes(1))] =
+            row.bytes(2) + ' ' + row.bytes(3) + ' ' + row.bytes(4);
         return {};
     };
+    const QString texts = storedTexts({u"type"_s, u"name"_s, u"tbl_name"_s, u"sql"_s});
     return connection
-        .each(u"SELECT type, name, sql FROM sqlite_schema WHERE name NOT LIKE 'sqlite\\_%' ESCAPE '\\' AND "_s + which,
-              {}, take)
+        .each(
+            u"SELECT %1, typeof(type) || typeof(name) || typeof(tbl_name) || typeof(sql) FROM sqlite_schema WHERE %2"_s
+                .arg(texts, which),
+            {}, take)
         .map([&] { return objects; });
 }
 

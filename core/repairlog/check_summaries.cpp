@@ -79,6 +79,8 @@ public:
             for (int i = 0; i < int(texts.size()); ++i)
                 if (row.text(textAt[std::size_t(i)]).toUtf8() != row.bytes(13 + i))
                     m_break = breakIn(id, u"its %1 is no text"_s.arg(texts[i]));
+            if (row.integer(7) != (held->open ? 1 : 0))
+                m_break = breakIn(id, u"open is %1"_s.arg(row.integer(7)));
             if (row.text(11) != comparable(held->job) || row.text(12) != comparable(held->panel))
                 m_break = breakIn(id, u"job_key or panel_key is not of its job and panel"_s);
             return {};

@@ -15,7 +15,8 @@ struct Break {
 /// The break, if there is one; a failure when the check itself could not be made.
 using Finding = Logged<std::optional<Break>>;
 
-/// SQLite's own check of pages, indexes, types and CHECKs.
+/// SQLite's own check of pages, indexes and types. Of a file opened to be read it knows no CHECKs: what they keep from
+/// happening, the other checks find.
 [[nodiscard]] Finding checkIntegrity(const SqlConnection& connection);
 /// Tables and indexes as this program makes them, the version stamps agreeing with each other.
 [[nodiscard]] Finding checkTables(const SqlConnection& connection);

@@ -17,7 +17,7 @@ protected:
     ~TamperedRows() override
     {
         hand.reset();
-        EXPECT_EQ(everythingIn(place()), before) << "all was put back";
+        EXPECT_TRUE(everythingIn(place()) == before) << "all was put back";
         EXPECT_EQ(missed, 0);
         std::cout << found << " changes found\n";
     }

@@ -15,13 +15,14 @@ std::vector<EventDraft> everyAct(std::size_t ofRepair)
 {
     auto acts = wholeRepair(390);
     acts.resize(std::min(acts.size(), ofRepair));
+    acts.push_back(oneMore());
     const PatMixed pat{u"demo_mixed"_s, u"H7"_s,    u"L1"_s,    grams(29),  grams(0.58),
                        celsius(20),     minutes(5), minutes(5), minutes(4), minutes(6)};
     const QUuid lot = lotSubject({pat.sheetId, pat.hardenerLot});
-    acts.push_back({lot, u"Zoë"_s, pat, moment(80'000), {}});
-    acts.push_back({lot, u"Zoë"_s, PatGelled{pat.sheetId, pat.hardenerLot}, moment(80'300), {}});
-    acts.push_back({benchSubject(), u"Zoë"_s, ActRefused{}, moment(80'400), {}});
-    acts.push_back({benchSubject(), u"Zoë"_s, PinSet{}, moment(80'500), {}});
+    acts.push_back({lot, u"Zoë"_s, pat, moment(91000), {}});
+    acts.push_back({lot, u"Zoë"_s, PatGelled{pat.sheetId, pat.hardenerLot}, moment(91300), {}});
+    acts.push_back({benchSubject(), u"Zoë"_s, ActRefused{}, moment(91400), {}});
+    acts.push_back({benchSubject(), u"Zoë"_s, PinSet{}, moment(91500), {}});
     return acts;
 }
 

@@ -9,7 +9,8 @@ namespace strandbench::test {
 
 class TamperedLog : public QuickLogTest {
 protected:
-    /// With so many acts of the repair, all of them as a rule, then two of a lot and two of the bench.
+    /// With so many acts of the repair, all of them as a rule; then a second repair taken in, two acts of a lot and two
+    /// of the bench.
     explicit TamperedLog(std::size_t actsOfRepair = 1000);
 
     [[nodiscard]] QString place() const { return quick(QStringLiteral("bench.db")); }
