@@ -14,7 +14,8 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 namespace {
 
-/// Object ("table event") to the table it is of and its SQL, as stored, and what types these are stored as. The indexes that SQLite makes for a key count.
+/// Object ("table event") to the table it is of and its SQL, as stored, and what types these are stored as. The indexes
+/// that SQLite makes for a key count.
 using Objects = std::map<QString, QByteArray>;
 
 Logged<Objects> objectsOf(const SqlConnection& connection, const QString& which)

@@ -77,11 +77,11 @@ Logged<void> check(const Probe& found)
     if (!connection)
         return tl::unexpected(connection.error());
     if (sizeOf(found.path) <= wholeCheckBytes) {
-        const auto said = (*connection)->value(u"PRAGMA quick_check(1)"_s);
+        const auto said = checkIntegrity(**connection);
         if (!said)
             return tl::unexpected(said.error());
-        if (said->toString() != u"ok"_s)
-            return failed(LogTrouble::Damaged, said->toString());
+        if (*said)
+            return failed(LogTrouble::Damaged, (*said)->where);
     }
     return checkNewest(**connection);
 }

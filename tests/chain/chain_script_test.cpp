@@ -156,7 +156,8 @@ TEST_F(ChainScript, NamesRowsTakenOutMovedOrPutInWhereWeDo)
 TEST_F(ChainScript, NamesACutEndBesideAHeadThatWasWrittenDown)
 {
     const QByteArray last = QByteArray::number(head.count);
-    tamper("DELETE FROM event_blob; DELETE FROM event WHERE seq = " + last + "; DELETE FROM summary WHERE job = '77'");
+    tamper("DELETE FROM event_blob; DELETE FROM blob; DELETE FROM event WHERE seq = " + last +
+           "; DELETE FROM summary WHERE job = '77'");
     expectBothClean(path());
     expectBothBroken({u"--expect"_s, QString::fromLatin1(head.hash.toHex())});
 }

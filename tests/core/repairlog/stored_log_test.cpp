@@ -89,7 +89,7 @@ TEST_P(StoredLog, ReadsAndVerifiesAsItLiesWithoutAChange)
     EXPECT_TRUE(report->clean) << qPrintable(report->breaksAt + u' ' + report->where);
     EXPECT_EQ(report->schemaVersion, GetParam());
     EXPECT_GE(report->events, 60);
-    EXPECT_EQ(report->repairs, 3);
+    EXPECT_EQ(report->repairs, GetParam() < 3 ? 3 : 4) << "since then with one of another bench";
     {
         const auto log = open(LogMode::ReadOnly);
         const auto repairs = log->openRepairs();
