@@ -3,12 +3,37 @@
 
 #include <QFileInfo>
 #include <QLockFile>
+#include <QThread>
 
 #include <chrono>
 
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
+namespace {
+
+constexpr int looks = 10;
+constexpr unsigned long lookMs = 50;
+
+/// Who has the lock; empty: it names nobody. A program that is taking it writes its name a moment later, so that is
+/// looked for again.
+std::optional<Holder> holderOf(const QLockFile& file)
+{
+    Holder holder;
+    for (int i = 0; i < looks; ++i) {
+        if (file.getLockInfo(&holder.process, &holder.machine, &holder.program))
+            return holder;
+        QThread::msleep(lookMs);
+    }
+    return std::nullopt;
+}
+
+/// A program that was killed, or lost its power, after it made its lock and before its name was in it: such a lock
+/// never goes stale by itself and would keep every bench out for ever. Taken away only where no living program holds
+/// the file.
+bool takeAwayNobodys(QLockFile& file) { return file.removeStaleLockFile() && file.tryLock(); }
+
+} // namespace
 
 WriterLock::WriterLock(std::unique_ptr<QLockFile> file) : m_file(std::move(file)) {}
 WriterLock::~WriterLock() = default;
@@ -29,9 +54,10 @@ tl::expected<std::unique_ptr<WriterLock>, Holder> WriterLock::take(const QString
         return std::unique_ptr<WriterLock>(new WriterLock(std::move(file)));
     if (file->error() != QLockFile::LockFailedError)
         return std::unique_ptr<WriterLock>();
-    Holder holder;
-    file->getLockInfo(&holder.process, &holder.machine, &holder.program);
-    return tl::unexpected(holder);
+    const auto holder = holderOf(*file);
+    if (!holder && takeAwayNobodys(*file))
+        return std::unique_ptr<WriterLock>(new WriterLock(std::move(file)));
+    return tl::unexpected(holder.value_or(Holder{}));
 }
 
 LogFailure inUseBy(const Holder& holder)
