@@ -1356,6 +1356,74 @@
         <source>pin: allowed are %1 to %2 digits, neither all alike nor in their order</source>
         <translation>pin: erlaubt sind %1 bis %2 Ziffern, weder alle gleich noch der Reihe nach</translation>
     </message>
+    <message>
+        <source>bench %1: the two logs tell different things from entry %2 on; its entries were left as they are here</source>
+        <translation>Platz %1: ab Eintrag %2 erzählen die beiden Protokolle Verschiedenes; seine Einträge blieben, wie sie hier sind</translation>
+    </message>
+    <message>
+        <source>--folder: &apos;%1&apos; cannot be written: %2</source>
+        <translation>--folder: „%1“ kann nicht geschrieben werden: %2</translation>
+    </message>
+    <message>
+        <source>not all of the log that was there could be taken along</source>
+        <translation>nicht alles aus dem vorherigen Protokoll konnte mitgenommen werden</translation>
+    </message>
+    <message>
+        <source>%1 entries do not follow on the rest; they are in %2</source>
+        <translation>%1 Einträge schließen nicht an die übrigen an; sie stehen in %2</translation>
+    </message>
+    <message>
+        <source>A verified backup into a folder; the oldest there are given up.</source>
+        <translation>Eine geprüfte Sicherung in einen Ordner; die ältesten dort fallen weg.</translation>
+    </message>
+    <message>
+        <source>The folder: a stick, a share.</source>
+        <translation>Der Ordner: ein Stick, eine Freigabe.</translation>
+    </message>
+    <message>
+        <source>How many backups stay: 2 to 1000, 14 if not told.</source>
+        <translation>Wie viele Sicherungen bleiben: 2 bis 1000, ohne Angabe 14.</translation>
+    </message>
+    <message>
+        <source>Brings another bench’s log in; a second time adds nothing.</source>
+        <translation>Holt das Protokoll eines anderen Platzes herein; ein zweites Mal fügt nichts hinzu.</translation>
+    </message>
+    <message>
+        <source>The log that takes in; no bench has it open.</source>
+        <translation>Das Protokoll, das aufnimmt; kein Platz hat es offen.</translation>
+    </message>
+    <message>
+        <source>The log that is brought in; it is only read.</source>
+        <translation>Das Protokoll, das hereingeholt wird; es wird nur gelesen.</translation>
+    </message>
+    <message>
+        <source>Only says what would be.</source>
+        <translation>Sagt nur, was geschähe.</translation>
+    </message>
+    <message>
+        <source>A backup in the place of the log; the PIN on standard input, if one is set.</source>
+        <translation>Eine Sicherung an die Stelle des Protokolls; die PIN auf der Standardeingabe, falls eine gesetzt ist.</translation>
+    </message>
+    <message>
+        <source>The log; it is kept in a folder beside.</source>
+        <translation>Das Protokoll; es bleibt in einem Ordner daneben.</translation>
+    </message>
+    <message>
+        <source>The backup.</source>
+        <translation>Die Sicherung.</translation>
+    </message>
+    <message>
+        <source>What can be read of a damaged log, as a new one.</source>
+        <translation>Was von einem beschädigten Protokoll lesbar ist, als neues.</translation>
+    </message>
+    <message>
+        <source>The damaged log; it is only read.</source>
+        <translation>Das beschädigte Protokoll; es wird nur gelesen.</translation>
+    </message>
+    <message>
+        <source>The new log; a file that is there is never overwritten.</source>
+        <translation>Das neue Protokoll; eine vorhandene Datei wird nie überschrieben.</translation>
+    </message>
 </context>
 <context>
     <name>JobSheet</name>
@@ -1788,6 +1856,160 @@
     </message>
 </context>
 <context>
+    <name>Keeping</name>
+    <message numerus="yes">
+        <source>%n act(s) do not follow on the restored log.</source>
+        <translation>
+            <numerusform>%n Schritt passt nicht zum zurückgeholten Protokoll.</numerusform>
+            <numerusform>%n Schritte passen nicht zum zurückgeholten Protokoll.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Note them in the repair by hand.</source>
+        <translation>Von Hand in der Reparatur notieren.</translation>
+    </message>
+</context>
+<context>
+    <name>KeepingScreens</name>
+    <message>
+        <source>The log there is damaged.</source>
+        <translation>Das Protokoll dort ist beschädigt.</translation>
+    </message>
+    <message>
+        <source>%1 of its entries can be read and do not follow.</source>
+        <translation>%1 seiner Einträge sind lesbar, schließen aber nicht an.</translation>
+    </message>
+    <message>
+        <source>From one entry on it tells other things than the backup.</source>
+        <translation>Ab einem Eintrag erzählt es anderes als die Sicherung.</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Which backup?</source>
+        <translation>Welche Sicherung?</translation>
+    </message>
+    <message>
+        <source>Which log is to be brought in?</source>
+        <translation>Welches Protokoll hereinholen?</translation>
+    </message>
+    <message>
+        <source>There is none in this folder.</source>
+        <translation>In diesem Ordner ist keine.</translation>
+    </message>
+    <message>
+        <source>Another folder</source>
+        <translation>Anderer Ordner</translation>
+    </message>
+    <message>
+        <source>bench %1 · %2 entries</source>
+        <extracomment>%1 is a bench&apos;s name, %2 a number</extracomment>
+        <translation>Platz %1 · %2 Einträge</translation>
+    </message>
+    <message>
+        <source>One moment …</source>
+        <translation>Einen Moment …</translation>
+    </message>
+    <message>
+        <source>Looking through both logs</source>
+        <translation>Beide Protokolle werden durchgesehen</translation>
+    </message>
+    <message>
+        <source>The backup takes the log’s place</source>
+        <translation>Die Sicherung kommt an die Stelle des Protokolls</translation>
+    </message>
+    <message>
+        <source>The log is brought in</source>
+        <translation>Das Protokoll wird hereingeholt</translation>
+    </message>
+    <message>
+        <source>Nothing is changed yet.</source>
+        <translation>Noch wird nichts geändert.</translation>
+    </message>
+    <message>
+        <source>Do not switch off. Running clocks go on.</source>
+        <translation>Nicht ausschalten. Laufende Uhren gehen weiter.</translation>
+    </message>
+    <message>
+        <source>Bring it in</source>
+        <translation>Hereinholen</translation>
+    </message>
+    <message>
+        <source>Bring this log in?</source>
+        <translation>Dieses Protokoll hereinholen?</translation>
+    </message>
+    <message>
+        <source>It was brought in</source>
+        <translation>Es ist hereingeholt</translation>
+    </message>
+    <message>
+        <source>There is nothing new in it</source>
+        <translation>Darin ist nichts Neues</translation>
+    </message>
+    <message>
+        <source>%1 entries, %2 repairs</source>
+        <translation>%1 Einträge, %2 Reparaturen</translation>
+    </message>
+    <message>
+        <source>Bench %1: both logs go on differently from entry %2. Its entries stay as they are here.</source>
+        <translation>Platz %1: ab Eintrag %2 gehen beide Protokolle verschieden weiter. Seine Einträge bleiben, wie sie hier sind.</translation>
+    </message>
+    <message>
+        <source>Open at two benches: %1, %2.</source>
+        <translation>An zwei Plätzen offen: %1, %2.</translation>
+    </message>
+    <message>
+        <source>Nothing that is here is changed. Repairs of another bench go on at that bench.</source>
+        <translation>Nichts hier wird geändert. Reparaturen eines anderen Platzes gehen dort weiter.</translation>
+    </message>
+    <message>
+        <source>Restore it</source>
+        <translation>Zurückholen</translation>
+    </message>
+    <message>
+        <source>Put this backup in the log’s place?</source>
+        <translation>Diese Sicherung an die Stelle des Protokolls?</translation>
+    </message>
+    <message>
+        <source>The backup is in its place</source>
+        <translation>Die Sicherung ist an ihrer Stelle</translation>
+    </message>
+    <message>
+        <source>Nothing is lost: %1 entries</source>
+        <translation>Nichts geht verloren: %1 Einträge</translation>
+    </message>
+    <message>
+        <source>Not all can be kept: %1 entries</source>
+        <translation>Nicht alles bleibt: %1 Einträge</translation>
+    </message>
+    <message>
+        <source>The backup has %1 entries.</source>
+        <translation>Die Sicherung hat %1 Einträge.</translation>
+    </message>
+    <message>
+        <source>%1 newer ones come along from the log.</source>
+        <translation>%1 neuere kommen aus dem Protokoll mit.</translation>
+    </message>
+    <message>
+        <source>The log that is there now is kept in a folder beside it, whole.</source>
+        <translation>Das jetzige Protokoll bleibt ganz in einem Ordner daneben.</translation>
+    </message>
+    <message>
+        <source>The earlier log lies in %1.</source>
+        <translation>Das frühere Protokoll liegt in %1.</translation>
+    </message>
+    <message>
+        <source>It was not restored</source>
+        <translation>Es wurde nicht zurückgeholt</translation>
+    </message>
+    <message>
+        <source>It was not brought in</source>
+        <translation>Es wurde nicht hereingeholt</translation>
+    </message>
+</context>
+<context>
     <name>KeyPad</name>
     <message>
         <source>Clear</source>
@@ -1940,6 +2162,38 @@
     <message>
         <source>It needs the supervisor’s PIN.</source>
         <translation>Es braucht die PIN des Meisters.</translation>
+    </message>
+    <message>
+        <source>The log’s file is not all there.</source>
+        <translation>Die Datei des Protokolls ist nicht vollständig.</translation>
+    </message>
+    <message>
+        <source>Copy it again from where it came, or fetch the last backup.</source>
+        <translation>Noch einmal von der Quelle kopieren oder die letzte Sicherung holen.</translation>
+    </message>
+    <message>
+        <source>The log is no longer where it was.</source>
+        <translation>Das Protokoll ist nicht mehr an seinem Ort.</translation>
+    </message>
+    <message>
+        <source>Put its disk or its folder back. The last confirmed step is kept.</source>
+        <translation>Seinen Datenträger oder Ordner zurückbringen. Der letzte bestätigte Schritt bleibt.</translation>
+    </message>
+    <message>
+        <source>Another log lies there now.</source>
+        <translation>Dort liegt jetzt ein anderes Protokoll.</translation>
+    </message>
+    <message>
+        <source>It lacks steps that were confirmed here. Put the right one back.</source>
+        <translation>Ihm fehlen hier bestätigte Schritte. Das richtige zurücklegen.</translation>
+    </message>
+    <message>
+        <source>An older version of this program wrote the log.</source>
+        <translation>Eine ältere Version dieses Programms schrieb das Protokoll.</translation>
+    </message>
+    <message>
+        <source>It can be brought up to this version. A copy as it is stays beside it, for the older program.</source>
+        <translation>Es kann auf diese Version gebracht werden. Eine Kopie, wie es ist, bleibt daneben für das ältere Programm.</translation>
     </message>
 </context>
 <context>
@@ -2687,10 +2941,6 @@
     <message>
         <source>none yet</source>
         <translation>noch keins</translation>
-    </message>
-    <message>
-        <source>In which folder are the pictures?</source>
-        <translation>In welchem Ordner sind die Bilder?</translation>
     </message>
     <message>
         <source>Use this folder</source>
@@ -3509,6 +3759,19 @@
     <message>
         <source>Supervisor’s PIN set</source>
         <translation>PIN des Meisters gesetzt</translation>
+    </message>
+    <message>
+        <source>Log restored from a backup, whole: %1 entries</source>
+        <translation>Protokoll aus Sicherung zurückgeholt, vollständig: %1 Einträge</translation>
+    </message>
+    <message>
+        <source>Log restored from a backup, as far as it could be read: %1 entries</source>
+        <translation>Protokoll aus Sicherung zurückgeholt, soweit lesbar: %1 Einträge</translation>
+    </message>
+    <message>
+        <source>Log of bench %1 brought in: %2 entries</source>
+        <extracomment>%1 is a bench&apos;s name, %2 a number</extracomment>
+        <translation>Protokoll von Platz %1 hereingeholt: %2 Einträge</translation>
     </message>
 </context>
 <context>
@@ -5071,13 +5334,6 @@
         <source>It holds until the program is closed.</source>
         <translation>Sie gilt, bis das Programm schließt.</translation>
     </message>
-    <message numerus="yes">
-        <source>%n act(s) not saved yet: the disk refuses. They are kept and tried again.</source>
-        <translation>
-            <numerusform>%n Schritt noch nicht gespeichert: Datenträger sperrt. Er bleibt, neuer Versuch läuft.</numerusform>
-            <numerusform>%n Schritte noch nicht gespeichert: Datenträger sperrt. Sie bleiben, neuer Versuch läuft.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Scanned %1: not wanted here.</source>
         <translation>Gescannt %1: hier nicht gebraucht.</translation>
@@ -5161,6 +5417,45 @@
     <message>
         <source>Only looking: another copy of the program has this bench.</source>
         <translation>Nur ansehen: ein zweites Programm hat diesen Platz.</translation>
+    </message>
+    <message>
+        <source>In which folder are the pictures?</source>
+        <translation>In welchem Ordner sind die Bilder?</translation>
+    </message>
+    <message>
+        <source>Into which folder do backups go?</source>
+        <translation>In welchen Ordner kommen Sicherungen?</translation>
+    </message>
+    <message>
+        <source>In which folder is it?</source>
+        <translation>In welchem Ordner ist es?</translation>
+    </message>
+    <message>
+        <source>Something is being kept just now.</source>
+        <translation>Gerade wird etwas gesichert.</translation>
+    </message>
+    <message>
+        <source>Try again in a moment.</source>
+        <translation>Gleich noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN, to restore</source>
+        <translation>PIN des Meisters, zum Zurückholen</translation>
+    </message>
+    <message>
+        <source>Only looking: the log cannot be written.</source>
+        <translation>Nur ansehen: das Protokoll ist nicht schreibbar.</translation>
+    </message>
+    <message>
+        <source>Nothing more is written: restore a backup in the bench set-up.</source>
+        <translation>Nichts wird mehr geschrieben: in der Einrichtung eine Sicherung zurückholen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n act(s) wait to be written.</source>
+        <translation>
+            <numerusform>%n Schritt wartet aufs Schreiben.</numerusform>
+            <numerusform>%n Schritte warten aufs Schreiben.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -5521,6 +5816,10 @@
     <message>
         <source>Today’s work</source>
         <translation>Heutige Arbeit</translation>
+    </message>
+    <message>
+        <source>! backup overdue</source>
+        <translation>! Sicherung überfällig</translation>
     </message>
 </context>
 <context>
@@ -6424,6 +6723,93 @@
     </message>
 </context>
 <context>
+    <name>strandbench::SetUpRecordScreen</name>
+    <message>
+        <source>Hourly</source>
+        <translation>Stündlich</translation>
+    </message>
+    <message>
+        <source>4-hourly</source>
+        <translation>Alle 4 h</translation>
+    </message>
+    <message>
+        <source>Daily</source>
+        <translation>Täglich</translation>
+    </message>
+    <message>
+        <source>By hand</source>
+        <translation>Von Hand</translation>
+    </message>
+    <message>
+        <source>How is the record kept safe?</source>
+        <translation>Wie ist das Protokoll gesichert?</translation>
+    </message>
+    <message>
+        <source>Folder for backups</source>
+        <translation>Ordner für Sicherungen</translation>
+    </message>
+    <message>
+        <source>none yet: a stick is best</source>
+        <translation>noch keiner: am besten ein Stick</translation>
+    </message>
+    <message>
+        <source>Back up now</source>
+        <translation>Jetzt sichern</translation>
+    </message>
+    <message>
+        <source>How often</source>
+        <translation>Wie oft</translation>
+    </message>
+    <message>
+        <source>How many stay</source>
+        <translation>Wie viele bleiben</translation>
+    </message>
+    <message>
+        <source>Check the log</source>
+        <translation>Protokoll prüfen</translation>
+    </message>
+    <message>
+        <source>Bring in a log</source>
+        <translation>Hereinholen</translation>
+    </message>
+    <message>
+        <source>of another bench</source>
+        <translation>von anderem Platz</translation>
+    </message>
+    <message>
+        <source>Restore</source>
+        <translation>Zurückholen</translation>
+    </message>
+    <message>
+        <source>from a backup</source>
+        <translation>aus Sicherung</translation>
+    </message>
+    <message>
+        <source>choose a folder first</source>
+        <translation>erst einen Ordner wählen</translation>
+    </message>
+    <message>
+        <source>newest: %1</source>
+        <translation>neueste: %1</translation>
+    </message>
+    <message>
+        <source>none in this session yet</source>
+        <translation>in dieser Sitzung noch keine</translation>
+    </message>
+    <message>
+        <source>every entry, by its hash</source>
+        <translation>jeder Eintrag, am Hash</translation>
+    </message>
+    <message>
+        <source>%1: it holds, %2 entries</source>
+        <translation>%1: es hält, %2 Einträge</translation>
+    </message>
+    <message>
+        <source>one moment …</source>
+        <translation>einen Moment …</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::SetUpScreen</name>
     <message>
         <source>Bench set-up</source>
@@ -6460,6 +6846,10 @@
     <message>
         <source>Page after</source>
         <translation>Nächste Seite</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Protokoll</translation>
     </message>
 </context>
 <context>
@@ -6640,6 +7030,44 @@
     <message>
         <source>Look only</source>
         <translation>Nur ansehen</translation>
+    </message>
+    <message>
+        <source>The log is of an older version</source>
+        <translation>Das Protokoll ist älter als das Programm</translation>
+    </message>
+    <message>
+        <source>Save what holds</source>
+        <translation>Heiles retten</translation>
+    </message>
+    <message>
+        <source>Restore a backup</source>
+        <translation>Sicherung holen</translation>
+    </message>
+    <message>
+        <source>Bring it up</source>
+        <translation>Anheben</translation>
+    </message>
+    <message>
+        <source>One moment …</source>
+        <translation>Einen Moment …</translation>
+    </message>
+    <message>
+        <source>Nothing could be saved: %1</source>
+        <translation>Nichts konnte gerettet werden: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries that hold are saved in %1.</source>
+        <translation>
+            <numerusform>%n heiler Eintrag ist gerettet in %1.</numerusform>
+            <numerusform>%n heile Einträge sind gerettet in %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more can be read and stand as text beside it.</source>
+        <translation>
+            <numerusform>%n weiterer ist lesbar und steht als Text daneben.</numerusform>
+            <numerusform>%n weitere sind lesbar und stehen als Text daneben.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

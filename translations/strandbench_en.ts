@@ -12,6 +12,16 @@
     </message>
 </context>
 <context>
+    <name>Keeping</name>
+    <message numerus="yes">
+        <source>%n act(s) do not follow on the restored log.</source>
+        <translation>
+            <numerusform>%n act does not follow on the restored log.</numerusform>
+            <numerusform>%n acts do not follow on the restored log.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Outlooks</name>
     <message numerus="yes">
         <source>%n lift(s).</source>
@@ -68,10 +78,10 @@
 <context>
     <name>strandbench::BenchWindow</name>
     <message numerus="yes">
-        <source>%n act(s) not saved yet: the disk refuses. They are kept and tried again.</source>
+        <source>%n act(s) wait to be written.</source>
         <translation>
-            <numerusform>%n act not saved yet: the disk refuses. It is kept and tried again.</numerusform>
-            <numerusform>%n acts not saved yet: the disk refuses. They are kept and tried again.</numerusform>
+            <numerusform>%n act waits to be written.</numerusform>
+            <numerusform>%n acts wait to be written.</numerusform>
         </translation>
     </message>
 </context>
@@ -122,6 +132,23 @@
         <translation>
             <numerusform>%n entry: clocks, refused acts, PIN</numerusform>
             <numerusform>%n entries: clocks, refused acts, PIN</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::TroubleWindow</name>
+    <message numerus="yes">
+        <source>%n entries that hold are saved in %1.</source>
+        <translation>
+            <numerusform>%n entry that holds is saved in %1.</numerusform>
+            <numerusform>%n entries that hold are saved in %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more can be read and stand as text beside it.</source>
+        <translation>
+            <numerusform>%n more can be read and stands as text beside it.</numerusform>
+            <numerusform>%n more can be read and stand as text beside it.</numerusform>
         </translation>
     </message>
 </context>

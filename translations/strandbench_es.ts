@@ -1356,6 +1356,74 @@
         <source>pin: allowed are %1 to %2 digits, neither all alike nor in their order</source>
         <translation>pin: se admiten de %1 a %2 cifras, ni todas iguales ni en su orden</translation>
     </message>
+    <message>
+        <source>bench %1: the two logs tell different things from entry %2 on; its entries were left as they are here</source>
+        <translation>puesto %1: a partir de la entrada %2 los dos registros cuentan cosas distintas; sus entradas quedaron como están aquí</translation>
+    </message>
+    <message>
+        <source>--folder: &apos;%1&apos; cannot be written: %2</source>
+        <translation>--folder: no se puede escribir «%1»: %2</translation>
+    </message>
+    <message>
+        <source>not all of the log that was there could be taken along</source>
+        <translation>no se pudo llevar todo lo que había en el registro anterior</translation>
+    </message>
+    <message>
+        <source>%1 entries do not follow on the rest; they are in %2</source>
+        <translation>%1 entradas no siguen a las demás; están en %2</translation>
+    </message>
+    <message>
+        <source>A verified backup into a folder; the oldest there are given up.</source>
+        <translation>Una copia comprobada en una carpeta; las más antiguas de allí se eliminan.</translation>
+    </message>
+    <message>
+        <source>The folder: a stick, a share.</source>
+        <translation>La carpeta: una memoria, un recurso compartido.</translation>
+    </message>
+    <message>
+        <source>How many backups stay: 2 to 1000, 14 if not told.</source>
+        <translation>Cuántas copias quedan: de 2 a 1000; 14 si no se indica.</translation>
+    </message>
+    <message>
+        <source>Brings another bench’s log in; a second time adds nothing.</source>
+        <translation>Incorpora el registro de otro puesto; una segunda vez no añade nada.</translation>
+    </message>
+    <message>
+        <source>The log that takes in; no bench has it open.</source>
+        <translation>El registro que recibe; ningún puesto lo tiene abierto.</translation>
+    </message>
+    <message>
+        <source>The log that is brought in; it is only read.</source>
+        <translation>El registro que se incorpora; solo se lee.</translation>
+    </message>
+    <message>
+        <source>Only says what would be.</source>
+        <translation>Solo dice lo que pasaría.</translation>
+    </message>
+    <message>
+        <source>A backup in the place of the log; the PIN on standard input, if one is set.</source>
+        <translation>Una copia en el lugar del registro; el PIN por la entrada estándar, si hay uno.</translation>
+    </message>
+    <message>
+        <source>The log; it is kept in a folder beside.</source>
+        <translation>El registro; se conserva en una carpeta al lado.</translation>
+    </message>
+    <message>
+        <source>The backup.</source>
+        <translation>La copia.</translation>
+    </message>
+    <message>
+        <source>What can be read of a damaged log, as a new one.</source>
+        <translation>Lo que se puede leer de un registro dañado, como uno nuevo.</translation>
+    </message>
+    <message>
+        <source>The damaged log; it is only read.</source>
+        <translation>El registro dañado; solo se lee.</translation>
+    </message>
+    <message>
+        <source>The new log; a file that is there is never overwritten.</source>
+        <translation>El registro nuevo; un archivo existente nunca se sobrescribe.</translation>
+    </message>
 </context>
 <context>
     <name>JobSheet</name>
@@ -1788,6 +1856,160 @@
     </message>
 </context>
 <context>
+    <name>Keeping</name>
+    <message numerus="yes">
+        <source>%n act(s) do not follow on the restored log.</source>
+        <translation>
+            <numerusform>%n acción no sigue al registro restaurado.</numerusform>
+            <numerusform>%n acciones no siguen al registro restaurado.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Note them in the repair by hand.</source>
+        <translation>Anotarlas a mano en la reparación.</translation>
+    </message>
+</context>
+<context>
+    <name>KeepingScreens</name>
+    <message>
+        <source>The log there is damaged.</source>
+        <translation>El registro que hay está dañado.</translation>
+    </message>
+    <message>
+        <source>%1 of its entries can be read and do not follow.</source>
+        <translation>%1 de sus entradas se leen, pero no siguen.</translation>
+    </message>
+    <message>
+        <source>From one entry on it tells other things than the backup.</source>
+        <translation>A partir de una entrada cuenta otras cosas que la copia.</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Seguir</translation>
+    </message>
+    <message>
+        <source>Which backup?</source>
+        <translation>¿Qué copia?</translation>
+    </message>
+    <message>
+        <source>Which log is to be brought in?</source>
+        <translation>¿Qué registro se incorpora?</translation>
+    </message>
+    <message>
+        <source>There is none in this folder.</source>
+        <translation>En esta carpeta no hay.</translation>
+    </message>
+    <message>
+        <source>Another folder</source>
+        <translation>Otra carpeta</translation>
+    </message>
+    <message>
+        <source>bench %1 · %2 entries</source>
+        <extracomment>%1 is a bench&apos;s name, %2 a number</extracomment>
+        <translation>puesto %1 · %2 entradas</translation>
+    </message>
+    <message>
+        <source>One moment …</source>
+        <translation>Un momento …</translation>
+    </message>
+    <message>
+        <source>Looking through both logs</source>
+        <translation>Se revisan los dos registros</translation>
+    </message>
+    <message>
+        <source>The backup takes the log’s place</source>
+        <translation>La copia ocupa el lugar del registro</translation>
+    </message>
+    <message>
+        <source>The log is brought in</source>
+        <translation>Se incorpora el registro</translation>
+    </message>
+    <message>
+        <source>Nothing is changed yet.</source>
+        <translation>Todavía no se cambia nada.</translation>
+    </message>
+    <message>
+        <source>Do not switch off. Running clocks go on.</source>
+        <translation>No apagar. Los relojes en marcha siguen.</translation>
+    </message>
+    <message>
+        <source>Bring it in</source>
+        <translation>Incorporarlo</translation>
+    </message>
+    <message>
+        <source>Bring this log in?</source>
+        <translation>¿Incorporar este registro?</translation>
+    </message>
+    <message>
+        <source>It was brought in</source>
+        <translation>Se ha incorporado</translation>
+    </message>
+    <message>
+        <source>There is nothing new in it</source>
+        <translation>No trae nada nuevo</translation>
+    </message>
+    <message>
+        <source>%1 entries, %2 repairs</source>
+        <translation>%1 entradas, %2 reparaciones</translation>
+    </message>
+    <message>
+        <source>Bench %1: both logs go on differently from entry %2. Its entries stay as they are here.</source>
+        <translation>Puesto %1: desde la entrada %2 los registros siguen distinto. Sus entradas quedan como están aquí.</translation>
+    </message>
+    <message>
+        <source>Open at two benches: %1, %2.</source>
+        <translation>Abierto en dos puestos: %1, %2.</translation>
+    </message>
+    <message>
+        <source>Nothing that is here is changed. Repairs of another bench go on at that bench.</source>
+        <translation>Nada de lo que hay aquí cambia. Las reparaciones de otro puesto siguen en ese puesto.</translation>
+    </message>
+    <message>
+        <source>Restore it</source>
+        <translation>Restaurarla</translation>
+    </message>
+    <message>
+        <source>Put this backup in the log’s place?</source>
+        <translation>¿Poner esta copia en lugar del registro?</translation>
+    </message>
+    <message>
+        <source>The backup is in its place</source>
+        <translation>La copia está en su lugar</translation>
+    </message>
+    <message>
+        <source>Nothing is lost: %1 entries</source>
+        <translation>No se pierde nada: %1 entradas</translation>
+    </message>
+    <message>
+        <source>Not all can be kept: %1 entries</source>
+        <translation>No se conserva todo: %1 entradas</translation>
+    </message>
+    <message>
+        <source>The backup has %1 entries.</source>
+        <translation>La copia tiene %1 entradas.</translation>
+    </message>
+    <message>
+        <source>%1 newer ones come along from the log.</source>
+        <translation>%1 más nuevas vienen del registro.</translation>
+    </message>
+    <message>
+        <source>The log that is there now is kept in a folder beside it, whole.</source>
+        <translation>El registro actual se conserva entero en una carpeta al lado.</translation>
+    </message>
+    <message>
+        <source>The earlier log lies in %1.</source>
+        <translation>El registro anterior está en %1.</translation>
+    </message>
+    <message>
+        <source>It was not restored</source>
+        <translation>No se restauró</translation>
+    </message>
+    <message>
+        <source>It was not brought in</source>
+        <translation>No se incorporó</translation>
+    </message>
+</context>
+<context>
     <name>KeyPad</name>
     <message>
         <source>Clear</source>
@@ -1940,6 +2162,38 @@
     <message>
         <source>It needs the supervisor’s PIN.</source>
         <translation>Hace falta el PIN del supervisor.</translation>
+    </message>
+    <message>
+        <source>The log’s file is not all there.</source>
+        <translation>El archivo del registro no está completo.</translation>
+    </message>
+    <message>
+        <source>Copy it again from where it came, or fetch the last backup.</source>
+        <translation>Copiarlo otra vez de su origen, o traer la última copia.</translation>
+    </message>
+    <message>
+        <source>The log is no longer where it was.</source>
+        <translation>El registro ya no está donde estaba.</translation>
+    </message>
+    <message>
+        <source>Put its disk or its folder back. The last confirmed step is kept.</source>
+        <translation>Devolver su disco o su carpeta. El último paso confirmado queda guardado.</translation>
+    </message>
+    <message>
+        <source>Another log lies there now.</source>
+        <translation>Ahora hay allí otro registro.</translation>
+    </message>
+    <message>
+        <source>It lacks steps that were confirmed here. Put the right one back.</source>
+        <translation>Le faltan pasos confirmados aquí. Volver a poner el correcto.</translation>
+    </message>
+    <message>
+        <source>An older version of this program wrote the log.</source>
+        <translation>Una versión anterior de este programa escribió el registro.</translation>
+    </message>
+    <message>
+        <source>It can be brought up to this version. A copy as it is stays beside it, for the older program.</source>
+        <translation>Se puede pasar a esta versión. Una copia tal como está queda al lado, para el programa anterior.</translation>
     </message>
 </context>
 <context>
@@ -2687,10 +2941,6 @@
     <message>
         <source>none yet</source>
         <translation>aún ninguna</translation>
-    </message>
-    <message>
-        <source>In which folder are the pictures?</source>
-        <translation>¿En qué carpeta están las imágenes?</translation>
     </message>
     <message>
         <source>Use this folder</source>
@@ -3509,6 +3759,19 @@
     <message>
         <source>Supervisor’s PIN set</source>
         <translation>PIN del supervisor fijado</translation>
+    </message>
+    <message>
+        <source>Log restored from a backup, whole: %1 entries</source>
+        <translation>Registro restaurado de una copia, completo: %1 entradas</translation>
+    </message>
+    <message>
+        <source>Log restored from a backup, as far as it could be read: %1 entries</source>
+        <translation>Registro restaurado de una copia, hasta donde se pudo leer: %1 entradas</translation>
+    </message>
+    <message>
+        <source>Log of bench %1 brought in: %2 entries</source>
+        <extracomment>%1 is a bench&apos;s name, %2 a number</extracomment>
+        <translation>Registro del puesto %1 incorporado: %2 entradas</translation>
     </message>
 </context>
 <context>
@@ -5071,13 +5334,6 @@
         <source>It holds until the program is closed.</source>
         <translation>Valen hasta cerrar el programa.</translation>
     </message>
-    <message numerus="yes">
-        <source>%n act(s) not saved yet: the disk refuses. They are kept and tried again.</source>
-        <translation>
-            <numerusform>%n acción sin guardar: el disco la rechaza. Se conserva y se reintenta.</numerusform>
-            <numerusform>%n acciones sin guardar: el disco las rechaza. Se conservan y se reintentan.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Scanned %1: not wanted here.</source>
         <translation>Escaneado %1: aquí no se usa.</translation>
@@ -5161,6 +5417,45 @@
     <message>
         <source>Only looking: another copy of the program has this bench.</source>
         <translation>Solo se mira: otra copia del programa tiene este puesto.</translation>
+    </message>
+    <message>
+        <source>In which folder are the pictures?</source>
+        <translation>¿En qué carpeta están las fotos?</translation>
+    </message>
+    <message>
+        <source>Into which folder do backups go?</source>
+        <translation>¿En qué carpeta van las copias?</translation>
+    </message>
+    <message>
+        <source>In which folder is it?</source>
+        <translation>¿En qué carpeta está?</translation>
+    </message>
+    <message>
+        <source>Something is being kept just now.</source>
+        <translation>Ahora mismo se está guardando algo.</translation>
+    </message>
+    <message>
+        <source>Try again in a moment.</source>
+        <translation>Volver a intentarlo en un momento.</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN, to restore</source>
+        <translation>PIN del supervisor, para restaurar</translation>
+    </message>
+    <message>
+        <source>Only looking: the log cannot be written.</source>
+        <translation>Solo se mira: el registro no se puede escribir.</translation>
+    </message>
+    <message>
+        <source>Nothing more is written: restore a backup in the bench set-up.</source>
+        <translation>No se escribe nada más: restaurar una copia en los ajustes.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n act(s) wait to be written.</source>
+        <translation>
+            <numerusform>%n acción espera a ser escrita.</numerusform>
+            <numerusform>%n acciones esperan a ser escritas.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -5521,6 +5816,10 @@
     <message>
         <source>Today’s work</source>
         <translation>Trabajo de hoy</translation>
+    </message>
+    <message>
+        <source>! backup overdue</source>
+        <translation>! copia atrasada</translation>
     </message>
 </context>
 <context>
@@ -6424,6 +6723,93 @@
     </message>
 </context>
 <context>
+    <name>strandbench::SetUpRecordScreen</name>
+    <message>
+        <source>Hourly</source>
+        <translation>Cada hora</translation>
+    </message>
+    <message>
+        <source>4-hourly</source>
+        <translation>Cada 4 h</translation>
+    </message>
+    <message>
+        <source>Daily</source>
+        <translation>Cada día</translation>
+    </message>
+    <message>
+        <source>By hand</source>
+        <translation>A mano</translation>
+    </message>
+    <message>
+        <source>How is the record kept safe?</source>
+        <translation>¿Cómo se guarda el registro?</translation>
+    </message>
+    <message>
+        <source>Folder for backups</source>
+        <translation>Carpeta de copias</translation>
+    </message>
+    <message>
+        <source>none yet: a stick is best</source>
+        <translation>aún ninguna: mejor una memoria</translation>
+    </message>
+    <message>
+        <source>Back up now</source>
+        <translation>Copiar ahora</translation>
+    </message>
+    <message>
+        <source>How often</source>
+        <translation>Cada cuánto</translation>
+    </message>
+    <message>
+        <source>How many stay</source>
+        <translation>Cuántas quedan</translation>
+    </message>
+    <message>
+        <source>Check the log</source>
+        <translation>Comprobar</translation>
+    </message>
+    <message>
+        <source>Bring in a log</source>
+        <translation>Incorporar</translation>
+    </message>
+    <message>
+        <source>of another bench</source>
+        <translation>de otro puesto</translation>
+    </message>
+    <message>
+        <source>Restore</source>
+        <translation>Restaurar</translation>
+    </message>
+    <message>
+        <source>from a backup</source>
+        <translation>de una copia</translation>
+    </message>
+    <message>
+        <source>choose a folder first</source>
+        <translation>elegir antes una carpeta</translation>
+    </message>
+    <message>
+        <source>newest: %1</source>
+        <translation>última: %1</translation>
+    </message>
+    <message>
+        <source>none in this session yet</source>
+        <translation>aún ninguna en esta sesión</translation>
+    </message>
+    <message>
+        <source>every entry, by its hash</source>
+        <translation>cada entrada, por su hash</translation>
+    </message>
+    <message>
+        <source>%1: it holds, %2 entries</source>
+        <translation>%1: válido, %2 entradas</translation>
+    </message>
+    <message>
+        <source>one moment …</source>
+        <translation>un momento …</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::SetUpScreen</name>
     <message>
         <source>Bench set-up</source>
@@ -6460,6 +6846,10 @@
     <message>
         <source>Page after</source>
         <translation>Página siguiente</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Registro</translation>
     </message>
 </context>
 <context>
@@ -6640,6 +7030,44 @@
     <message>
         <source>Look only</source>
         <translation>Solo mirar</translation>
+    </message>
+    <message>
+        <source>The log is of an older version</source>
+        <translation>El registro es de una versión anterior</translation>
+    </message>
+    <message>
+        <source>Save what holds</source>
+        <translation>Salvar lo sano</translation>
+    </message>
+    <message>
+        <source>Restore a backup</source>
+        <translation>Restaurar copia</translation>
+    </message>
+    <message>
+        <source>Bring it up</source>
+        <translation>Actualizarlo</translation>
+    </message>
+    <message>
+        <source>One moment …</source>
+        <translation>Un momento …</translation>
+    </message>
+    <message>
+        <source>Nothing could be saved: %1</source>
+        <translation>No se pudo salvar nada: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries that hold are saved in %1.</source>
+        <translation>
+            <numerusform>%n entrada sana está salvada en %1.</numerusform>
+            <numerusform>%n entradas sanas están salvadas en %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more can be read and stand as text beside it.</source>
+        <translation>
+            <numerusform>%n más se lee y está como texto al lado.</numerusform>
+            <numerusform>%n más se leen y están como texto al lado.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

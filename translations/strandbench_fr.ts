@@ -1356,6 +1356,74 @@
         <source>pin: allowed are %1 to %2 digits, neither all alike nor in their order</source>
         <translation>pin : sont admis %1 à %2 chiffres, ni tous pareils ni dans leur ordre</translation>
     </message>
+    <message>
+        <source>bench %1: the two logs tell different things from entry %2 on; its entries were left as they are here</source>
+        <translation>poste %1&#xa0;: à partir de l’entrée %2 les deux journaux divergent&#xa0;; ses entrées sont restées comme ici</translation>
+    </message>
+    <message>
+        <source>--folder: &apos;%1&apos; cannot be written: %2</source>
+        <translation>--folder&#xa0;: «&#xa0;%1&#xa0;» ne peut pas être écrit&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>not all of the log that was there could be taken along</source>
+        <translation>tout ce que contenait le journal précédent n’a pas pu être repris</translation>
+    </message>
+    <message>
+        <source>%1 entries do not follow on the rest; they are in %2</source>
+        <translation>%1 entrées ne suivent pas les autres&#xa0;; elles sont dans %2</translation>
+    </message>
+    <message>
+        <source>A verified backup into a folder; the oldest there are given up.</source>
+        <translation>Une sauvegarde vérifiée dans un dossier&#xa0;; les plus anciennes y sont supprimées.</translation>
+    </message>
+    <message>
+        <source>The folder: a stick, a share.</source>
+        <translation>Le dossier&#xa0;: une clé, un partage.</translation>
+    </message>
+    <message>
+        <source>How many backups stay: 2 to 1000, 14 if not told.</source>
+        <translation>Combien de sauvegardes restent&#xa0;: 2 à 1000, 14 par défaut.</translation>
+    </message>
+    <message>
+        <source>Brings another bench’s log in; a second time adds nothing.</source>
+        <translation>Reprend le journal d’un autre poste&#xa0;; une seconde fois n’ajoute rien.</translation>
+    </message>
+    <message>
+        <source>The log that takes in; no bench has it open.</source>
+        <translation>Le journal qui reçoit&#xa0;; aucun poste ne l’a ouvert.</translation>
+    </message>
+    <message>
+        <source>The log that is brought in; it is only read.</source>
+        <translation>Le journal qui est repris&#xa0;; il est seulement lu.</translation>
+    </message>
+    <message>
+        <source>Only says what would be.</source>
+        <translation>Dit seulement ce qui serait fait.</translation>
+    </message>
+    <message>
+        <source>A backup in the place of the log; the PIN on standard input, if one is set.</source>
+        <translation>Une sauvegarde à la place du journal&#xa0;; le code PIN sur l’entrée standard, s’il y en a un.</translation>
+    </message>
+    <message>
+        <source>The log; it is kept in a folder beside.</source>
+        <translation>Le journal&#xa0;; il est gardé dans un dossier à côté.</translation>
+    </message>
+    <message>
+        <source>The backup.</source>
+        <translation>La sauvegarde.</translation>
+    </message>
+    <message>
+        <source>What can be read of a damaged log, as a new one.</source>
+        <translation>Ce qui se lit d’un journal abîmé, comme nouveau journal.</translation>
+    </message>
+    <message>
+        <source>The damaged log; it is only read.</source>
+        <translation>Le journal abîmé&#xa0;; il est seulement lu.</translation>
+    </message>
+    <message>
+        <source>The new log; a file that is there is never overwritten.</source>
+        <translation>Le nouveau journal&#xa0;; un fichier existant n’est jamais écrasé.</translation>
+    </message>
 </context>
 <context>
     <name>JobSheet</name>
@@ -1788,6 +1856,160 @@
     </message>
 </context>
 <context>
+    <name>Keeping</name>
+    <message numerus="yes">
+        <source>%n act(s) do not follow on the restored log.</source>
+        <translation>
+            <numerusform>%n action ne suit pas le journal restauré.</numerusform>
+            <numerusform>%n actions ne suivent pas le journal restauré.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Note them in the repair by hand.</source>
+        <translation>Les noter à la main dans la réparation.</translation>
+    </message>
+</context>
+<context>
+    <name>KeepingScreens</name>
+    <message>
+        <source>The log there is damaged.</source>
+        <translation>Le journal en place est abîmé.</translation>
+    </message>
+    <message>
+        <source>%1 of its entries can be read and do not follow.</source>
+        <translation>%1 de ses entrées se lisent mais ne suivent pas.</translation>
+    </message>
+    <message>
+        <source>From one entry on it tells other things than the backup.</source>
+        <translation>À partir d’une entrée il diffère de la sauvegarde.</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Continuer</translation>
+    </message>
+    <message>
+        <source>Which backup?</source>
+        <translation>Quelle sauvegarde&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Which log is to be brought in?</source>
+        <translation>Quel journal reprendre&#xa0;?</translation>
+    </message>
+    <message>
+        <source>There is none in this folder.</source>
+        <translation>Il n’y en a pas dans ce dossier.</translation>
+    </message>
+    <message>
+        <source>Another folder</source>
+        <translation>Autre dossier</translation>
+    </message>
+    <message>
+        <source>bench %1 · %2 entries</source>
+        <extracomment>%1 is a bench&apos;s name, %2 a number</extracomment>
+        <translation>poste %1 · %2 entrées</translation>
+    </message>
+    <message>
+        <source>One moment …</source>
+        <translation>Un instant …</translation>
+    </message>
+    <message>
+        <source>Looking through both logs</source>
+        <translation>Les deux journaux sont parcourus</translation>
+    </message>
+    <message>
+        <source>The backup takes the log’s place</source>
+        <translation>La sauvegarde prend la place du journal</translation>
+    </message>
+    <message>
+        <source>The log is brought in</source>
+        <translation>Le journal est repris</translation>
+    </message>
+    <message>
+        <source>Nothing is changed yet.</source>
+        <translation>Rien n’est encore modifié.</translation>
+    </message>
+    <message>
+        <source>Do not switch off. Running clocks go on.</source>
+        <translation>Ne pas éteindre. Les chronos en cours continuent.</translation>
+    </message>
+    <message>
+        <source>Bring it in</source>
+        <translation>Le reprendre</translation>
+    </message>
+    <message>
+        <source>Bring this log in?</source>
+        <translation>Reprendre ce journal&#xa0;?</translation>
+    </message>
+    <message>
+        <source>It was brought in</source>
+        <translation>Il est repris</translation>
+    </message>
+    <message>
+        <source>There is nothing new in it</source>
+        <translation>Il n’apporte rien de nouveau</translation>
+    </message>
+    <message>
+        <source>%1 entries, %2 repairs</source>
+        <translation>%1 entrées, %2 réparations</translation>
+    </message>
+    <message>
+        <source>Bench %1: both logs go on differently from entry %2. Its entries stay as they are here.</source>
+        <translation>Poste %1&#xa0;: dès l’entrée %2 les journaux divergent. Ses entrées restent comme ici.</translation>
+    </message>
+    <message>
+        <source>Open at two benches: %1, %2.</source>
+        <translation>Ouvert à deux postes&#xa0;: %1, %2.</translation>
+    </message>
+    <message>
+        <source>Nothing that is here is changed. Repairs of another bench go on at that bench.</source>
+        <translation>Rien d’ici n’est modifié. Les réparations d’un autre poste continuent à ce poste.</translation>
+    </message>
+    <message>
+        <source>Restore it</source>
+        <translation>La restaurer</translation>
+    </message>
+    <message>
+        <source>Put this backup in the log’s place?</source>
+        <translation>Mettre cette sauvegarde à la place du journal&#xa0;?</translation>
+    </message>
+    <message>
+        <source>The backup is in its place</source>
+        <translation>La sauvegarde est en place</translation>
+    </message>
+    <message>
+        <source>Nothing is lost: %1 entries</source>
+        <translation>Rien n’est perdu&#xa0;: %1 entrées</translation>
+    </message>
+    <message>
+        <source>Not all can be kept: %1 entries</source>
+        <translation>Tout ne peut être gardé&#xa0;: %1 entrées</translation>
+    </message>
+    <message>
+        <source>The backup has %1 entries.</source>
+        <translation>La sauvegarde a %1 entrées.</translation>
+    </message>
+    <message>
+        <source>%1 newer ones come along from the log.</source>
+        <translation>%1 plus récentes viennent du journal.</translation>
+    </message>
+    <message>
+        <source>The log that is there now is kept in a folder beside it, whole.</source>
+        <translation>Le journal actuel est gardé entier dans un dossier à côté.</translation>
+    </message>
+    <message>
+        <source>The earlier log lies in %1.</source>
+        <translation>Le journal précédent est dans %1.</translation>
+    </message>
+    <message>
+        <source>It was not restored</source>
+        <translation>Rien n’a été restauré</translation>
+    </message>
+    <message>
+        <source>It was not brought in</source>
+        <translation>Rien n’a été repris</translation>
+    </message>
+</context>
+<context>
     <name>KeyPad</name>
     <message>
         <source>Clear</source>
@@ -1940,6 +2162,38 @@
     <message>
         <source>It needs the supervisor’s PIN.</source>
         <translation>Il faut le code du chef d’atelier.</translation>
+    </message>
+    <message>
+        <source>The log’s file is not all there.</source>
+        <translation>Le fichier du journal n’est pas complet.</translation>
+    </message>
+    <message>
+        <source>Copy it again from where it came, or fetch the last backup.</source>
+        <translation>Le recopier depuis sa source, ou prendre la dernière sauvegarde.</translation>
+    </message>
+    <message>
+        <source>The log is no longer where it was.</source>
+        <translation>Le journal n’est plus à sa place.</translation>
+    </message>
+    <message>
+        <source>Put its disk or its folder back. The last confirmed step is kept.</source>
+        <translation>Remettre son disque ou son dossier. La dernière étape confirmée est gardée.</translation>
+    </message>
+    <message>
+        <source>Another log lies there now.</source>
+        <translation>Un autre journal s’y trouve à présent.</translation>
+    </message>
+    <message>
+        <source>It lacks steps that were confirmed here. Put the right one back.</source>
+        <translation>Il y manque des étapes confirmées ici. Remettre le bon.</translation>
+    </message>
+    <message>
+        <source>An older version of this program wrote the log.</source>
+        <translation>Une version plus ancienne du programme a écrit le journal.</translation>
+    </message>
+    <message>
+        <source>It can be brought up to this version. A copy as it is stays beside it, for the older program.</source>
+        <translation>Il peut passer à cette version. Une copie telle quelle reste à côté, pour l’ancien programme.</translation>
     </message>
 </context>
 <context>
@@ -2687,10 +2941,6 @@
     <message>
         <source>none yet</source>
         <translation>aucune</translation>
-    </message>
-    <message>
-        <source>In which folder are the pictures?</source>
-        <translation>Dans quel répertoire sont les images&#xa0;?</translation>
     </message>
     <message>
         <source>Use this folder</source>
@@ -3509,6 +3759,19 @@
     <message>
         <source>Supervisor’s PIN set</source>
         <translation>Code du chef d’atelier fixé</translation>
+    </message>
+    <message>
+        <source>Log restored from a backup, whole: %1 entries</source>
+        <translation>Journal restauré d’une sauvegarde, entier&#xa0;: %1 entrées</translation>
+    </message>
+    <message>
+        <source>Log restored from a backup, as far as it could be read: %1 entries</source>
+        <translation>Journal restauré d’une sauvegarde, pour autant que lisible&#xa0;: %1 entrées</translation>
+    </message>
+    <message>
+        <source>Log of bench %1 brought in: %2 entries</source>
+        <extracomment>%1 is a bench&apos;s name, %2 a number</extracomment>
+        <translation>Journal du poste %1 repris&#xa0;: %2 entrées</translation>
     </message>
 </context>
 <context>
@@ -5071,13 +5334,6 @@
         <source>It holds until the program is closed.</source>
         <translation>Valables jusqu’à la fermeture du programme.</translation>
     </message>
-    <message numerus="yes">
-        <source>%n act(s) not saved yet: the disk refuses. They are kept and tried again.</source>
-        <translation>
-            <numerusform>%n action non enregistrée&#xa0;: le disque refuse. Gardée, nouvel essai en cours.</numerusform>
-            <numerusform>%n actions non enregistrées&#xa0;: le disque refuse. Gardées, nouvel essai en cours.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Scanned %1: not wanted here.</source>
         <translation>Scanné %1&#xa0;: pas attendu ici.</translation>
@@ -5161,6 +5417,45 @@
     <message>
         <source>Only looking: another copy of the program has this bench.</source>
         <translation>Lecture seule : une autre copie du programme tient ce poste.</translation>
+    </message>
+    <message>
+        <source>In which folder are the pictures?</source>
+        <translation>Dans quel dossier sont les photos&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Into which folder do backups go?</source>
+        <translation>Dans quel dossier vont les sauvegardes&#xa0;?</translation>
+    </message>
+    <message>
+        <source>In which folder is it?</source>
+        <translation>Dans quel dossier est-ce&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Something is being kept just now.</source>
+        <translation>Une sauvegarde est en cours.</translation>
+    </message>
+    <message>
+        <source>Try again in a moment.</source>
+        <translation>Réessayer dans un instant.</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN, to restore</source>
+        <translation>PIN du chef d’atelier, pour restaurer</translation>
+    </message>
+    <message>
+        <source>Only looking: the log cannot be written.</source>
+        <translation>Lecture seule&#xa0;: le journal ne s’écrit pas.</translation>
+    </message>
+    <message>
+        <source>Nothing more is written: restore a backup in the bench set-up.</source>
+        <translation>Plus rien n’est écrit&#xa0;: restaurer une sauvegarde dans les réglages.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n act(s) wait to be written.</source>
+        <translation>
+            <numerusform>%n action attend d’être écrite.</numerusform>
+            <numerusform>%n actions attendent d’être écrites.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -5522,6 +5817,10 @@
         <source>Today’s work</source>
         <translation>Travail du jour</translation>
     </message>
+    <message>
+        <source>! backup overdue</source>
+        <translation>! sauvegarde en retard</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::LotListScreen</name>
@@ -5696,7 +5995,7 @@
     </message>
     <message>
         <source>Hardener in: start</source>
-        <translation>Durcisseur mis&#xa0;: départ</translation>
+        <translation>Durcisseur mis : départ</translation>
     </message>
     <message>
         <source>Puddle and bead, drawn to size</source>
@@ -5853,7 +6152,7 @@
     </message>
     <message>
         <source>Hardener in: start</source>
-        <translation>Durcisseur mis&#xa0;: départ</translation>
+        <translation>Durcisseur mis : départ</translation>
     </message>
     <message>
         <source>Expected between %1 and %2; by the sheet after %3.</source>
@@ -6424,6 +6723,93 @@
     </message>
 </context>
 <context>
+    <name>strandbench::SetUpRecordScreen</name>
+    <message>
+        <source>Hourly</source>
+        <translation>Chaque heure</translation>
+    </message>
+    <message>
+        <source>4-hourly</source>
+        <translation>Toutes les 4 h</translation>
+    </message>
+    <message>
+        <source>Daily</source>
+        <translation>Chaque jour</translation>
+    </message>
+    <message>
+        <source>By hand</source>
+        <translation>À la main</translation>
+    </message>
+    <message>
+        <source>How is the record kept safe?</source>
+        <translation>Comment le journal est-il gardé&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Folder for backups</source>
+        <translation>Dossier de sauvegarde</translation>
+    </message>
+    <message>
+        <source>none yet: a stick is best</source>
+        <translation>aucun encore&#xa0;: une clé est idéale</translation>
+    </message>
+    <message>
+        <source>Back up now</source>
+        <translation>Sauvegarder</translation>
+    </message>
+    <message>
+        <source>How often</source>
+        <translation>Fréquence</translation>
+    </message>
+    <message>
+        <source>How many stay</source>
+        <translation>Combien restent</translation>
+    </message>
+    <message>
+        <source>Check the log</source>
+        <translation>Vérifier</translation>
+    </message>
+    <message>
+        <source>Bring in a log</source>
+        <translation>Reprendre</translation>
+    </message>
+    <message>
+        <source>of another bench</source>
+        <translation>d’un autre poste</translation>
+    </message>
+    <message>
+        <source>Restore</source>
+        <translation>Restaurer</translation>
+    </message>
+    <message>
+        <source>from a backup</source>
+        <translation>une sauvegarde</translation>
+    </message>
+    <message>
+        <source>choose a folder first</source>
+        <translation>choisir d’abord un dossier</translation>
+    </message>
+    <message>
+        <source>newest: %1</source>
+        <translation>dernière&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>none in this session yet</source>
+        <translation>pas encore aujourd’hui</translation>
+    </message>
+    <message>
+        <source>every entry, by its hash</source>
+        <translation>chaque entrée, par hachage</translation>
+    </message>
+    <message>
+        <source>%1: it holds, %2 entries</source>
+        <translation>%1&#xa0;: intact, %2 entrées</translation>
+    </message>
+    <message>
+        <source>one moment …</source>
+        <translation>un instant …</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::SetUpScreen</name>
     <message>
         <source>Bench set-up</source>
@@ -6460,6 +6846,10 @@
     <message>
         <source>Page after</source>
         <translation>Page après</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Journal</translation>
     </message>
 </context>
 <context>
@@ -6640,6 +7030,44 @@
     <message>
         <source>Look only</source>
         <translation>Regarder seulement</translation>
+    </message>
+    <message>
+        <source>The log is of an older version</source>
+        <translation>Le journal est d’une version antérieure</translation>
+    </message>
+    <message>
+        <source>Save what holds</source>
+        <translation>Sauver l’intact</translation>
+    </message>
+    <message>
+        <source>Restore a backup</source>
+        <translation>Restaurer</translation>
+    </message>
+    <message>
+        <source>Bring it up</source>
+        <translation>Mettre à jour</translation>
+    </message>
+    <message>
+        <source>One moment …</source>
+        <translation>Un instant …</translation>
+    </message>
+    <message>
+        <source>Nothing could be saved: %1</source>
+        <translation>Rien n’a pu être sauvé&#xa0;: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries that hold are saved in %1.</source>
+        <translation>
+            <numerusform>%n entrée intacte est sauvée dans %1.</numerusform>
+            <numerusform>%n entrées intactes sont sauvées dans %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more can be read and stand as text beside it.</source>
+        <translation>
+            <numerusform>%n autre se lit et figure en texte à côté.</numerusform>
+            <numerusform>%n autres se lisent et figurent en texte à côté.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

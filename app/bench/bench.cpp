@@ -243,26 +243,38 @@ void Bench::logIsDamaged(const LogFailure& what)
     keepRefusal(LogTrouble::Damaged);
 }
 
-void Bench::goOnWith(const std::deque<EventDraft>& waiting)
+std::size_t Bench::goOnWith(const std::deque<EventDraft>& waiting)
 {
-    for (const EventDraft& each : waiting)
-        setAside(each, LogTrouble::IoError);
+    std::size_t lost = 0;
+    for (const EventDraft& each : waiting) {
+        Repair trial = repair(each.repair) ? *repair(each.repair) : Repair{};
+        if (subjectOf(each.payload) == Subject::Repair && apply(trial, provisional(each)))
+            ++lost;
+        else
+            setAside(each, LogTrouble::IoError);
+    }
     retry();
+    return lost;
+}
+
+Event Bench::provisional(const EventDraft& draft) const
+{
+    Event event;
+    // It gets its number when it is written; that one can only be higher.
+    const Repair* of = repair(draft.repair);
+    event.seq = (of ? of->lastSeq : 0) + 1;
+    event.repair = draft.repair;
+    event.person = draft.person;
+    event.payload = stored(draft.payload);
+    event.at = draft.at;
+    return event;
 }
 
 void Bench::setAside(const EventDraft& draft, LogTrouble why)
 {
     m_refusal = why;
     m_unsaved.push_back(draft);
-    Event provisional;
-    // It gets its number when it is written; that one can only be higher.
-    const Repair* of = repair(draft.repair);
-    provisional.seq = (of ? of->lastSeq : 0) + 1;
-    provisional.repair = draft.repair;
-    provisional.person = draft.person;
-    provisional.payload = stored(draft.payload);
-    provisional.at = draft.at;
-    fold(provisional);
+    fold(provisional(draft));
     m_retryTimer.start();
     Q_EMIT unsavedChanged();
 }

@@ -129,8 +129,9 @@ public:
     [[nodiscard]] std::optional<LogTrouble> refusal() const { return m_refusal; }
     /// Those acts, in their order: for the bench that goes on with another log.
     [[nodiscard]] const std::deque<EventDraft>& waiting() const { return m_unsaved; }
-    /// Takes over acts that waited; they are written as soon as the disk takes them. Called after load().
-    void goOnWith(const std::deque<EventDraft>& waiting);
+    /// Takes over acts that waited, as far as they follow on what was loaded; they are written as soon as the disk takes
+    /// them. How many did not follow: those are lost, and it is for the caller to say so. Called after load().
+    [[nodiscard]] std::size_t goOnWith(const std::deque<EventDraft>& waiting);
 
 Q_SIGNALS:
     void changed();        ///< a repair has moved on
@@ -143,6 +144,8 @@ private:
     void refuseAct(SupervisorAct act, const QString& person, const PinRefused& why, const Supervised& done);
     void makeGood(const ClockJumped& jump, const Instant& at);
     void setAside(const EventDraft& draft, LogTrouble why);
+    /// The event of an act that waits, as it is folded meanwhile.
+    [[nodiscard]] Event provisional(const EventDraft& draft) const;
     void keepRefusal(std::optional<LogTrouble> why);
     void retry();
     void noteReading(const Event& event);

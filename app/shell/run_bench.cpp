@@ -198,8 +198,7 @@ End runOnce(Start& start, bool restoring, bool& restoreNext)
         restoreNext = way == TroubleWindow::Way::Restore;
         return {0, restoreNext};
     }
-    if (!restoring)
-        bench.goOnWith(std::exchange(start.waiting, {}));
+    const std::size_t lost = restoring ? 0 : bench.goOnWith(std::exchange(start.waiting, {}));
     AlsaPlayer player;
     Bell bell(&player);
     CameraFeed cameras;
@@ -211,6 +210,10 @@ End runOnce(Start& start, bool restoring, bool& restoreNext)
                         [] { QCoreApplication::exit(beginAgain); }, restoring});
     show(window, start.arguments.glass);
     tellFaults(assumptions.faults, *window.screen(), Words(start.settings.units, QLocale(start.settings.language)));
+    if (lost > 0)
+        window.screen()->showTrouble(
+            QCoreApplication::translate("Keeping", "%n act(s) do not follow on the restored log.", nullptr, int(lost)),
+            QCoreApplication::translate("Keeping", "Note them in the repair by hand."));
     const int status = QCoreApplication::exec();
     start.settings = window.settings();
     if (!restoring)

@@ -25,7 +25,9 @@ ScriptedBench::ScriptedBench(Spec spec)
       m_assumptions(AssumptionsFile::besideLog(spec.log))
 {
     const QString from = lotsFromDay(spec.start);
-    auto opened = spec.looks ? m_recorder->openToLook(from) : m_recorder->open(from);
+    auto opened = spec.restoring ? Logged<BenchBook>(BenchBook{})
+                  : spec.looks   ? m_recorder->openToLook(from)
+                                 : m_recorder->open(from);
     PlanningSet planning = spec.planning
                                ? *spec.planning
                                : PlanningSet{builtInTable(), demoCatalogue(), builtInSteps(), Assumptions{}, m_engine};
@@ -42,10 +44,13 @@ ScriptedBench::ScriptedBench(Spec spec)
         m_trouble = LogFailure{LogTrouble::Damaged, fault->field + u": "_s + fault->value};
         return;
     }
+    if (spec.keeps || spec.restoring)
+        m_keeper = std::make_unique<Keeper>(spec.log, m_clock, spec.computing);
     m_window = std::make_unique<BenchWindow>(BenchWindow::Parts{
         *m_bench, SettingsFile(QFileInfo(spec.log).absoluteDir().filePath(u"bench.ini"_s)), spec.settings,
         spec.pixelsPerMillimetre, [this](const QString& language) { m_language.speak(language); },
-        [this](const AssumptionBook& book) { return m_assumptions.save(book); }, spec.player, spec.cameras, spec.bell});
+        [this](const AssumptionBook& book) { return m_assumptions.save(book); }, spec.player, spec.cameras, spec.bell,
+        m_keeper.get(), [this] { m_again = true; }, spec.restoring});
     m_window->setFixedSize(spec.glass);
     m_window->show();
     thumb().settle();

@@ -24,6 +24,8 @@ public:
         CameraFeed* cameras = nullptr; ///< of photos
         Bell* bell = nullptr;          ///< of alarms
         bool looks = false;            ///< beside another copy that has the bench
+        bool keeps = false;            ///< the log is kept: backups, checks, other logs
+        bool restoring = false;        ///< the log could not be opened: only a backup is to be chosen
     };
     /// Opens the log and shows the window. trouble() says why when the log does not open.
     explicit ScriptedBench(Spec spec);
@@ -38,6 +40,9 @@ public:
     /// To the supervisor's acts; its PIN costs as little as can be.
     [[nodiscard]] PinDoor& door() { return m_door; }
     [[nodiscard]] Thumb thumb() { return Thumb(*m_window); }
+    [[nodiscard]] Keeper& keeper() { return *m_keeper; }
+    /// True once the window wants to begin anew with the log as it lies there.
+    [[nodiscard]] bool wantsToStartAgain() const { return m_again; }
     /// What of the file beside the log was not taken.
     [[nodiscard]] const Faults& assumptionFaults() const { return m_assumptionFaults; }
     /// The newest open repair of a job and panel; null when there is none.
@@ -50,6 +55,8 @@ private:
     PinDoor m_door;
     std::unique_ptr<Recorder> m_recorder;
     std::unique_ptr<Bench> m_bench;
+    std::unique_ptr<Keeper> m_keeper;
+    bool m_again = false;
     std::unique_ptr<BenchWindow> m_window;
     AssumptionsFile m_assumptions;
     Faults m_assumptionFaults;
