@@ -129,7 +129,7 @@ public:
     [[nodiscard]] std::optional<LogTrouble> refusal() const { return m_refusal; }
     /// Those acts, in their order: for the bench that goes on with another log.
     [[nodiscard]] const std::deque<EventDraft>& waiting() const { return m_unsaved; }
-    /// Takes over acts that waited, as far as they follow on what was loaded; they are written as soon as the disk takes
+    /// Takes over acts that waited, as far as they follow on what was loaded; they are written once the disk takes
     /// them. How many did not follow: those are lost, and it is for the caller to say so. Called after load().
     [[nodiscard]] std::size_t goOnWith(const std::deque<EventDraft>& waiting);
 
