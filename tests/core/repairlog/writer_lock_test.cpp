@@ -10,6 +10,10 @@
 #include <gtest/gtest.h>
 
 #include <csignal>
+#include <cstring>
+
+#include <fcntl.h>
+#include <sys/file.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -80,6 +84,32 @@ TEST_F(OneWriter, WhatAKilledProgramLeftCountsForNothing)
     EXPECT_TRUE(WriterLock::take(log()));
     close(ready[0]);
     close(ready[1]);
+}
+
+TEST_F(OneWriter, AFileThatNobodyHoldsCountsForNothing)
+{
+    // A kill or a power cut between making the lock and writing the name into it; a name that somebody else has now.
+    const std::string another = "1\ninit\nanother machine\n";
+    for (const char* left : {"", "\n\n", "half a na", another.c_str()}) {
+        QFile file(lockPathOf(log()));
+        ASSERT_TRUE(file.open(QIODevice::WriteOnly) && file.write(left) == qint64(std::strlen(left)));
+        file.close();
+        const auto lock = WriterLock::take(log());
+        ASSERT_TRUE(lock) << left;
+        EXPECT_TRUE(*lock);
+        EXPECT_FALSE(WriterLock::take(log())) << "and it holds";
+    }
+}
+
+TEST_F(OneWriter, ALivingProgramsLockStandsThoughItsNameIsNotInItYet)
+{
+    const int file = ::open(lockPathOf(log()).toLocal8Bit().constData(), O_RDWR | O_CREAT | O_EXCL, 0600);
+    ASSERT_GE(file, 0);
+    ASSERT_EQ(::flock(file, LOCK_EX | LOCK_NB), 0);
+    EXPECT_FALSE(WriterLock::take(log()));
+    EXPECT_TRUE(QFile::exists(lockPathOf(log())));
+    ::close(file); // it died
+    EXPECT_TRUE(WriterLock::take(log()));
 }
 
 TEST_F(OneWriter, WhereNothingCanBeWrittenItIsNotTheLockThatSays)
