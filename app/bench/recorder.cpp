@@ -215,7 +215,7 @@ Logged<void> Recorder::takeLockAnew()
 {
     if (!QFileInfo::exists(m_path))
         return tl::unexpected(LogFailure{LogTrouble::Gone, m_path});
-    if (QFileInfo::exists(lockPathOf(m_path)))
+    if (m_lock && m_lock->stands())
         return {};
     m_lock.reset();
     auto lock = WriterLock::take(m_path);

@@ -1,16 +1,27 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "repairlog/writer_lock.h"
 
+#include <QCoreApplication>
+#include <QFile>
 #include <QFileInfo>
+<<<<<<< HEAD
 #include <QLockFile>
+    =======
+#include <QSysInfo>
+    >>>>>>> w-crash
 #include <QThread>
 
-#include <chrono>
+#include <cerrno>
+#include <fcntl.h>
+#include <sys/file.h>
+#include <sys/stat.h>
+#include <unistd.h>
 
-using namespace Qt::StringLiterals;
+    using namespace Qt::StringLiterals;
 
 namespace strandbench {
 namespace {
+<<<<<<< HEAD
 
 constexpr int looks = 10;
 constexpr unsigned long lookMs = 50;
@@ -34,9 +45,54 @@ std::optional<Holder> holderOf(const QLockFile& file)
 bool takeAwayNobodys(QLockFile& file) { return file.removeStaleLockFile() && file.tryLock(); }
 
 } // namespace
+=======
+>>>>>>> w-crash
 
-WriterLock::WriterLock(std::unique_ptr<QLockFile> file) : m_file(std::move(file)) {}
-WriterLock::~WriterLock() = default;
+constexpr int looks = 10;
+constexpr unsigned long lookMs = 50;
+
+/// Three lines, as QLockFile writes them, which kept this lock before: so either knows the other's holder.
+QByteArray nameOfThisProgram()
+{
+    return QByteArray::number(QCoreApplication::applicationPid()) + '\n' +
+           QFileInfo(QCoreApplication::applicationFilePath()).fileName().toUtf8() + '\n' +
+           QSysInfo::machineHostName().toUtf8() + '\n';
+}
+
+/// Who holds a lock that is held. Its name is in it a moment after it was taken, so that is looked for again.
+Holder holderOf(const QByteArray& path)
+{
+    for (int i = 0; i < looks; ++i) {
+        QFile file(QFile::decodeName(path));
+        if (file.open(QIODevice::ReadOnly)) {
+            const QList<QByteArray> lines = file.read(4096).split('\n');
+            if (lines.size() > 3)
+                return {lines[0].toLongLong(), QString::fromUtf8(lines[2]), QString::fromUtf8(lines[1])};
+        }
+        QThread::msleep(lookMs);
+    }
+    return {};
+}
+
+/// Whether the open file is still the one of this name: who held it before takes the name away with it.
+bool isAt(int file, const QByteArray& path)
+{
+    struct stat held {};
+    struct stat named {};
+    return ::fstat(file, &held) == 0 && ::stat(path.constData(), &named) == 0 && held.st_dev == named.st_dev &&
+           held.st_ino == named.st_ino;
+}
+
+} // namespace
+
+WriterLock::~WriterLock()
+{
+    if (stands())
+        ::unlink(m_path.constData()); // while it is held: nobody else's can be of this name
+    ::close(m_file);
+}
+
+bool WriterLock::stands() const { return isAt(m_file, m_path); }
 
 QString lockPathOf(const QString& log)
 {
@@ -47,6 +103,7 @@ QString lockPathOf(const QString& log)
 
 tl::expected<std::unique_ptr<WriterLock>, Holder> WriterLock::take(const QString& log)
 {
+<<<<<<< HEAD
     auto file = std::make_unique<QLockFile>(lockPathOf(log));
     file->setStaleLockTime(
         std::chrono::milliseconds(0)); // a bench stands for weeks: age says nothing, only its process
@@ -58,6 +115,27 @@ tl::expected<std::unique_ptr<WriterLock>, Holder> WriterLock::take(const QString
     if (!holder && takeAwayNobodys(*file))
         return std::unique_ptr<WriterLock>(new WriterLock(std::move(file)));
     return tl::unexpected(holder.value_or(Holder{}));
+=======
+    const QByteArray path = QFile::encodeName(lockPathOf(log));
+    for (;;) {
+        const int file = ::open(path.constData(), O_RDWR | O_CREAT | O_CLOEXEC, 0666);
+        if (file < 0)
+            return std::unique_ptr<WriterLock>();
+        const int refused = ::flock(file, LOCK_EX | LOCK_NB) == 0 ? 0 : errno;
+        if (refused == 0 && isAt(file, path)) {
+            std::unique_ptr<WriterLock> lock(new WriterLock(file, path));
+            const QByteArray name = nameOfThisProgram();
+            if (::ftruncate(file, 0) != 0 || ::pwrite(file, name.constData(), std::size_t(name.size()), 0) < 0)
+                qWarning("the lock beside the log does not say who holds it"); // a full disk; it holds all the same
+            return lock;
+        }
+        ::close(file);
+        if (refused == EWOULDBLOCK)
+            return tl::unexpected(holderOf(path));
+        if (refused != 0 && refused != EINTR) // a file system that knows no locks
+            return std::unique_ptr<WriterLock>();
+    }
+>>>>>>> w-crash
 }
 
 LogFailure inUseBy(const Holder& holder)

@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One writer: whoever writes a log holds a lock beside it, and says who that is.
+// One writer: whoever writes a log holds a lock beside it, and says in it who that is. The kernel keeps the lock
+// (flock), so that it goes with its process however that ends; the file alone means nothing.
 #pragma once
 
 #include "repairlog/repair_log.h"
 
 #include <memory>
-
-class QLockFile;
 
 namespace strandbench {
 
@@ -24,12 +23,15 @@ public:
     /// counts for nothing. Empty: nothing can be written there at all, which opening the log will say better.
     [[nodiscard]] static tl::expected<std::unique_ptr<WriterLock>, Holder> take(const QString& log);
     ~WriterLock(); ///< lets go
+    /// False once its file was taken away, with its folder say: then it keeps nobody out any more.
+    [[nodiscard]] bool stands() const;
     WriterLock(const WriterLock&) = delete;
     WriterLock& operator=(const WriterLock&) = delete;
 
 private:
-    explicit WriterLock(std::unique_ptr<QLockFile> file);
-    std::unique_ptr<QLockFile> m_file;
+    WriterLock(int file, QByteArray path) : m_file(file), m_path(std::move(path)) {}
+    int m_file;
+    QByteArray m_path;
 };
 
 /// The lock's file, beside the log.
