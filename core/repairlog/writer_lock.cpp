@@ -4,11 +4,7 @@
 #include <QCoreApplication>
 #include <QFile>
 #include <QFileInfo>
-<<<<<<< HEAD
-#include <QLockFile>
-    =======
 #include <QSysInfo>
-    >>>>>>> w-crash
 #include <QThread>
 
 #include <cerrno>
@@ -17,36 +13,10 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-    using namespace Qt::StringLiterals;
+using namespace Qt::StringLiterals;
 
 namespace strandbench {
 namespace {
-<<<<<<< HEAD
-
-constexpr int looks = 10;
-constexpr unsigned long lookMs = 50;
-
-/// Who has the lock; empty: it names nobody. A program that is taking it writes its name a moment later, so that is
-/// looked for again.
-std::optional<Holder> holderOf(const QLockFile& file)
-{
-    Holder holder;
-    for (int i = 0; i < looks; ++i) {
-        if (file.getLockInfo(&holder.process, &holder.machine, &holder.program))
-            return holder;
-        QThread::msleep(lookMs);
-    }
-    return std::nullopt;
-}
-
-/// A program that was killed, or lost its power, after it made its lock and before its name was in it: such a lock
-/// never goes stale by itself and would keep every bench out for ever. Taken away only where no living program holds
-/// the file.
-bool takeAwayNobodys(QLockFile& file) { return file.removeStaleLockFile() && file.tryLock(); }
-
-} // namespace
-=======
->>>>>>> w-crash
 
 constexpr int looks = 10;
 constexpr unsigned long lookMs = 50;
@@ -103,19 +73,6 @@ QString lockPathOf(const QString& log)
 
 tl::expected<std::unique_ptr<WriterLock>, Holder> WriterLock::take(const QString& log)
 {
-<<<<<<< HEAD
-    auto file = std::make_unique<QLockFile>(lockPathOf(log));
-    file->setStaleLockTime(
-        std::chrono::milliseconds(0)); // a bench stands for weeks: age says nothing, only its process
-    if (file->tryLock())
-        return std::unique_ptr<WriterLock>(new WriterLock(std::move(file)));
-    if (file->error() != QLockFile::LockFailedError)
-        return std::unique_ptr<WriterLock>();
-    const auto holder = holderOf(*file);
-    if (!holder && takeAwayNobodys(*file))
-        return std::unique_ptr<WriterLock>(new WriterLock(std::move(file)));
-    return tl::unexpected(holder.value_or(Holder{}));
-=======
     const QByteArray path = QFile::encodeName(lockPathOf(log));
     for (;;) {
         const int file = ::open(path.constData(), O_RDWR | O_CREAT | O_CLOEXEC, 0666);
@@ -135,7 +92,6 @@ tl::expected<std::unique_ptr<WriterLock>, Holder> WriterLock::take(const QString
         if (refused != 0 && refused != EINTR) // a file system that knows no locks
             return std::unique_ptr<WriterLock>();
     }
->>>>>>> w-crash
 }
 
 LogFailure inUseBy(const Holder& holder)

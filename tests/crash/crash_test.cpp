@@ -152,12 +152,8 @@ private:
 
 class Crash : public ::testing::TestWithParam<int> {};
 
-<<<<<<< HEAD
-INSTANTIATE_TEST_SUITE_P(Shard, Crash, ::testing::Range(0, CRASH_SHARDS));
-=======
 // CTest tells the short run from the long one by its name.
 INSTANTIATE_TEST_SUITE_P(CRASH_NAME, Crash, ::testing::Range(0, CRASH_SHARDS));
->>>>>>> w-crash
 
 TEST_P(Crash, AtAnyMomentNothingConfirmedIsLostAndNothingIsThereTwice)
 {

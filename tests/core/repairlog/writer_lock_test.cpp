@@ -86,18 +86,11 @@ TEST_F(OneWriter, WhatAKilledProgramLeftCountsForNothing)
     close(ready[1]);
 }
 
-<<<<<<< HEAD
-TEST_F(OneWriter, WhatNamesNobodyCountsForNothing)
-{
-    // A kill or a power cut between making the lock and writing the name into it.
-    for (const char* left : {"", "\n\n", "half a na"}) {
-=======
 TEST_F(OneWriter, AFileThatNobodyHoldsCountsForNothing)
 {
     // A kill or a power cut between making the lock and writing the name into it; a name that somebody else has now.
     const std::string another = "1\ninit\nanother machine\n";
     for (const char* left : {"", "\n\n", "half a na", another.c_str()}) {
->>>>>>> w-crash
         QFile file(lockPathOf(log()));
         ASSERT_TRUE(file.open(QIODevice::WriteOnly) && file.write(left) == qint64(std::strlen(left)));
         file.close();
