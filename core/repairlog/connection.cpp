@@ -4,9 +4,10 @@
 #include "repairlog/failure.h"
 
 #include <QSqlError>
-#include <QSqlQuery>
 #include <QUrl>
 #include <QUuid>
+
+#include <algorithm>
 
 using namespace Qt::StringLiterals;
 
@@ -47,17 +48,31 @@ QVariant bindable(const QVariant& value)
     return value;
 }
 
-/// Prepares, binds by position and runs. The one place where values meet SQL.
+/// Prepares if it is not yet, binds by position and runs. The one place where values meet SQL.
 Logged<void> execute(QSqlQuery& query, const QString& sql, const QVariantList& binds)
 {
     query.setForwardOnly(true);
-    if (!query.prepare(sql))
+    if (query.lastQuery().isEmpty() && !query.prepare(sql))
         return failed(query.lastError());
     for (qsizetype i = 0; i < binds.size(); ++i)
         query.bindValue(int(i), bindable(binds[i]));
     if (!query.exec())
         return failed(query.lastError());
     return {};
+}
+
+/// What is the same text each time. Never a PRAGMA: some run while they are prepared and do nothing the second time.
+bool isKept(const QString& sql)
+{
+    return sql.startsWith(u"SELECT"_s) || sql.startsWith(u"INSERT"_s) || sql == u"BEGIN IMMEDIATE"_s ||
+           sql == u"COMMIT"_s;
+}
+
+/// A kept query holds on to what was bound to it: a photo is too much for that.
+bool isLarge(const QVariant& value)
+{
+    constexpr qsizetype most = 65536;
+    return value.typeId() == QMetaType::QByteArray && value.toByteArray().size() > most;
 }
 
 } // namespace
@@ -74,6 +89,7 @@ SqlConnection::SqlConnection(QSqlDatabase database, QString name)
 
 SqlConnection::~SqlConnection()
 {
+    m_idle.clear();
     m_database.close();
     m_database = QSqlDatabase(); // removeDatabase warns while a handle lives
     QSqlDatabase::removeDatabase(m_name);
@@ -111,18 +127,32 @@ Logged<void> SqlConnection::set(const QString& pragma, const QString& value, con
                   u"%1 is %2 and would not become %3"_s.arg(pragma, held->toString(), readsBackAs));
 }
 
+QSqlQuery SqlConnection::take(const QString& sql) const
+{
+    auto idle = m_idle.extract(sql);
+    return idle ? std::move(idle.mapped()) : QSqlQuery(m_database);
+}
+
+void SqlConnection::keep(const QString& sql, const QVariantList& binds, QSqlQuery query) const
+{
+    query.finish();
+    if (isKept(sql) && std::none_of(binds.begin(), binds.end(), isLarge))
+        m_idle.insert_or_assign(sql, std::move(query));
+}
+
 Logged<void> SqlConnection::run(const QString& sql, const QVariantList& binds) const
 {
-    QSqlQuery query(m_database);
-    auto done = execute(query, sql, binds);
-    query.finish();
-    return done;
+    QSqlQuery query = take(sql);
+    if (auto done = execute(query, sql, binds); !done)
+        return done;
+    keep(sql, binds, std::move(query));
+    return {};
 }
 
 Logged<void> SqlConnection::each(const QString& sql, const QVariantList& binds,
                                  const std::function<Logged<void>(const Row&)>& take) const
 {
-    QSqlQuery query(m_database);
+    QSqlQuery query = this->take(sql);
     if (auto done = execute(query, sql, binds); !done)
         return done;
     Logged<void> taken;
@@ -130,14 +160,14 @@ Logged<void> SqlConnection::each(const QString& sql, const QVariantList& binds,
     while (taken && query.next())
         taken = take(row);
     if (taken && query.lastError().isValid())
-        taken = failed(query.lastError());
-    query.finish();
+        return failed(query.lastError());
+    keep(sql, binds, std::move(query));
     return taken;
 }
 
 Logged<QVariant> SqlConnection::value(const QString& sql, const QVariantList& binds) const
 {
-    QSqlQuery query(m_database);
+    QSqlQuery query = take(sql);
     if (auto done = execute(query, sql, binds); !done)
         return tl::unexpected(done.error());
     QVariant value;
@@ -145,7 +175,7 @@ Logged<QVariant> SqlConnection::value(const QString& sql, const QVariantList& bi
         value = query.value(0);
     else if (query.lastError().isValid())
         return failed(query.lastError());
-    query.finish();
+    keep(sql, binds, std::move(query));
     return value;
 }
 

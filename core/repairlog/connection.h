@@ -5,11 +5,11 @@
 #include "repairlog/repair_log.h"
 
 #include <QSqlDatabase>
+#include <QSqlQuery>
 #include <QVariant>
 
 #include <functional>
-
-class QSqlQuery;
+#include <map>
 
 namespace strandbench {
 
@@ -56,9 +56,14 @@ public:
 
 private:
     SqlConnection(QSqlDatabase database, QString name);
+    /// A query for the statement: one that was prepared before and is idle, or a fresh one.
+    [[nodiscard]] QSqlQuery take(const QString& sql) const;
+    /// Ends a query that went well, and keeps it for the next time.
+    void keep(const QString& sql, const QVariantList& binds, QSqlQuery query) const;
 
     QSqlDatabase m_database;
     QString m_name;
+    mutable std::map<QString, QSqlQuery> m_idle; ///< an act at the bench is the same few statements each time
 };
 
 } // namespace strandbench

@@ -82,7 +82,7 @@ struct RepairLog::Connection {
     [[nodiscard]] Logged<std::optional<Repair>> after(const Event& event);
     [[nodiscard]] Logged<Written> write(const EventDraft& draft, EventRecord& record);
     [[nodiscard]] Logged<std::vector<RepairSummary>> summaries(const QString& where, const QVariantList& binds) const;
-    void remember(const Repair& repair);
+    void remember(Repair repair);
 };
 
 Logged<ChainHead> RepairLog::Connection::head() const
@@ -277,12 +277,13 @@ Logged<std::vector<RepairSummary>> RepairLog::Connection::summaries(const QStrin
         .map([&] { return found; });
 }
 
-void RepairLog::Connection::remember(const Repair& repair)
+void RepairLog::Connection::remember(Repair repair)
 {
+    const QUuid id = repair.id;
     if (repair.open())
-        folded[repair.id] = repair;
+        folded.insert_or_assign(id, std::move(repair));
     else
-        folded.erase(repair.id);
+        folded.erase(id);
 }
 
 RepairLog::RepairLog(std::unique_ptr<Connection> connection) : m_connection(std::move(connection)) {}
@@ -327,8 +328,8 @@ Logged<Event> RepairLog::append(const EventDraft& draft)
     if (auto done = transaction->commit().and_then([&] { return m_connection->stillThere(); }); !done)
         return tl::unexpected(done.error());
     if (written->repair)
-        m_connection->remember(*written->repair);
-    return written->event;
+        m_connection->remember(*std::move(written->repair));
+    return std::move(written->event);
 }
 
 Logged<std::vector<Event>> RepairLog::events(const QUuid& repair) const { return eventsOf(*m_connection->sql, repair); }
