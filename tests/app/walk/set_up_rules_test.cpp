@@ -91,7 +91,11 @@ TEST_P(SetUpRules, Hold)
                          look.glass.pixelsPerMillimetre(),
                          {},
                          Worker::Runs::Inline,
-                         &device});
+                         &device,
+                         nullptr,
+                         nullptr,
+                         false,
+                         true});
     ASSERT_FALSE(bench.trouble().has_value());
     go(bench, u"set_up"_s);
     check(bench, u"bench"_s);
@@ -123,6 +127,8 @@ TEST_P(SetUpRules, Hold)
     Q_EMIT device.finished({Sounded::Result::Played, {}});
     go(bench, u"sound_not_heard"_s);
     check(bench, u"sound_not_heard"_s);
+    go(bench, u"answer_way_on"_s);
+    check(bench, u"record"_s);
     go(bench, u"answer_way_on"_s);
     // Every page, until the first shows again.
     int page = 0;
