@@ -238,11 +238,11 @@ TEST_F(KeepingLog, FoundDamagedItIsClosedForWritingAndClocksGoOn)
     QFile file(log()); // one byte of an event that was checked in, as a failing disk changes it
     ASSERT_TRUE(file.open(QIODevice::ReadWrite));
     const QByteArray all = file.readAll();
-    const qsizetype at = all.indexOf("skirt panel");
+    const qsizetype at = all.indexOf(R"("job":"4421")");
     if (at < 0)
         GTEST_FAIL() << "the file does not hold it yet";
     file.seek(at);
-    file.write("skirt pane1");
+    file.write(R"("job":"4422")");
     file.close();
     m_bench->keeper().check();
     m_bench->thumb().settle();
