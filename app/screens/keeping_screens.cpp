@@ -43,6 +43,7 @@ MessageScreen::Spec frame(const QString& name, const QString& path, bool asks, c
     MessageScreen::Spec spec;
     spec.name = name;
     spec.context = QFileInfo(path).fileName();
+    spec.ofARepair = false;
     spec.go = asks ? go : done;
     if (!asks)
         spec.wayOn = Says::tr("Go on");
@@ -115,6 +116,7 @@ Screen* makeKeepingWait(const Surroundings& around, Keeping what, bool dry, QWid
 {
     MessageScreen::Spec spec;
     spec.name = u"screen_keeping_wait"_s;
+    spec.ofARepair = false;
     spec.sentence = Says::tr("One moment …");
     spec.sign = Pictogram::Wait;
     spec.headline = dry                        ? Says::tr("Looking through both logs")

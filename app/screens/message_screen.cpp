@@ -34,6 +34,8 @@ MessageScreen::MessageScreen(const Surroundings& around, Spec spec, QWidget* par
         buildKeys(column);
     content()->addLayout(column, 1);
     answers()->setWayOn(m_spec.wayOn, m_spec.wayOnKind);
+    if (!m_spec.ofARepair)
+        answers()->stop()->hide();
     answers()->setWayOnEnabled(static_cast<bool>(m_spec.go));
     connect(answers(), &AnswerBar::wayOnTapped, this, [this] { m_spec.go(); });
 }

@@ -30,6 +30,7 @@ public:
         std::function<void()> held;
         std::vector<SideKey> keys; ///< one stands below the sign; more of them, or one and a held key, in a row
         bool refuses = false;      ///< red edge and red sentence
+        bool ofARepair = true;     ///< 'stop, ask' is of a repair: elsewhere there is nothing to stop
     };
     MessageScreen(const Surroundings& around, Spec spec, QWidget* parent = nullptr);
 

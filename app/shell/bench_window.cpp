@@ -123,6 +123,8 @@ const Repair* BenchWindow::current() const { return m_repair ? m_parts.bench.rep
 
 void BenchWindow::showHome()
 {
+    if (m_parts.restoring) // there is no bench yet
+        return place(Place::LogPick);
     m_repair.reset();
     m_look.reset();
     place(Place::Home);

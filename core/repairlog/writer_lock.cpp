@@ -25,7 +25,7 @@ constexpr unsigned long lookMs = 50;
 QByteArray nameOfThisProgram()
 {
     return QByteArray::number(QCoreApplication::applicationPid()) + '\n' +
-           QFileInfo(QCoreApplication::applicationFilePath()).fileName().toUtf8() + '\n' +
+           QFileInfo(QFile::symLinkTarget(u"/proc/self/exe"_s)).fileName().toUtf8() + '\n' +
            QSysInfo::machineHostName().toUtf8() + '\n';
 }
 

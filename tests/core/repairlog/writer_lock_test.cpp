@@ -37,6 +37,7 @@ TEST_F(OneWriter, TheSecondIsToldWhoHasIt)
     ASSERT_FALSE(second);
     EXPECT_EQ(second.error().process, QCoreApplication::applicationPid());
     EXPECT_EQ(second.error().machine, QSysInfo::machineHostName());
+    EXPECT_EQ(second.error().program, u"test_repairlog"_s);
     const LogFailure failure = inUseBy(second.error());
     EXPECT_EQ(failure.trouble, LogTrouble::InUse);
     EXPECT_TRUE(failure.detail.contains(QString::number(QCoreApplication::applicationPid())));
