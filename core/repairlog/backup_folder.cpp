@@ -74,6 +74,16 @@ QStringList giveUp(const QString& folder, const BackupFile& newest, int keep)
     return given;
 }
 
+/// What backups of this bench left that were cut off; one may be under way.
+void clearCutOff(const QString& folder, const QString& bench)
+{
+    constexpr qint64 hour = 3600;
+    const QStringList names{u"strandbench-%1-*.sqlite.part-*"_s.arg(bench)};
+    for (const QFileInfo& each : QDir(folder).entryInfoList(names, QDir::Files))
+        if (each.lastModified().secsTo(QDateTime::currentDateTimeUtc()) > hour)
+            QFile::remove(each.filePath());
+}
+
 /// The end of the log’s own chain.
 Logged<ChainHead> headOf(const QString& log)
 {
@@ -115,6 +125,7 @@ Logged<BackedUp> backupIntoFolder(const QString& log, const QString& folder, int
     done.file = readName(QFileInfo(path)).value_or(BackupFile{path, benchOf(head->origin), now.utcMs, head->count});
     if (auto heads = writeHeads(path, *report); !heads)
         return tl::unexpected(heads.error());
+    clearCutOff(folder, done.file.bench);
     done.givenUp = giveUp(folder, done.file, keep);
     return done;
 }

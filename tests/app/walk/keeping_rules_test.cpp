@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The record's keeping, and every trouble of a log, held to the rules of look and touch on every glass in every language.
+// The record's keeping, and every trouble of a log, held to the rules of look and touch on every glass in every
+// language.
 #include "every_look.h"
 
 #include "shell/trouble_window.h"

@@ -20,7 +20,8 @@ protected:
     {
         window().showHome();
         bench().thumb().settle();
-        for (const QString& each : {u"set_up"_s, u"answer_way_on"_s, u"answer_way_on"_s, u"answer_way_on"_s, u"answer_way_on"_s})
+        for (const QString& each :
+             {u"set_up"_s, u"answer_way_on"_s, u"answer_way_on"_s, u"answer_way_on"_s, u"answer_way_on"_s})
             tap(each);
         for (int i = 0; i < 20 && !bench().thumb().find(u"assumption_"_s + code); ++i)
             tap(u"page_after"_s);

@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include <ctime>
+#include <limits>
 
 using namespace Qt::StringLiterals;
 using namespace strandbench;
@@ -103,6 +104,23 @@ TEST(SystemClockNow, TwoClocksOfOneBootAgree)
     const Instant to = SystemClock().now();
     EXPECT_EQ(from.bootId, to.bootId);
     EXPECT_LT(inSeconds(elapsed(from, to)), 5.0);
+}
+
+TEST(LocalDayOfEveryDay, IsThatOfQtsCalendarForSixCenturies)
+{
+    // Referee: QDateTime, a general-purpose library's proleptic Gregorian calendar.
+    int offset = -86'400;
+    qint64 ms = QDateTime(QDate(1600, 1, 1), QTime(0, 0), Qt::UTC).toMSecsSinceEpoch();
+    const qint64 last = QDateTime(QDate(2200, 1, 1), QTime(0, 0), Qt::UTC).toMSecsSinceEpoch();
+    for (; ms < last; ms += 86'399'999) { // now just before midnight, now just after
+        offset = offset >= 86'400 ? -86'400 : offset + 1'801;
+        ASSERT_EQ(localDay({ms, 0, {}, offset}),
+                  QDateTime::fromMSecsSinceEpoch(ms, Qt::OffsetFromUTC, offset).date().toString(Qt::ISODate));
+    }
+    for (const qint64 odd : {std::numeric_limits<qint64>::min(), std::numeric_limits<qint64>::max(),
+                             qint64(-70'000'000'000'000), qint64(260'000'000'000'000)})
+        EXPECT_EQ(localDay({odd, 0, {}, 3600}),
+                  QDateTime::fromMSecsSinceEpoch(odd, Qt::OffsetFromUTC, 3600).date().toString(Qt::ISODate));
 }
 
 } // namespace

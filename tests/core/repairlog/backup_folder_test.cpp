@@ -5,6 +5,7 @@
 #include "failing_vfs.h"
 #include "two_logs.h"
 
+#include <QDateTime>
 #include <QDir>
 
 using namespace Qt::StringLiterals;
@@ -94,6 +95,23 @@ TEST_F(BackupFolder, TwoInOneSecondGetTwoNames)
     static_cast<void>(backup(7));
     static_cast<void>(backup(7));
     EXPECT_EQ(backupsIn(stick()).size(), 2U);
+}
+
+TEST_F(BackupFolder, WhatWasCutOffIsTakenAwayOnceItIsOld)
+{
+    const QString begun =
+        stick() + u"/strandbench-%1-20260110-120000-4.sqlite.part-"_s.arg(headAt(path()).origin.left(8));
+    for (const char* each : {"old", "new"}) {
+        QFile part(begun + QLatin1StringView(each));
+        ASSERT_TRUE(part.open(QIODevice::WriteOnly));
+        if (each == std::string_view("old")) {
+            ASSERT_TRUE(
+                part.setFileTime(QDateTime::currentDateTimeUtc().addSecs(-7200), QFileDevice::FileModificationTime));
+        }
+    }
+    static_cast<void>(backup(0));
+    EXPECT_FALSE(QFile::exists(begun + u"old"_s));
+    EXPECT_TRUE(QFile::exists(begun + u"new"_s)) << "it may be under way";
 }
 
 TEST_F(BackupFolder, WhenItDoesNotFitNothingIsGivenUp)
