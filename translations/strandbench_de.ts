@@ -5447,14 +5447,14 @@
         <translation>Nur ansehen: das Protokoll ist nicht schreibbar.</translation>
     </message>
     <message>
-        <source>Nothing more is written: restore a backup in the bench set-up.</source>
-        <translation>Nichts wird mehr geschrieben: in der Einrichtung eine Sicherung zurückholen.</translation>
+        <source>Log damaged, nothing is written: restore a backup.</source>
+        <translation>Protokoll beschädigt, nichts wird geschrieben: Sicherung holen.</translation>
     </message>
     <message numerus="yes">
-        <source>%n act(s) wait to be written.</source>
+        <source>%n act(s) wait.</source>
         <translation>
-            <numerusform>%n Schritt wartet aufs Schreiben.</numerusform>
-            <numerusform>%n Schritte warten aufs Schreiben.</numerusform>
+            <numerusform>%n Schritt wartet.</numerusform>
+            <numerusform>%n Schritte warten.</numerusform>
         </translation>
     </message>
 </context>
@@ -6724,18 +6724,6 @@
 </context>
 <context>
     <name>strandbench::SetUpRecordScreen</name>
-    <message>
-        <source>Hourly</source>
-        <translation>Stündlich</translation>
-    </message>
-    <message>
-        <source>4-hourly</source>
-        <translation>Alle 4 h</translation>
-    </message>
-    <message>
-        <source>Daily</source>
-        <translation>Täglich</translation>
-    </message>
     <message>
         <source>By hand</source>
         <translation>Von Hand</translation>

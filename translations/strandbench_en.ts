@@ -78,10 +78,10 @@
 <context>
     <name>strandbench::BenchWindow</name>
     <message numerus="yes">
-        <source>%n act(s) wait to be written.</source>
+        <source>%n act(s) wait.</source>
         <translation>
-            <numerusform>%n act waits to be written.</numerusform>
-            <numerusform>%n acts wait to be written.</numerusform>
+            <numerusform>%n act waits.</numerusform>
+            <numerusform>%n acts wait.</numerusform>
         </translation>
     </message>
 </context>

@@ -5447,14 +5447,14 @@
         <translation>Solo se mira: el registro no se puede escribir.</translation>
     </message>
     <message>
-        <source>Nothing more is written: restore a backup in the bench set-up.</source>
-        <translation>No se escribe nada más: restaurar una copia en los ajustes.</translation>
+        <source>Log damaged, nothing is written: restore a backup.</source>
+        <translation>Registro dañado, no se escribe: restaurar una copia.</translation>
     </message>
     <message numerus="yes">
-        <source>%n act(s) wait to be written.</source>
+        <source>%n act(s) wait.</source>
         <translation>
-            <numerusform>%n acción espera a ser escrita.</numerusform>
-            <numerusform>%n acciones esperan a ser escritas.</numerusform>
+            <numerusform>%n acción espera.</numerusform>
+            <numerusform>%n acciones esperan.</numerusform>
         </translation>
     </message>
 </context>
@@ -6724,18 +6724,6 @@
 </context>
 <context>
     <name>strandbench::SetUpRecordScreen</name>
-    <message>
-        <source>Hourly</source>
-        <translation>Cada hora</translation>
-    </message>
-    <message>
-        <source>4-hourly</source>
-        <translation>Cada 4 h</translation>
-    </message>
-    <message>
-        <source>Daily</source>
-        <translation>Cada día</translation>
-    </message>
     <message>
         <source>By hand</source>
         <translation>A mano</translation>

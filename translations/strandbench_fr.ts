@@ -5447,14 +5447,14 @@
         <translation>Lecture seule&#xa0;: le journal ne s’écrit pas.</translation>
     </message>
     <message>
-        <source>Nothing more is written: restore a backup in the bench set-up.</source>
-        <translation>Plus rien n’est écrit&#xa0;: restaurer une sauvegarde dans les réglages.</translation>
+        <source>Log damaged, nothing is written: restore a backup.</source>
+        <translation>Journal abîmé, rien ne s’écrit&#xa0;: restaurer une sauvegarde.</translation>
     </message>
     <message numerus="yes">
-        <source>%n act(s) wait to be written.</source>
+        <source>%n act(s) wait.</source>
         <translation>
-            <numerusform>%n action attend d’être écrite.</numerusform>
-            <numerusform>%n actions attendent d’être écrites.</numerusform>
+            <numerusform>%n action attend.</numerusform>
+            <numerusform>%n actions attendent.</numerusform>
         </translation>
     </message>
 </context>
@@ -6724,18 +6724,6 @@
 </context>
 <context>
     <name>strandbench::SetUpRecordScreen</name>
-    <message>
-        <source>Hourly</source>
-        <translation>Chaque heure</translation>
-    </message>
-    <message>
-        <source>4-hourly</source>
-        <translation>Toutes les 4 h</translation>
-    </message>
-    <message>
-        <source>Daily</source>
-        <translation>Chaque jour</translation>
-    </message>
     <message>
         <source>By hand</source>
         <translation>À la main</translation>

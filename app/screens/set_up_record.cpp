@@ -15,16 +15,7 @@ constexpr double captionWidth = 27; // mm
 
 QString intervalName(int minutes)
 {
-    switch (minutes) {
-    case 60:
-        return SetUpRecordScreen::tr("Hourly");
-    case 240:
-        return SetUpRecordScreen::tr("4-hourly");
-    case 1440:
-        return SetUpRecordScreen::tr("Daily");
-    default:
-        return SetUpRecordScreen::tr("By hand");
-    }
+    return minutes == 0 ? SetUpRecordScreen::tr("By hand") : QString::number(minutes / 60) + u" h"_s;
 }
 
 } // namespace
@@ -33,12 +24,15 @@ SetUpRecordScreen::SetUpRecordScreen(const Surroundings& around, const SetUpPlac
                                      QWidget* parent)
     : SetUpScreen(around, u"screen_set_up_record"_s, place, parent), m_keeper(keeper)
 {
-    auto* column = new QVBoxLayout(buildPage({}, tr("How is the record kept safe?")));
+    auto* column = new QVBoxLayout(buildPage({}, tr("How is the record kept safe?"), 2));
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(px(sizes::gap));
-    addFolder(column);
-    addChoices(column);
-    addKeys(column);
+    if (page() == 0) {
+        addFolder(column);
+        addChoices(column);
+    } else {
+        addKeys(column);
+    }
     if (keeper)
         connect(keeper, &Keeper::changed, this, &SetUpRecordScreen::tick);
     tick();
@@ -88,7 +82,7 @@ void SetUpRecordScreen::addChoices(QBoxLayout* column)
 
 void SetUpRecordScreen::addKeys(QBoxLayout* column)
 {
-    auto* row = new QHBoxLayout;
+    auto* row = new QBoxLayout(around().upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     row->setSpacing(px(sizes::gap));
     m_check = wish(u"check_log"_s, tr("Check the log"), Keeping::Check);
     row->addWidget(m_check, 1);
@@ -143,9 +137,12 @@ void SetUpRecordScreen::tick()
         each->setEnabled(m_keeper && !busy);
     if (!m_keeper)
         return;
-    m_backUp->setSecondLine(busy ? tr("one moment …") : backupText());
-    m_backUp->setEnabled(!busy && !around().settings.backupFolder.isEmpty());
-    m_check->setSecondLine(busy ? tr("one moment …") : checkText());
+    if (m_backUp) {
+        m_backUp->setSecondLine(busy ? tr("one moment …") : backupText());
+        m_backUp->setEnabled(!busy && !around().settings.backupFolder.isEmpty());
+    }
+    if (m_check)
+        m_check->setSecondLine(busy ? tr("one moment …") : checkText());
 }
 
 } // namespace strandbench

@@ -98,7 +98,7 @@ void BenchWindow::rebuild()
     QPalette red;
     red.setColor(QPalette::Window, m_theme->color(Role::Stop));
     m_unsaved->setPalette(red);
-    m_unsaved->setFixedHeight(m_theme->px(8));
+    m_unsaved->setFixedHeight(m_theme->px(6));
     m_ribbon = new Ribbon(*m_theme, *m_words, m_parts.bench, this);
     connect(m_ribbon, &Ribbon::repairTapped, this, [this](const QUuid& repair) {
         if (!alarmJustAnswered()) // a finger that bounced on an alarm meant no block
@@ -317,12 +317,12 @@ void BenchWindow::showUnsaved()
     const int count = static_cast<int>(m_parts.bench.unsaved());
     const bool damaged = refusal == LogTrouble::Damaged || refusal == LogTrouble::CutShort;
     QStringList parts;
-    if (refusal)
-        parts << logTrouble(*refusal).headline;
     if (damaged)
-        parts << tr("Nothing more is written: restore a backup in the bench set-up.");
+        parts << tr("Log damaged, nothing is written: restore a backup.");
+    else if (refusal)
+        parts << logTrouble(*refusal).headline;
     if (count > 0)
-        parts << tr("%n act(s) wait to be written.", nullptr, count);
+        parts << tr("%n act(s) wait.", nullptr, count);
     m_unsaved->setText(parts.join(u' '));
     m_unsaved->setVisible(count > 0 || damaged);
 }

@@ -12,6 +12,7 @@
 #include <QDateTime>
 #include <QDir>
 #include <QFileInfo>
+#include <QGridLayout>
 #include <QPainter>
 #include <QVBoxLayout>
 
@@ -122,23 +123,26 @@ TroubleWindow::TroubleWindow(const LogFailure& failure, const QString& path, con
     words->addWidget(label(u"trouble_path"_s, TextRole::Small, path, Role::MutedInk, false));
     row->addLayout(words, 3);
     column->addWidget(card, 1);
-    auto* keys = new QHBoxLayout;
-    keys->setSpacing(theme.px(sizes::gap));
     const Offer offer = offerOf(failure.trouble);
-    keys->addWidget(key(u"close_program"_s, tr("Close the program"), Way::Close));
+    key(u"close_program"_s, tr("Close the program"), Way::Close);
     if (offer.again)
-        keys->addWidget(key(u"try_again"_s, tr("Try again"), Way::Again));
+        key(u"try_again"_s, tr("Try again"), Way::Again);
     if (offer.look)
-        keys->addWidget(key(u"look_only"_s, tr("Look only"), Way::Look));
+        key(u"look_only"_s, tr("Look only"), Way::Look);
     if (offer.save) {
         TapButton* save = plainKey(u"save_what_holds"_s, tr("Save what holds"));
         connect(save, &TapButton::clicked, this, &TroubleWindow::saveWhatHolds);
-        keys->addWidget(save);
     }
     if (offer.restore)
-        keys->addWidget(key(u"restore_backup"_s, tr("Restore a backup"), Way::Restore));
+        key(u"restore_backup"_s, tr("Restore a backup"), Way::Restore);
     if (offer.bringUp)
-        keys->addWidget(key(u"bring_up"_s, tr("Bring it up"), Way::BringUp));
+        key(u"bring_up"_s, tr("Bring it up"), Way::BringUp);
+    // Two below each other where there are many: on an upright glass four would not fit beside each other.
+    auto* keys = new QGridLayout;
+    keys->setSpacing(theme.px(sizes::gap));
+    const std::size_t across = m_keys.size() > 3 ? 2 : m_keys.size();
+    for (std::size_t i = 0; i < m_keys.size(); ++i)
+        keys->addWidget(m_keys[i], int(i / across), int(i % across));
     column->addLayout(keys);
 }
 

@@ -65,9 +65,10 @@ TEST_P(KeepingRules, OfBackupsAndOtherLogs)
     openBench();
     openRecord();
     tapAndCheck(u"back_up_now"_s);
-    tapAndCheck(u"check_log"_s);
     tapAndCheck(u"backup_folder"_s);
     tap(u"answer_back"_s);
+    tap(u"page_after"_s);
+    tapAndCheck(u"check_log"_s);
     takeIn(log(), u"skirt panel, right rear"_s);
     const QString other = stick() + u"/bench of the body shop, hall 2.sqlite"_s;
     takeIn(other, u"skirt panel, right rear"_s);
@@ -90,6 +91,7 @@ TEST_P(KeepingRules, OfLogsThatPartAndOfRestoring)
     openRecord();
     tap(u"back_up_now"_s);
     takeIn(log(), u"roof"_s);
+    tap(u"page_after"_s);
     tap(u"restore"_s);
     check();
     tapAndCheck(u"log_0"_s);
@@ -133,9 +135,10 @@ TEST_P(KeepingRules, OfADamagedLogAtWork)
     Walk walk(*m_bench, skirtPanel());
     ASSERT_TRUE(walk.walkTo(Station::Mix)) << walk.why().toStdString();
     m_bench->bench().logIsDamaged({LogTrouble::Damaged, u"chain"_s});
+    tap(u"answer_way_on"_s); // hardener in: it waits
+    m_bench->window().showHome();
     m_bench->thumb().settle();
     check();
-    tapAndCheck(u"answer_way_on"_s); // hardener in: it waits
 }
 
 TEST_P(KeepingRules, OfEveryTroubleOfALog)

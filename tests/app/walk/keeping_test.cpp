@@ -122,6 +122,7 @@ TEST_F(KeepingLog, AFolderIsChosenAndABackupWritten)
     for (const QString& each : backups())
         EXPECT_TRUE(verifyLog(stick() + u'/' + each)->clean);
     EXPECT_TRUE(second(u"back_up_now"_s).contains(u"newest"_s)) << second(u"back_up_now"_s).toStdString();
+    tap(u"page_after"_s);
     tap(u"check_log"_s);
     EXPECT_TRUE(second(u"check_log"_s).contains(u"it holds"_s)) << second(u"check_log"_s).toStdString();
 }
@@ -169,6 +170,7 @@ TEST_F(KeepingLog, AnotherBenchsLogIsWeighedThenBroughtIn)
     begin(kept());
     walkTo(skirtPanel(), Station::Prepare);
     openRecord();
+    tap(u"page_after"_s);
     tap(u"bring_in"_s);
     ASSERT_EQ(screen(), u"screen_log_pick"_s);
     tap(u"log_0"_s);
@@ -186,6 +188,7 @@ TEST_F(KeepingLog, AnotherBenchsLogIsWeighedThenBroughtIn)
     begin(kept());
     EXPECT_EQ(m_bench->bench().openRepairs().size(), 1U) << "the other bench's repair goes on there";
     openRecord();
+    tap(u"page_after"_s);
     tap(u"bring_in"_s);
     tap(u"log_0"_s);
     EXPECT_TRUE(text(u"sentence"_s).contains(u"nothing new"_s)) << text(u"sentence"_s).toStdString();
@@ -202,6 +205,7 @@ TEST_F(KeepingLog, ABackupIsRestoredWithThePin)
     walkTo(skirtPanel(), Station::Mix);
     const qint64 events = verifyLog(log())->events;
     openRecord();
+    tap(u"page_after"_s);
     tap(u"restore"_s);
     tap(u"log_0"_s);
     ASSERT_EQ(screen(), u"screen_restore"_s);
@@ -257,6 +261,7 @@ TEST_F(KeepingLog, FoundDamagedItIsClosedForWritingAndClocksGoOn)
     EXPECT_EQ(m_bench->bench().unsaved(), 1U);
     const std::deque<EventDraft> waiting = m_bench->bench().waiting();
     openRecord();
+    tap(u"page_after"_s);
     tap(u"restore"_s);
     tap(u"log_0"_s);
     tap(u"answer_way_on"_s);

@@ -129,6 +129,8 @@ TEST_P(SetUpRules, Hold)
     check(bench, u"sound_not_heard"_s);
     go(bench, u"answer_way_on"_s);
     check(bench, u"record"_s);
+    go(bench, u"page_after"_s);
+    check(bench, u"record_2"_s);
     go(bench, u"answer_way_on"_s);
     // Every page, until the first shows again.
     int page = 0;
