@@ -32,6 +32,9 @@ Logged<VerifyReport> backupLog(const QString& path, const QString& to)
     if (auto done = disk::copyLog(path, part.path()); !done)
         return tl::unexpected(done.error());
     const auto report = verified(part.path());
+    if (!report &&
+        report.error().trouble == LogTrouble::Damaged) // the log was whole: its new place is not to be trusted
+        return failed(LogTrouble::IoError, u"the copy does not verify: "_s + report.error().detail);
     if (!report)
         return report;
     auto done =

@@ -143,7 +143,8 @@ struct VerifyReport {
 
 /// A consistent copy while the program may be running (VACUUM INTO), verified after writing, put in place by
 /// rename. Refuses to overwrite an existing file (CannotOpen). A log that does not verify is not backed up
-/// (Damaged): the copy would be no better, or better without anybody knowing why.
+/// (Damaged): the copy would be no better, or better without anybody knowing why. A copy that does not verify is the
+/// trouble of its own disk (IoError).
 [[nodiscard]] Logged<VerifyReport> backupLog(const QString& path, const QString& to);
 
 } // namespace strandbench
