@@ -86,21 +86,6 @@ Logged<void> check(const Probe& found)
     return checkNewest(**connection);
 }
 
-/// SQLite's header holds the size of a page at byte 16 and their count at byte 28 (sqlite.org/fileformat2.html). Opens
-/// and closes the file itself, so it is asked only of one that SQLite has refused.
-bool isCutShort(const QString& path)
-{
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly))
-        return false;
-    const QByteArray header = file.read(32);
-    if (header.size() < 32 || !header.startsWith("SQLite format 3"))
-        return false;
-    const quint16 said = qFromBigEndian<quint16>(header.constData() + 16);
-    const qint64 page = said == 1 ? 65536 : said;
-    return file.size() < page * qint64(qFromBigEndian<quint32>(header.constData() + 28));
-}
-
 Logged<Probe> soundAt(const QString& path)
 {
     const auto found = probe(path);
@@ -113,10 +98,24 @@ Logged<Probe> soundAt(const QString& path)
 
 } // namespace
 
+// The size of a page at byte 16 and their count at byte 28 (sqlite.org/fileformat2.html).
+qint64 sizeByHeader(const QString& path)
+{
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly))
+        return 0;
+    const QByteArray header = file.read(32);
+    if (header.size() < 32 || !header.startsWith("SQLite format 3"))
+        return 0;
+    const quint16 said = qFromBigEndian<quint16>(header.constData() + 16);
+    const qint64 page = said == 1 ? 65536 : said;
+    return page * qint64(qFromBigEndian<quint32>(header.constData() + 28));
+}
+
 Logged<std::unique_ptr<SqlConnection>> openToWrite(const QString& path)
 {
     const auto found = soundAt(path);
-    if (!found && found.error().trouble == LogTrouble::Damaged && isCutShort(path))
+    if (!found && found.error().trouble == LogTrouble::Damaged && QFileInfo(path).size() < sizeByHeader(path))
         return failed(LogTrouble::CutShort, found.error().detail);
     if (!found)
         return tl::unexpected(found.error());

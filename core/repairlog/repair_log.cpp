@@ -64,6 +64,7 @@ struct RepairLog::Connection {
     QString path;
     std::optional<FileIdentity> file; ///< as it was opened
     QString origin;
+    bool doubtful = true; ///< after opening, or a failure: the newest event may be of the draft that is told again
     /// Repairs as folded up to their newest event; whoever reads one compares its seq with the log's first.
     std::map<QUuid, Repair> folded;
 
@@ -181,7 +182,7 @@ Logged<void> RepairLog::Connection::refuse(const Event& event) const
 
 Logged<std::optional<Event>> RepairLog::Connection::toldBefore(const EventDraft& draft, const EventRecord& record) const
 {
-    const auto last = lastRecord(*sql, origin);
+    const auto last = doubtful ? lastRecord(*sql, origin) : Logged<std::optional<EventRecord>>();
     if (!last)
         return tl::unexpected(last.error());
     if (!*last || !isSameAct(**last, record))
@@ -189,9 +190,7 @@ Logged<std::optional<Event>> RepairLog::Connection::toldBefore(const EventDraft&
     const auto whole = hasBlobs(*sql, **last, draft.blobs);
     if (!whole)
         return tl::unexpected(whole.error());
-    if (!*whole)
-        return std::optional<Event>();
-    return readEvent(**last).map([](const Event& event) { return std::optional(event); });
+    return *whole ? readEvent(**last).map([](const Event& event) { return std::optional(event); }) : std::nullopt;
 }
 
 /// Gives a record its place at the end of the chain. The event is what will be read back, not what was
@@ -323,6 +322,7 @@ Logged<Event> RepairLog::append(const EventDraft& draft)
     if (!transaction)
         return tl::unexpected(transaction.error());
     auto written = m_connection->write(draft, *record);
+    m_connection->doubtful = true; // until it is known to be on the disk
     if (!written)
         return tl::unexpected(written.error());
     if (auto done = transaction->commit().and_then([&] { return m_connection->stillThere(); }); !done)

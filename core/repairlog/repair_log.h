@@ -85,8 +85,8 @@ public:
     /// correction of an event that the repair does not have.
     /// A repair that another bench took in is not added to (DoesNotFollow). Gone when the file that was opened lies at
     /// its path no more. On failure nothing is written; but a disk that fails at the very end may leave what is found
-    /// written after a restart. So the draft that the newest event was made of, told again, gives back that event and
-    /// writes no second. The event comes back as it will be read: quantities on the storage grid.
+    /// written after a restart. After a failure, and first after opening, the draft of the newest event gives back that
+    /// event and writes no second. The event comes back as it will be read: quantities on the storage grid.
     [[nodiscard]] Logged<Event> append(const EventDraft& draft);
 
     /// Of a repair, or of a lot by its subject; oldest first.

@@ -42,6 +42,8 @@ const std::vector<std::pair<Payload, QString>>& everyKind()
         {ClockJumped{}, u"clock_jumped"_s},
         {ActRefused{}, u"act_refused"_s},
         {PinSet{}, u"pin_set"_s},
+        {LogRestored{}, u"log_restored"_s},
+        {LogMerged{}, u"log_merged"_s},
     };
     return all;
 }
