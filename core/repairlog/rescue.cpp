@@ -10,7 +10,6 @@
 #include "repairlog/transaction.h"
 #include "repairlog/transfer.h"
 
-#include <QFile>
 #include <QFileInfo>
 #include <QJsonDocument>
 #include <QJsonObject>
@@ -22,9 +21,6 @@ using namespace Qt::StringLiterals;
 
 namespace strandbench {
 namespace {
-
-/// No more is made up for: the header of a damaged file may say anything.
-constexpr qint64 longestGap = 64LL * 1024 * 1024 * 1024;
 
 QJsonObject looseToJson(const EventRecord& record)
 {
@@ -133,14 +129,6 @@ Logged<RescueReport> rescueInto(const SqlConnection& from, const SqlConnection& 
 Logged<qint64> copyToLook(const QString& path, const QString& to)
 {
     auto unread = disk::copyWhatReads(path, to);
-    // Of a file that ends too early SQLite reads nothing: what is missing is 0 in the copy.
-    const qint64 whole = unread ? sizeByHeader(to) : 0;
-    const qint64 missing = whole - QFileInfo(to).size();
-    if (missing > 0 && whole <= longestGap + QFileInfo(to).size()) {
-        if (!QFile::resize(to, whole))
-            return failed(LogTrouble::DiskFull, to);
-        *unread += missing;
-    }
     if (!unread || !QFileInfo::exists(path + u"-wal"_s))
         return unread;
     return disk::copyWhatReads(path + u"-wal"_s, to + u"-wal"_s).map([&](qint64 ofTheWal) {
