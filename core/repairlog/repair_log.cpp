@@ -327,6 +327,7 @@ Logged<Event> RepairLog::append(const EventDraft& draft)
         return tl::unexpected(written.error());
     if (auto done = transaction->commit().and_then([&] { return m_connection->stillThere(); }); !done)
         return tl::unexpected(done.error());
+    m_connection->doubtful = false;
     if (written->repair)
         m_connection->remember(*std::move(written->repair));
     return std::move(written->event);

@@ -237,4 +237,12 @@ TEST_F(Append, AReaderBesideTheWriterSeesWhatIsWritten)
     EXPECT_EQ(troubleOf(reader->append(draft(id, Turned{}))), LogTrouble::ReadOnly);
 }
 
+TEST_F(Append, TheSameTwiceInOneMomentIsTwice)
+{
+    const auto log = open();
+    const EventDraft refused = draft(benchSubject(), ActRefused{SupervisorAct::SignOff, ActRefusal::WrongPin}, 900);
+    ASSERT_EQ(log->append(refused)->seq, 1);
+    EXPECT_EQ(log->append(refused)->seq, 2) << "nothing failed between the two";
+}
+
 } // namespace
