@@ -193,8 +193,7 @@ Logged<std::optional<Event>> RepairLog::Connection::toldBefore(const EventDraft&
     return *whole ? readEvent(**last).map([](const Event& event) { return std::optional(event); }) : std::nullopt;
 }
 
-/// Gives a record its place at the end of the chain. The event is what will be read back, not what was
-/// handed in.
+/// Gives a record its place at the end of the chain. The event is what will be read back.
 Logged<Event> RepairLog::Connection::follow(EventRecord& record) const
 {
     const auto last = head();
@@ -322,7 +321,7 @@ Logged<Event> RepairLog::append(const EventDraft& draft)
     if (!transaction)
         return tl::unexpected(transaction.error());
     auto written = m_connection->write(draft, *record);
-    m_connection->doubtful = true; // until it is known to be on the disk
+    m_connection->doubtful = true;
     if (!written)
         return tl::unexpected(written.error());
     if (auto done = transaction->commit().and_then([&] { return m_connection->stillThere(); }); !done)
