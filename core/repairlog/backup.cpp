@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "repairlog/checks.h"
 #include "repairlog/disk.h"
 #include "repairlog/failure.h"
 
@@ -7,31 +8,18 @@
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
-namespace {
-
-/// What does not verify is a failure here.
-Logged<VerifyReport> verified(const QString& path)
-{
-    auto report = verifyLog(path);
-    if (report && !report->clean)
-        return failed(LogTrouble::Damaged, u"%1: %2"_s.arg(report->breaksAt, report->where));
-    return report;
-}
-
-} // namespace
-
 Logged<VerifyReport> backupLog(const QString& path, const QString& to)
 {
     if (auto free = disk::checkTarget(to); !free)
         return tl::unexpected(free.error());
     // Copying leaves some damage behind, that of an index for one: the copy would hold, and nobody would be told.
-    if (auto whole = verified(path); !whole)
+    if (auto whole = verifiedLog(path); !whole)
         return whole;
     const QString target = QFileInfo(to).absoluteFilePath();
     const disk::Temporary part(disk::partNameFor(target));
     if (auto done = disk::copyLog(path, part.path()); !done)
         return tl::unexpected(done.error());
-    const auto report = verified(part.path());
+    const auto report = verifiedLog(part.path());
     if (!report &&
         report.error().trouble == LogTrouble::Damaged) // the log was whole: its new place is not to be trusted
         return failed(LogTrouble::IoError, u"the copy does not verify: "_s + report.error().detail);

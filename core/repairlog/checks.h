@@ -35,4 +35,7 @@ using Finding = Logged<std::optional<Break>>;
 /// What the log says of itself: its versions, and a bench that has a chain in it as soon as there is one.
 [[nodiscard]] Finding checkMeta(const SqlConnection& connection);
 
+/// verifyLog(), with what does not hold as a failure (Damaged).
+[[nodiscard]] Logged<VerifyReport> verifiedLog(const QString& path);
+
 } // namespace strandbench

@@ -58,13 +58,7 @@ qint64 sizeOf(const QString& path) { return QFileInfo(path).size() + QFileInfo(p
 /// A log that was found damaged once is verified whole before it is written again.
 Logged<void> clearUp(const QString& path)
 {
-    const auto report = verifyLog(path);
-    if (!report)
-        return tl::unexpected(report.error());
-    if (!report->clean)
-        return failed(LogTrouble::Damaged, u"%1: %2"_s.arg(report->breaksAt, report->where));
-    clearDamageMark(path);
-    return {};
+    return verifiedLog(path).map([&](const VerifyReport&) { clearDamageMark(path); });
 }
 
 Logged<void> check(const Probe& found)

@@ -2,6 +2,7 @@
 #include "repairlog/merge.h"
 
 #include "exchange/events.h"
+#include "repairlog/checks.h"
 #include "repairlog/disk.h"
 #include "repairlog/failure.h"
 #include "repairlog/gate.h"
@@ -21,18 +22,6 @@ namespace strandbench {
 namespace {
 
 using Heads = std::vector<ChainHead>;
-
-Logged<ChainHead> headOf(const SqlConnection& log, const QString& origin)
-{
-    ChainHead head{origin, 0, emptyChainHash()};
-    const auto take = [&](const Row& row) -> Logged<void> {
-        head.count = row.integer(0);
-        head.hash = row.bytes(1);
-        return {};
-    };
-    return log.each(u"SELECT seq, hash FROM event WHERE origin = ? ORDER BY seq DESC LIMIT 1"_s, {origin}, take)
-        .map([&] { return head; });
-}
 
 Logged<bool> alikeAt(const SqlConnection& here, const SqlConnection& there, const QString& origin, qint64 seq)
 {
@@ -200,11 +189,9 @@ Logged<MergeReport> mergeLog(const QString& path, const QString& from, MergeMode
             return tl::unexpected(done.error());
         return mergeLog(copy.path(), from, MergeMode::Write);
     }
-    const auto verified = verifyLog(from);
+    const auto verified = verifiedLog(from);
     if (!verified)
         return tl::unexpected(verified.error());
-    if (!verified->clean)
-        return failed(LogTrouble::Damaged, u"%1: %2"_s.arg(verified->breaksAt, verified->where));
     const auto found = probe(from);
     if (!found)
         return tl::unexpected(found.error());

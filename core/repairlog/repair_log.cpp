@@ -86,17 +86,7 @@ struct RepairLog::Connection {
     void remember(Repair repair);
 };
 
-Logged<ChainHead> RepairLog::Connection::head() const
-{
-    ChainHead head{origin, 0, emptyChainHash()};
-    const auto take = [&](const Row& row) -> Logged<void> {
-        head.count = row.integer(0);
-        head.hash = row.bytes(1);
-        return {};
-    };
-    return sql->each(u"SELECT seq, hash FROM event WHERE origin = ? ORDER BY seq DESC LIMIT 1"_s, {origin}, take)
-        .map([&] { return head; });
-}
+Logged<ChainHead> RepairLog::Connection::head() const { return headOf(*sql, origin); }
 
 /// SQLite goes on writing into a file that was taken away or replaced: nobody would ever find it.
 Logged<void> RepairLog::Connection::stillThere() const

@@ -74,6 +74,18 @@ bool isSameAct(const EventRecord& one, const EventRecord& other)
            one.at == other.at && one.person == other.person && one.payload == other.payload;
 }
 
+Logged<ChainHead> headOf(const SqlConnection& connection, const QString& origin)
+{
+    ChainHead head{origin, 0, emptyChainHash()};
+    const auto take = [&](const Row& row) -> Logged<void> {
+        head.count = row.integer(0);
+        head.hash = row.bytes(1);
+        return {};
+    };
+    return connection.each(u"SELECT seq, hash FROM event WHERE origin = ? ORDER BY seq DESC LIMIT 1"_s, {origin}, take)
+        .map([&] { return head; });
+}
+
 Logged<void> insertRecord(const SqlConnection& connection, const EventRecord& record)
 {
     return connection.run(u"INSERT INTO event ("_s + recordColumns() +

@@ -21,6 +21,8 @@ namespace strandbench {
 [[nodiscard]] Logged<std::optional<EventRecord>> lastRecord(const SqlConnection& connection, const QString& origin);
 /// Whether two records are of one tap: all is the same but the place in the chain, and the day that follows from it.
 [[nodiscard]] bool isSameAct(const EventRecord& one, const EventRecord& other);
+/// The end of a bench's chain.
+[[nodiscard]] Logged<ChainHead> headOf(const SqlConnection& connection, const QString& origin);
 [[nodiscard]] Logged<void> insertRecord(const SqlConnection& connection, const EventRecord& record);
 
 /// The event that a record holds; Damaged when its payload does not read.

@@ -113,4 +113,12 @@ Logged<VerifyReport> verifyLog(const QString& path, const QString& expectHead)
     return report;
 }
 
+Logged<VerifyReport> verifiedLog(const QString& path)
+{
+    auto report = verifyLog(path);
+    if (report && !report->clean)
+        return failed(LogTrouble::Damaged, u"%1: %2"_s.arg(report->breaksAt, report->where));
+    return report;
+}
+
 } // namespace strandbench
