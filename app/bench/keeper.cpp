@@ -10,12 +10,6 @@ const Duration lookEvery = minutes(1);
 const Duration checkEvery = minutes(24 * 60);
 const Duration restAtStart = minutes(10); ///< the bench opens first; looking through a large log reads much of the disk
 
-Logged<ChainHead> headOf(const QString& log)
-{
-    const auto open = RepairLog::open(log, LogMode::ReadOnly);
-    return open ? (*open)->head() : Logged<ChainHead>(tl::unexpected(open.error()));
-}
-
 /// What a look at the folder and a backup that is due came to: nothing to do, or what became of it.
 struct Round {
     std::optional<BackupFile> newest; ///< that lies there
@@ -24,7 +18,7 @@ struct Round {
 
 Round roundOf(const QString& log, const Keeper::Plan& plan, const Instant& now, bool wanted)
 {
-    const auto head = headOf(log);
+    const auto head = headOfLog(log);
     if (!head)
         return {std::nullopt, Logged<BackedUp>(tl::unexpected(head.error()))};
     Round round;
@@ -157,12 +151,6 @@ void Keeper::restore(const QString& backup, MergeMode mode, const QString& perso
                                              : restoreAndRecord(log, backup, person, now);
         },
         std::move(then));
-}
-
-void Keeper::rescue(const QString& to, Rescued then)
-{
-    if (!busy())
-        run<Logged<RescueReport>>([log = m_log, to] { return rescueLog(log, to); }, std::move(then));
 }
 
 } // namespace strandbench

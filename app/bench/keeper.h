@@ -7,9 +7,6 @@
 #include "clock/clock.h"
 #include "repairlog/backup_folder.h"
 #include "repairlog/recorded.h"
-#include "repairlog/rescue.h"
-
-#include <QElapsedTimer>
 
 namespace strandbench {
 
@@ -34,7 +31,6 @@ public:
 
     [[nodiscard]] const QString& log() const { return m_log; }
     void setPlan(const Plan& plan);
-    [[nodiscard]] const Plan& plan() const { return m_plan; }
     [[nodiscard]] const State& state() const { return m_state; }
     [[nodiscard]] bool busy() const { return m_worker.busy(); }
     /// Backups are wanted, and the newest is older than twice the interval, or there is none.
@@ -47,11 +43,9 @@ public:
     void check();
     using Merged = std::function<void(const Logged<MergeReport>&)>;
     using Restored = std::function<void(const Logged<RestoreReport>&)>;
-    using Rescued = std::function<void(const Logged<RescueReport>&)>;
     void merge(const QString& from, MergeMode mode, const QString& person, Merged then);
     /// The log is closed when it is not a dry run.
     void restore(const QString& backup, MergeMode mode, const QString& person, Restored then);
-    void rescue(const QString& to, Rescued then);
 
 Q_SIGNALS:
     void changed();                                         ///< the state, or whether something is being done

@@ -8,7 +8,7 @@
 
 namespace strandbench {
 
-enum class Keeping { Folder, BackUp, Check, Merge, Restore, Rescue };
+enum class Keeping { Folder, BackUp, Check, Merge, Restore };
 
 /// Local date and time of a moment, as the language writes them.
 [[nodiscard]] QString momentText(qint64 utcMs, const Words& words);

@@ -35,7 +35,6 @@ void BenchWindow::beginKeeping(Keeping what)
         return place(Place::KeepFolder);
     case Keeping::Merge:
     case Keeping::Restore:
-    case Keeping::Rescue:
         return place(Place::LogPick);
     }
 }

@@ -8,7 +8,6 @@
 #include <QFileInfo>
 #include <QRegularExpression>
 #include <QSaveFile>
-#include <QTimeZone>
 
 #include <algorithm>
 
@@ -84,16 +83,13 @@ void clearCutOff(const QString& folder, const QString& bench)
             QFile::remove(each.filePath());
 }
 
-/// The end of the log’s own chain.
-Logged<ChainHead> headOf(const QString& log)
+} // namespace
+
+Logged<ChainHead> headOfLog(const QString& log)
 {
     const auto open = RepairLog::open(log, LogMode::ReadOnly);
-    if (!open)
-        return tl::unexpected(open.error());
-    return (*open)->head();
+    return open ? (*open)->head() : Logged<ChainHead>(tl::unexpected(open.error()));
 }
-
-} // namespace
 
 QString benchOf(const QString& origin) { return origin.left(8).toLower(); }
 
@@ -111,7 +107,7 @@ std::vector<BackupFile> backupsIn(const QString& folder, const QString& bench)
 
 Logged<BackedUp> backupIntoFolder(const QString& log, const QString& folder, int keep, const Instant& now)
 {
-    const auto head = headOf(log);
+    const auto head = headOfLog(log);
     if (!head)
         return tl::unexpected(head.error());
     if (!QFileInfo(folder).isDir())

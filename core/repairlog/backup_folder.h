@@ -25,6 +25,9 @@ struct BackupFile {
 /// The bench of a log, as names of backups have it.
 [[nodiscard]] QString benchOf(const QString& origin);
 
+/// The end of a log's own chain, read beside whoever writes it.
+[[nodiscard]] Logged<ChainHead> headOfLog(const QString& log);
+
 struct BackedUp {
     BackupFile file;
     VerifyReport report;
