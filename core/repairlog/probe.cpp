@@ -142,6 +142,9 @@ Logged<std::unique_ptr<SqlConnection>> openToRead(const Probe& found)
         return failed(LogTrouble::CannotOpen, u"there is no file %1"_s.arg(found.path));
     if (found.found == Found::Empty)
         return failed(LogTrouble::NotALog, u"%1 is empty"_s.arg(found.path));
+    if (found.cutOff) // a reader may not roll it back, and must not read what would be rolled back
+        return failed(LogTrouble::CannotOpen,
+                      u"%1 was cut off while it was made; opened for writing it is set right"_s.arg(found.path));
     return SqlConnection::open(found.path, found.reading);
 }
 

@@ -82,7 +82,9 @@ QString Witness::faultOfLog()
     if (!m_trouble.isEmpty())
         return m_trouble;
     const bool owes = !m_owed.empty() || !m_seen.empty() || !m_told.empty();
-    if (!owes && QFileInfo(m_log).size() == 0) // not there, or not made yet
+    // Not there, or its making was cut off: only then has it a rollback journal. Whether it can be made all the same
+    // the next writer shows.
+    if (!owes && (QFileInfo(m_log).size() == 0 || QFileInfo::exists(m_log + u"-journal"_s)))
         return {};
     if (const QString fault = faultOfVerifying(m_log); !fault.isEmpty())
         return fault;

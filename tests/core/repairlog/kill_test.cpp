@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A program killed after any one append of a whole repair: what was acknowledged is there.
 #include "log_fixture.h"
+#include "referee.h"
 
 #include <csignal>
 
@@ -50,6 +51,30 @@ TEST_F(Kill, WhileALogIsMadeItIsNothingOrWhole)
               256 + SIGKILL);
     EXPECT_EQ(open()->head()->count, 0);
     EXPECT_TRUE(verifyLog(path())->clean);
+}
+
+TEST_F(Kill, WhileItIsMadeNobodyReadsWhatIsRolledBackAndTheNextWriterSetsItRight)
+{
+    (void)open();
+    ASSERT_EQ(Referee(path()).run("PRAGMA journal_mode = DELETE"), "") << "as while it is made";
+    ASSERT_EQ(inChild([&] {
+                  const Referee maker(path());
+                  if (maker.run("PRAGMA cache_size = 1; BEGIN IMMEDIATE; CREATE TABLE half (a);"
+                                "INSERT INTO half VALUES (zeroblob(100000))") != "")
+                      return 1;
+                  std::raise(SIGKILL);
+                  return 0;
+              }),
+              256 + SIGKILL);
+    ASSERT_TRUE(QFile::exists(path() + u"-journal"_s));
+    const auto report = verifyLog(path());
+    ASSERT_FALSE(report);
+    EXPECT_EQ(report.error().trouble, LogTrouble::CannotOpen);
+    EXPECT_TRUE(report.error().detail.contains(u"cut off while it was made"_s)) << qPrintable(report.error().detail);
+    EXPECT_FALSE(RepairLog::open(path(), LogMode::ReadOnly));
+    (void)open();
+    EXPECT_TRUE(verifyLog(path())->clean);
+    EXPECT_EQ(Referee(path()).value("SELECT count(*) FROM sqlite_schema WHERE name = 'half'"), "0");
 }
 
 } // namespace
