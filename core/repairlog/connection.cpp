@@ -61,11 +61,12 @@ Logged<void> execute(QSqlQuery& query, const QString& sql, const QVariantList& b
     return {};
 }
 
-/// What is the same text each time. Never a PRAGMA: some run while they are prepared and do nothing the second time.
+/// What is the same text each time. Of the PRAGMAs one that reads as it runs: some run while they are prepared and do
+/// nothing the second time.
 bool isKept(const QString& sql)
 {
     return sql.startsWith(u"SELECT"_s) || sql.startsWith(u"INSERT"_s) || sql == u"BEGIN IMMEDIATE"_s ||
-           sql == u"COMMIT"_s;
+           sql == u"COMMIT"_s || sql == u"PRAGMA data_version"_s;
 }
 
 /// A kept query holds on to what was bound to it: a photo is too much for that.
