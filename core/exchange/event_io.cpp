@@ -11,6 +11,13 @@ namespace strandbench {
 namespace {
 
 /// What tells an argument's kind: the key of the one member of its object.
+/// Without the byte order marks it begins with, which no JSON text keeps (see parseObject()).
+QString withoutMark(const QString& text)
+{
+    const auto first = std::find_if(text.cbegin(), text.cend(), [](QChar c) { return c != QChar::ByteOrderMark; });
+    return text.mid(first - text.cbegin());
+}
+
 QJsonObject writtenArgument(const Argument& argument)
 {
     struct Visitor {
@@ -22,7 +29,7 @@ QJsonObject writtenArgument(const Argument& argument)
         QJsonObject operator()(TemperatureStep q) const { return {{u"step_mk"_s, grid::millikelvin(q)}}; }
         QJsonObject operator()(Fraction q) const { return {{u"share_ppm"_s, grid::millionths(q)}}; }
         QJsonObject operator()(Count n) const { return {{u"count"_s, n.value}}; }
-        QJsonObject operator()(const QString& code) const { return {{u"code"_s, code}}; }
+        QJsonObject operator()(const QString& code) const { return {{u"code"_s, withoutMark(code)}}; }
     };
     return std::visit(Visitor{}, argument);
 }
@@ -90,17 +97,21 @@ void EventWriter::humidity(const QString& key, Fraction q)
     m_json[key] = n;
 }
 
-void EventWriter::maybeSeq(const QString& key, const std::optional<qint64>& v)
+void EventWriter::seq(const QString& key, qint64 v)
 {
-    if (v && *v < 1)
+    if (v < 1)
         throw std::logic_error("a place in the chain below 1");
-    if (v)
-        quantity(key, *v);
+    quantity(key, v);
 }
+
+void EventWriter::text(const QString& key, const QString& v) { m_json[key] = withoutMark(v); }
 
 void EventWriter::texts(const QString& key, const std::vector<QString>& v)
 {
-    m_json[key] = QJsonArray::fromStringList({v.cbegin(), v.cend()});
+    QJsonArray list;
+    for (const QString& text : v)
+        list << withoutMark(text);
+    m_json[key] = list;
 }
 
 void EventWriter::arguments(const QString& key, const std::vector<Argument>& v)
@@ -156,6 +167,11 @@ void EventReader::maybeTemperature(const QString& key, std::optional<Temperature
 {
     if (const auto n = m_json.optionalInteger(key, 0, grid::greatest, u"mK"_s))
         v = grid::fromMillikelvin(*n);
+}
+
+void EventReader::seq(const QString& key, qint64& v)
+{
+    v = m_json.integer(key, 1, std::numeric_limits<qint64>::max(), {});
 }
 
 void EventReader::maybeSeq(const QString& key, std::optional<qint64>& v)

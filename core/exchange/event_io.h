@@ -37,7 +37,7 @@ public:
     void signedNumber(const QString& key, double v, double partsInOne) { m_json[key] = grid::whole(v * partsInOne); }
     void count(const QString& key, int v) { quantity(key, v); }
     void wide(const QString& key, qint64 v) { quantity(key, v); }
-    void text(const QString& key, const QString& v) { m_json[key] = v; }
+    void text(const QString& key, const QString& v);
     void flag(const QString& key, bool v) { m_json[key] = v; }
     void hash(const QString& key, const QByteArray& v) { m_json[key] = QString::fromLatin1(v.toHex()); }
     /// Left out when empty, as older layouts do.
@@ -76,7 +76,12 @@ public:
             temperature(key, *v);
     }
     /// An event's place in its chain, from 1.
-    void maybeSeq(const QString& key, const std::optional<qint64>& v);
+    void seq(const QString& key, qint64 v);
+    void maybeSeq(const QString& key, const std::optional<qint64>& v)
+    {
+        if (v)
+            seq(key, *v);
+    }
 
     template <class T> void part(const QString& key, const T& v) { m_json[key] = written(v); }
     template <class T> void maybePart(const QString& key, const std::optional<T>& v)
@@ -177,6 +182,7 @@ public:
     template <class E> void maybeCode(const QString& key, std::optional<E>& v) { v = m_json.optionalOneOf<E>(key); }
     void maybeFlag(const QString& key, std::optional<bool>& v) { v = m_json.optionalBoolean(key); }
     void maybeTemperature(const QString& key, std::optional<Temperature>& v);
+    void seq(const QString& key, qint64& v);
     void maybeSeq(const QString& key, std::optional<qint64>& v);
 
     template <class T> void part(const QString& key, T& v)

@@ -199,11 +199,8 @@ template <class Io, Is<Overridden> V> void fields(Io& io, V& v)
 
 template <class Io, Is<Corrected> V> void fields(Io& io, V& v)
 {
-    std::optional<qint64> seq = v.seq;
-    io.maybeSeq(u"corrects_seq"_s, seq);
+    io.seq(u"corrects_seq"_s, v.seq);
     io.text(u"text"_s, v.text);
-    if constexpr (Io::reads)
-        v.seq = seq.value_or(0); // which no event has: folding refuses it
 }
 
 template <class Io, Is<ClockJumped> V> void fields(Io& io, V& v)

@@ -74,6 +74,26 @@ QString placeOf(const QByteArray& json, qsizetype offset)
         .arg(QString::fromUtf8(json.mid(offset, 20)).simplified());
 }
 
+/// Where a text begins with a byte order mark. Qt drops it from a text stored as UTF-8 and keeps it in a key that is
+/// looked for: "moisture" would be there and yet not be found.
+std::optional<qsizetype> markBeforeText(const QByteArray& json)
+{
+    bool inside = false;
+    for (qsizetype i = 0; i < json.size(); ++i) {
+        if (inside && json.at(i) == '\\') {
+            ++i;
+            continue;
+        }
+        if (json.at(i) != '"')
+            continue;
+        inside = !inside;
+        const QByteArray first = json.mid(i + 1, 6);
+        if (inside && (first.startsWith("\xef\xbb\xbf") || first.toLower() == "\\ufeff"))
+            return i;
+    }
+    return std::nullopt;
+}
+
 } // namespace
 
 QString plainNumber(double value) { return QString::number(value, 'f', QLocale::FloatingPointShortest); }
@@ -84,6 +104,8 @@ Checked<QJsonObject> parseObject(const QByteArray& json)
     const QJsonDocument document = QJsonDocument::fromJson(json, &error);
     if (error.error != QJsonParseError::NoError)
         return tl::unexpected(Faults{{{}, placeOf(json, error.offset), FaultKind::NotReadable, {u"{\"key\": 1.5}"_s}}});
+    if (const auto at = markBeforeText(json))
+        return tl::unexpected(Faults{{{}, placeOf(json, *at), FaultKind::NotReadable, {u"{\"key\": 1.5}"_s}}});
     if (!document.isObject())
         return tl::unexpected(Faults{{{}, shownValue(document.array()), FaultKind::WrongKind, {u"object"_s}}});
     if (Faults repeated = repeatedKeys(json); !repeated.empty())

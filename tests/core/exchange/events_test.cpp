@@ -100,6 +100,11 @@ TEST(EventPayloads, AreCompactWithSortedKeysThatNameTheirUnits)
               "\"sheet_id\":\"a\",\"times\":{\"board_gel_ms\":0,\"easy_sanding_ms\":0,\"gel_ms\":0,\"sand_ms\":0}}");
 }
 
+TEST(EventPayloads, TextsAreKeptWithoutTheByteOrderMarkTheyBeginWith)
+{
+    EXPECT_EQ(stored(Payload(Noted{{}, u"\ufeff\ufeffwet \ufeffsill"_s})), Payload(Noted{{}, u"wet \ufeffsill"_s}));
+}
+
 TEST(EventPayloads, OfAnotherKindOrVersionAreFaults)
 {
     EXPECT_THAT(faultsOf(decodePayload(u"painted"_s, 1, "{}")),
@@ -142,6 +147,7 @@ TEST(EventPayloads, AreReadStrictly)
         {"answered", "{\"question\":\"rear_access\",\"value\":1}", "value|1|WrongKind|true or false"},
         {"answered", "{\"question\":\"rear_access\",\"value\":true,\"corrects_seq\":0}",
          "corrects_seq|0|OutOfRange|1,9223372036854775807,"},
+        {"corrected", "{\"text\":\"other door\"}", "corrects_seq||Missing|whole number"},
         {"reading_taken", "{\"reading\":{\"air_mk\":1,\"panel_mk\":-1,\"humidity_ppm\":1}}",
          "reading.panel_mk|-1|OutOfRange|0,999999999999999,mK"},
         {"reading_taken", "{\"reading\":{\"air_mk\":1,\"panel_mk\":1,\"humidity_ppm\":0}}",

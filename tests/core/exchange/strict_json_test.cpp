@@ -154,6 +154,16 @@ TEST(StrictJson, WhatDoesNotParseNamesThePlace)
     EXPECT_EQ(parseObject("[1, 2]").error().front().kind, FaultKind::WrongKind);
 }
 
+TEST(StrictJson, ATextThatBeginsWithAByteOrderMarkIsRefused)
+{
+    // Found by fuzzing: Qt shows such a key without its mark, but does not find it without.
+    for (const char* json : {"{\"\xef\xbb\xbfmoisture\": \"dry\"}", "{\"\\ufeffmoisture\": \"dry\"}",
+                             "{\"a\": 1, \"b\": [\"\xef\xbb\xbf\"]}", "{\"b\": \"\\uFEFFx\"}"})
+        EXPECT_THAT(faultsOf(parseObject(json)), ElementsAre(StartsWith("|1:"))) << json;
+    EXPECT_TRUE(parseObject("{\"a\": \"one \\\"\xef\xbb\xbf two\", \"b\": \"\\\\ufeff\"}")) << "within a text it stays";
+    EXPECT_TRUE(parseObject("\xef\xbb\xbf{\"a\": 1}")) << "before the whole it is usual";
+}
+
 TEST(StrictJson, AKeyGivenTwiceIsAFaultWhereverItStands)
 {
     EXPECT_THAT(faultsOf(parseObject("{\"a\": 1, \"b\": 2, \"a\" : [3, 4]}")), ElementsAre("a|[3, 4]|Conflicts|a,1"));
