@@ -62,6 +62,8 @@ private:
             m_at += here() == '\\' ? 2 : 1;
         ++m_at;
         const QByteArray literal = m_json.mid(from, m_at - from);
+        if (!literal.contains('\\'))
+            return QString::fromUtf8(QByteArrayView(literal).sliced(1, literal.size() - 2));
         return QJsonDocument::fromJson('[' + literal + ']').array().at(0).toString();
     }
 
