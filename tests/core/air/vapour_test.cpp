@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "air/emission.h"
+#include "air/vapour.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <stdexcept>
+
+using namespace strandbench;
+
+namespace {
+
+double shownPpm(Vapour vapour, double milligrams)
+{
+    return inPartsPerMillion(shareOf(vapour, milligramsPerCubicMetre(milligrams)));
+}
+
+/// NIOSH Pocket Guide to Chemical Hazards (2005-151): 1 ppm of styrene is 4.26 mg/m3, of acetone 2.38, and the limits
+/// that it gives in both: 50 ppm (215 mg/m3), 100 ppm (425 mg/m3), 250 ppm (590 mg/m3), each rounded there.
+TEST(Vapour, IsConvertedAsPublished)
+{
+    EXPECT_NEAR(inMilligramsPerCubicMetre(concentrationOf(Vapour::Styrene, partsPerMillion(1))), 4.26, 0.005);
+    EXPECT_NEAR(inMilligramsPerCubicMetre(concentrationOf(Vapour::Acetone, partsPerMillion(1))), 2.38, 0.005);
+    EXPECT_NEAR(shownPpm(Vapour::Styrene, 215), 50, 0.5);
+    EXPECT_NEAR(shownPpm(Vapour::Styrene, 425), 100, 0.5);
+    EXPECT_NEAR(shownPpm(Vapour::Acetone, 590), 250, 2);
+    EXPECT_NEAR(shownPpm(Vapour::Styrene, 0), 0, 0);
+}
+
+/// The example worked in 29 CFR 1910.1000(d)(1)(ii): two hours at 150, two at 75, four at 50 ppm are 81.25 ppm.
+TEST(Exposure, IsWeightedByTimeAsInTheRulesExample)
+{
+    const std::vector<Exposure> day{
+        {partsPerMillion(150), minutes(120)}, {partsPerMillion(75), minutes(120)}, {partsPerMillion(50), minutes(240)}};
+    EXPECT_NEAR(inPartsPerMillion(timeWeighted(day)), 81.25, 1e-9);
+    EXPECT_NEAR(inPartsPerMillion(timeWeighted({{partsPerMillion(80), minutes(60)}})), 10, 1e-9) << "of eight hours";
+    EXPECT_EQ(timeWeighted({}), Fraction());
+}
+
+/// The example worked in 29 CFR 1910.1000(d)(2)(ii): 500 of 1000, 45 of 200 and 40 of 200 ppm are 0.925.
+TEST(Exposure, OfAMixtureIsSummedAsInTheRulesExample)
+{
+    EXPECT_NEAR(ofMixtureLimit({{partsPerMillion(500), partsPerMillion(1000)},
+                                {partsPerMillion(45), partsPerMillion(200)},
+                                {partsPerMillion(40), partsPerMillion(200)}})
+                    .value(),
+                0.925, 1e-12);
+    EXPECT_THROW((void)ofMixtureLimit({{partsPerMillion(1), Fraction()}}), std::logic_error);
+}
+
+TEST(ExposureLimits, AreNamedWithTheirSourcesAndBelowWhatCanBurn)
+{
+    for (const ExposureLimit& each : exposureLimits()) {
+        EXPECT_FALSE(each.name.isEmpty() || each.source.isEmpty());
+        EXPECT_GT(each.level, Fraction());
+        EXPECT_LE(each.level.value(), 0.1 * lowerExplosiveLimit(each.vapour).value() + 1e-12) << qPrintable(each.name);
+    }
+}
+
+struct GivenOff {
+    Spreading spreading;
+    double styrene;   // % by mass
+    double kilograms; // of a megagram spread
+};
+
+/// 40 CFR 63, Subpart VVVV, Table 3, worked out to two decimals; the rule's own 46 kg/Mg for production resin stands at
+/// 35 % (its Table 2).
+TEST(Emission, IsTheRules)
+{
+    using enum Spreading;
+    const GivenOff rows[] = {{Resin, 20, 12.76},    {Resin, 28, 27.44},    {Resin, 33, 39.88},
+                             {Resin, 35, 45.59},    {Resin, 40, 61.78},    {Resin, 48, 93.53},
+                             {GelCoat, 20, 67.23},  {GelCoat, 28, 118.13}, {GelCoat, 33, 155.55},
+                             {GelCoat, 35, 171.66}, {GelCoat, 40, 214.69}, {GelCoat, 48, 291.37}};
+    for (const GivenOff& row : rows)
+        EXPECT_NEAR(styreneGivenOff(row.spreading, Fraction::ofHundred(row.styrene)).value() * 1000, row.kilograms,
+                    0.005)
+            << row.styrene;
+    EXPECT_NEAR(styreneGivenOff(Resin, Fraction::ofHundred(35)).value() * 1000, 46, 0.5);
+}
+
+TEST(Emission, IsNeverMoreThanThereIsAndOfNoImpossibleFiller)
+{
+    for (double percent = 0.1; percent <= 60; percent += 0.1) {
+        const Fraction styrene = Fraction::ofHundred(percent);
+        const Fraction resin = styreneGivenOff(Spreading::Resin, styrene);
+        const Fraction coat = styreneGivenOff(Spreading::GelCoat, styrene);
+        EXPECT_TRUE(Fraction() < resin && resin < coat && coat < styrene) << percent;
+    }
+    for (const double percent : {0.0, -1.0, 60.1})
+        EXPECT_THROW((void)styreneGivenOff(Spreading::Resin, Fraction::ofHundred(percent)), std::logic_error);
+}
+
+} // namespace
