@@ -12,9 +12,9 @@ enum class Spreading {
     GelCoat, ///< a thin film in the open air: 0.445 H^1.675
 };
 
-/// Styrene given off as a share of the mass that is spread. H, its share by mass, is above 0 and at most 0.6: beyond any
-/// filler, and the rule's own figures end at 0.48. Throws std::logic_error outside. No figure was published for putty:
-/// the truth is taken to lie between the two.
+/// Styrene given off as a share of the mass that is spread. H, its share by mass, is above 0 and at most 0.6, which is
+/// beyond any filler; the table that the tests hold it to ends at 0.48. Throws std::logic_error outside. No figure for
+/// putty was found: the truth is taken to lie between the two.
 [[nodiscard]] Fraction styreneGivenOff(Spreading spreading, Fraction styrene);
 
 } // namespace strandbench

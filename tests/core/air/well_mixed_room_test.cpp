@@ -22,9 +22,9 @@ double milligrams(Concentration q) { return inMilligramsPerCubicMetre(q); }
 /// So much a second for as long as anybody looks.
 Release steady(double gramsPerSecond) { return {grams(gramsPerSecond * endless), seconds(0), seconds(endless)}; }
 
-/// University of Southampton, worked solution on carbon monoxide in a room (EdShare, document 5370): 40 m3, 3e-3 m3/s of
-/// fresh air, 1.2e-6 m3/s of gas; a share of 1.2e-4 after about 1.3 hours, 4e-4 in the end. Shares of the air obey the
-/// equation as masses do; here a cubic metre of gas stands for a kilogram.
+/// University of Southampton, worked solution on carbon monoxide in a room (EdShare, document 5370): 40 m3, 3e-3 m3/s
+/// of fresh air, 1.2e-6 m3/s of gas; a share of 1.2e-4 after about 1.3 hours, 4e-4 in the end. Shares of the air obey
+/// the equation as masses do; here a cubic metre of gas stands for a kilogram.
 TEST(WellMixedRoom, FillsAsInTheWorkedExampleOnCarbonMonoxide)
 {
     const WellMixedRoom room(cubicMetres(40), perSecond(3e-3 / 40));
