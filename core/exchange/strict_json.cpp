@@ -87,8 +87,10 @@ std::optional<qsizetype> markBeforeText(const QByteArray& json)
         if (json.at(i) != '"')
             continue;
         inside = !inside;
-        const QByteArray first = json.mid(i + 1, 6);
-        if (inside && (first.startsWith("\xef\xbb\xbf") || first.toLower() == "\\ufeff"))
+        const QByteArrayView rest = QByteArrayView(json).sliced(i + 1);
+        const QByteArrayView first = rest.first(std::min<qsizetype>(rest.size(), 6));
+        const bool escaped = qstrnicmp(first.data(), first.size(), "\\ufeff", 6) == 0;
+        if (inside && (escaped || first.startsWith("\xef\xbb\xbf")))
             return i;
     }
     return std::nullopt;

@@ -23,13 +23,13 @@ std::vector<QByteArray> LineReader::take(const QByteArray& bytes, Duration now)
     if (bytes.isEmpty())
         return lines;
     if (!m_line.isEmpty() && now - m_last > longestPause())
-        spoil();
+        restart();
     m_last = now;
     for (const char byte : bytes) {
         if (isEnd(byte))
             end(lines);
         else if (!m_whole || !isPlain(byte) || m_line.size() == longest)
-            spoil();
+            restart();
         else
             m_line += byte;
     }
@@ -46,12 +46,10 @@ void LineReader::end(std::vector<QByteArray>& lines)
     m_whole = true;
 }
 
-void LineReader::spoil()
+void LineReader::restart()
 {
     m_line.clear();
     m_whole = false;
 }
-
-void LineReader::restart() { spoil(); }
 
 } // namespace strandbench

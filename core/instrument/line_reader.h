@@ -22,13 +22,12 @@ public:
 
     /// now: of a clock that never goes back. The lines are without their ends (CR, LF or both) and never empty.
     [[nodiscard]] std::vector<QByteArray> take(const QByteArray& bytes, Duration now);
-    /// The port was closed or opened anew: the next line may lack its beginning.
+    /// What was read so far is no line, nor what comes before the next end: the port was opened anew, say.
     void restart();
     [[nodiscard]] int dropped() const { return m_dropped; } ///< lines that were not whole, since the start
 
 private:
     void end(std::vector<QByteArray>& lines);
-    void spoil();
 
     QByteArray m_line;
     bool m_whole = false; ///< what is being read began after the end of another

@@ -90,9 +90,9 @@ Logged<Probe> soundAt(const QString& path)
     return found;
 }
 
-} // namespace
-
-// The size of a page at byte 16 and their count at byte 28 (sqlite.org/fileformat2.html).
+/// How large an SQLite file is by its own header; 0 where that cannot be read. Opens and closes the file itself, so it
+/// is asked only of one that no connection of this process has open. The size of a page is at byte 16, their count at
+/// byte 28 (sqlite.org/fileformat2.html).
 qint64 sizeByHeader(const QString& path)
 {
     QFile file(path);
@@ -105,6 +105,8 @@ qint64 sizeByHeader(const QString& path)
     const qint64 page = said == 1 ? 65536 : said;
     return page * qint64(qFromBigEndian<quint32>(header.constData() + 28));
 }
+
+} // namespace
 
 Logged<std::unique_ptr<SqlConnection>> openToWrite(const QString& path)
 {

@@ -11,10 +11,6 @@ namespace strandbench {
 /// larger one the newest events are looked at, and the whole beside the work (verifyLog()).
 inline constexpr qint64 wholeCheckBytes = 16LL * 1024 * 1024;
 
-/// How large an SQLite file is by its own header; 0 where that cannot be read. Opens and closes the file itself, so it
-/// is asked only of one that no connection of this process has open.
-[[nodiscard]] qint64 sizeByHeader(const QString& path);
-
 /// Opens a log to write it, or makes one where there is none; migrated, durable, in WAL mode. Damaged where it does not
 /// hold; CutShort where its file ends before its pages do.
 [[nodiscard]] Logged<std::unique_ptr<SqlConnection>> openToWrite(const QString& path);
