@@ -38,6 +38,8 @@ std::optional<Fault> Bench::load(const BenchBook& book)
 {
     for (const Event& each : book.ofLots)
         m_lots.add(each);
+    for (const Event& each : book.ofStock)
+        m_stock.add(each);
     applyRates();
     for (const std::vector<Event>& events : book.repairs) {
         const Checked<Repair> folded = foldRepair(events);
@@ -207,6 +209,7 @@ void Bench::fold(const Event& event)
     m_lastSeq = std::max(m_lastSeq, event.seq);
     noteReading(event);
     noteLot(event);
+    m_stock.add(event);
     Q_EMIT changed();
 }
 

@@ -8,6 +8,7 @@
 #include "plan/planner.h"
 #include "repair/alarms.h"
 #include "repair/lot_book.h"
+#include "repair/stock_book.h"
 #include "repairlog/repair_log.h"
 #include "roles/pin_door.h"
 #include "bench/recorder.h"
@@ -84,6 +85,8 @@ public:
     const AssumptionBook& changeAssumptions(const Assumptions& next);
     /// What the batches of every lot told.
     [[nodiscard]] const LotBook& lots() const { return m_lots; }
+    /// What is on the shelf of this bench.
+    [[nodiscard]] const StockBook& stock() const { return m_stock; }
     /// The lot of hardener that is open at this bench; empty: not told. Plans and forecasts are made for it. Call it
     /// like changeAssumptions().
     void setHardenerLot(const QString& lot);
@@ -159,6 +162,7 @@ private:
     PlanningSet m_planning; ///< the parts', with the bench's own assumptions and an engine that goes by them
     std::map<QUuid, Repair> m_repairs;
     LotBook m_lots;
+    StockBook m_stock;
     QString m_hardenerLot;
     std::optional<DatedReading> m_newestReading;
     ClockWatch m_watch;

@@ -22,6 +22,13 @@ bool isOfTheFile(LogTrouble trouble)
 constexpr int walTries = 30;
 constexpr unsigned long walTryMs = 100;
 
+/// A lot may stand longer on the shelf than its batches teach: the acts of stock of so much longer are looked at.
+QString stockDaysBefore(const QString& day)
+{
+    constexpr int longer = 400;
+    return QDate::fromString(day, Qt::ISODate).addDays(-longer).toString(Qt::ISODate);
+}
+
 Logged<BenchBook> bookOf(const RepairLog& log, const QString& lotsFromDay)
 {
     const auto summaries = log.openRepairs();
@@ -38,6 +45,10 @@ Logged<BenchBook> bookOf(const RepairLog& log, const QString& lotsFromDay)
     if (!ofLots)
         return tl::unexpected(ofLots.error());
     book.ofLots = std::move(*ofLots);
+    auto ofStock = log.eventsOfStock(stockDaysBefore(lotsFromDay));
+    if (!ofStock)
+        return tl::unexpected(ofStock.error());
+    book.ofStock = std::move(*ofStock);
     auto jumps = log.clockJumps(lotsFromDay);
     const auto written = log.lastWritten();
     const auto head = log.head();

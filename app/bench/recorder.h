@@ -24,6 +24,7 @@ struct DayBook {
 struct BenchBook {
     std::vector<std::vector<Event>> repairs; ///< the events of each that is open
     std::vector<Event> ofLots;               ///< what its lots are known by
+    std::vector<Event> ofStock;              ///< what is on its shelf
     std::vector<Event> clockJumps;           ///< of its own clocks
     std::optional<Instant> lastWritten;      ///< its newest event
     qint64 lastSeq = 0;

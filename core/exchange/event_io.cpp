@@ -106,6 +106,15 @@ void EventWriter::seq(const QString& key, qint64 v)
 
 void EventWriter::text(const QString& key, const QString& v) { m_json[key] = withoutMark(v); }
 
+void EventWriter::maybeDate(const QString& key, const std::optional<QDate>& v)
+{
+    if (!v)
+        return;
+    if (!v->isValid())
+        throw std::logic_error("a date that is none is not stored");
+    m_json[key] = v->toString(Qt::ISODate);
+}
+
 void EventWriter::texts(const QString& key, const std::vector<QString>& v)
 {
     QJsonArray list;
@@ -167,6 +176,20 @@ void EventReader::maybeTemperature(const QString& key, std::optional<Temperature
 {
     if (const auto n = m_json.optionalInteger(key, 0, grid::greatest, u"mK"_s))
         v = grid::fromMillikelvin(*n);
+}
+
+void EventReader::maybeDate(const QString& key, std::optional<QDate>& v)
+{
+    m_json.known(key);
+    if (!m_json.has(key))
+        return;
+    const QString text = m_json.text(key, 10);
+    // Only as it is written: "2027-3-1" would read back as another text.
+    const QDate date = QDate::fromString(text, Qt::ISODate);
+    if (date.isValid() && date.toString(Qt::ISODate) == text)
+        v = date;
+    else
+        m_json.fault(key, text, FaultKind::NotReadable, {QStringLiteral("2027-03-01")});
 }
 
 void EventReader::seq(const QString& key, qint64& v)

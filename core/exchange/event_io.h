@@ -7,6 +7,8 @@
 #include "exchange/strict_json.h"
 #include "quantity/reason.h"
 
+#include <QDate>
+
 #include <concepts>
 #include <type_traits>
 
@@ -75,6 +77,8 @@ public:
         if (v)
             temperature(key, *v);
     }
+    /// As ISO 8601 writes it; a date that is none throws std::logic_error.
+    void maybeDate(const QString& key, const std::optional<QDate>& v);
     /// An event's place in its chain, from 1.
     void seq(const QString& key, qint64 v);
     void maybeSeq(const QString& key, const std::optional<qint64>& v)
@@ -182,6 +186,7 @@ public:
     template <class E> void maybeCode(const QString& key, std::optional<E>& v) { v = m_json.optionalOneOf<E>(key); }
     void maybeFlag(const QString& key, std::optional<bool>& v) { v = m_json.optionalBoolean(key); }
     void maybeTemperature(const QString& key, std::optional<Temperature>& v);
+    void maybeDate(const QString& key, std::optional<QDate>& v);
     void seq(const QString& key, qint64& v);
     void maybeSeq(const QString& key, std::optional<qint64>& v);
 

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "exchange/event_fields.h"
+#include "exchange/event_stock_fields.h"
 
 namespace strandbench {
 

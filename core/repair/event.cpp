@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "repair/event.h"
 
+#include "repair/stock_book.h"
+
 #include <array>
 
 using namespace Qt::StringLiterals;
@@ -9,12 +11,14 @@ namespace strandbench {
 namespace {
 
 /// In the order of the alternatives of Payload. The codes are stored: never change one.
-constexpr std::array<const char*, 30> kinds{
-    "taken_in",     "answered",       "plan_accepted", "step_done",      "reading_taken", "hardener_in",
-    "edges_clear",  "gelled",         "sands",         "sanded",         "turned",        "parked",
-    "assess_again", "taken_up_again", "handed_over",   "photo_taken",    "noted",         "predicted_again",
-    "pat_mixed",    "pat_gelled",     "lot_forgotten", "alarm_answered", "overridden",    "signed_off",
-    "corrected",    "clock_jumped",   "act_refused",   "pin_set",        "log_restored",  "log_merged",
+constexpr std::array<const char*, 37> kinds{
+    "taken_in",       "answered",       "plan_accepted", "step_done",      "reading_taken", "hardener_in",
+    "edges_clear",    "gelled",         "sands",         "sanded",         "turned",        "parked",
+    "assess_again",   "taken_up_again", "handed_over",   "photo_taken",    "noted",         "predicted_again",
+    "pat_mixed",      "pat_gelled",     "lot_forgotten", "alarm_answered", "overridden",    "signed_off",
+    "corrected",      "clock_jumped",   "act_refused",   "pin_set",        "log_restored",  "log_merged",
+    "stock_received", "stock_opened",   "stock_counted", "stock_adjusted", "stock_ended",   "stock_moved",
+    "stock_probed",
 };
 static_assert(kinds.size() == std::variant_size_v<Payload>);
 
@@ -39,6 +43,8 @@ Subject subjectOf(const Payload& payload)
     if (std::holds_alternative<PatMixed>(payload) || std::holds_alternative<PatGelled>(payload) ||
         std::holds_alternative<LotForgotten>(payload))
         return Subject::Lot;
+    if (stockLotOf(payload))
+        return Subject::Stock;
     const bool ofTheBench = std::holds_alternative<ClockJumped>(payload) ||
                             std::holds_alternative<ActRefused>(payload) || std::holds_alternative<PinSet>(payload) ||
                             std::holds_alternative<LogRestored>(payload) || std::holds_alternative<LogMerged>(payload);

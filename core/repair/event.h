@@ -6,6 +6,7 @@
 #include "clock/clock_watch.h"
 #include "plan/how_sure.h"
 #include "roles/supervisor.h"
+#include "stock/stock_acts.h"
 
 #include <QUuid>
 
@@ -269,14 +270,16 @@ struct LogMerged {
 using Payload = std::variant<TakenIn, Answered, PlanAccepted, StepDone, ReadingTaken, HardenerIn, EdgesClear, Gelled,
                              Sands, Sanded, Turned, Parked, AssessAgain, TakenUpAgain, HandedOver, PhotoTaken, Noted,
                              PredictedAgain, PatMixed, PatGelled, LotForgotten, AlarmAnswered, Overridden, SignedOff,
-                             Corrected, ClockJumped, ActRefused, PinSet, LogRestored, LogMerged>;
+                             Corrected, ClockJumped, ActRefused, PinSet, LogRestored, LogMerged, StockReceived,
+                             StockOpened, StockCounted, StockAdjusted, StockEnded, StockMoved, StockProbed>;
 
 /// The code of a payload's kind, and the version of its layout that this program writes.
 [[nodiscard]] QString kindOf(const Payload& payload);
 [[nodiscard]] int kindVersionOf(const Payload& payload);
 
 /// What an event happened to: its key `repair` holds the id of that.
-enum class Subject { Repair, Lot, Bench };
+/// Lot: what a product and a lot of hardener taught (lotSubject()); Stock: a lot on the shelf (stockSubject()).
+enum class Subject { Repair, Lot, Bench, Stock };
 [[nodiscard]] Subject subjectOf(const Payload& payload);
 [[nodiscard]] inline bool isOfALot(const Payload& payload) { return subjectOf(payload) == Subject::Lot; }
 /// The subject of what happens to a bench itself; which bench, the event's origin says.

@@ -3,6 +3,7 @@
 
 #include "exchange/events.h"
 #include "repair/lot_book.h"
+#include "repair/stock_book.h"
 #include "repairlog/failure.h"
 #include "repairlog/transaction.h"
 
@@ -158,6 +159,15 @@ Logged<Event> Appender::follow(EventRecord& record) const
     return event;
 }
 
+/// Those of this bench: the same lot may be at several.
+Logged<std::vector<Event>> Appender::ownEventsOf(const QUuid& subject) const
+{
+    auto events = eventsOf(m_sql, subject);
+    if (events)
+        std::erase_if(*events, [this](const Event& each) { return each.origin != m_origin; });
+    return events;
+}
+
 Logged<std::optional<Repair>> Appender::after(const Event& event)
 {
     if (subjectOf(event.payload) == Subject::Bench) {
@@ -166,11 +176,18 @@ Logged<std::optional<Repair>> Appender::after(const Event& event)
         return std::optional<Repair>();
     }
     if (isOfALot(event.payload)) {
-        auto before = eventsOf(m_sql, event.repair); // the same lot may be at several benches
+        const auto before = ownEventsOf(event.repair);
         if (!before)
             return tl::unexpected(before.error());
-        std::erase_if(*before, [this](const Event& each) { return each.origin != m_origin; });
         if (const auto fault = followsOfLot(*before, event))
+            return failed(LogTrouble::DoesNotFollow, inWords(*fault));
+        return std::optional<Repair>();
+    }
+    if (subjectOf(event.payload) == Subject::Stock) {
+        auto before = ownEventsOf(event.repair);
+        if (!before)
+            return tl::unexpected(before.error());
+        if (const auto fault = followsOfStock(*before, event))
             return failed(LogTrouble::DoesNotFollow, inWords(*fault));
         return std::optional<Repair>();
     }

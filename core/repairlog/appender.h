@@ -43,6 +43,7 @@ private:
     [[nodiscard]] Logged<std::optional<Event>> toldBefore(const EventDraft& draft, const EventRecord& record) const;
     [[nodiscard]] Logged<Event> follow(EventRecord& record) const;
     /// The repair as it is after the event; empty for an event of a lot. DoesNotFollow when it cannot follow.
+    [[nodiscard]] Logged<std::vector<Event>> ownEventsOf(const QUuid& subject) const;
     [[nodiscard]] Logged<std::optional<Repair>> after(const Event& event);
     [[nodiscard]] Logged<Written> write(const EventDraft& draft, EventRecord& record);
     void remember(const Event& event, std::optional<Repair> repair);

@@ -4,6 +4,7 @@
 #include "repairlog/failure.h"
 #include "repairlog/rows.h"
 #include "repair/lot_book.h"
+#include "repair/stock_book.h"
 
 using namespace Qt::StringLiterals;
 
@@ -96,14 +97,15 @@ public:
     [[nodiscard]] const std::optional<Break>& result() const { return m_break; }
 
 private:
-    /// An event of a lot or of the bench: those of one lot at one bench come one after another.
+    /// An event of a lot, of the shelf or of the bench: those of one lot at one bench come one after another.
     std::optional<Fault> follow(const Event& event)
     {
         if (subjectOf(event.payload) == Subject::Bench)
             return std::nullopt;
         if (!m_ofLot.empty() && (m_ofLot.front().repair != event.repair || m_ofLot.front().origin != event.origin))
             m_ofLot.clear();
-        const auto fault = followsOfLot(m_ofLot, event);
+        const auto fault =
+            subjectOf(event.payload) == Subject::Stock ? followsOfStock(m_ofLot, event) : followsOfLot(m_ofLot, event);
         m_ofLot.push_back(event);
         return fault;
     }

@@ -116,6 +116,11 @@ Logged<std::vector<Event>> RepairLog::eventsOfLots(const QString& fromLocalDay) 
     return strandbench::eventsOfLots(*m_connection->sql, fromLocalDay, m_connection->origin);
 }
 
+Logged<std::vector<Event>> RepairLog::eventsOfStock(const QString& fromLocalDay) const
+{
+    return strandbench::eventsOfStock(*m_connection->sql, fromLocalDay, m_connection->origin);
+}
+
 Logged<std::vector<RepairSummary>> RepairLog::openRepairs() const
 {
     return m_connection->summaries(

@@ -93,6 +93,9 @@ public:
     [[nodiscard]] Logged<std::vector<Event>> events(const QUuid& repair) const;
     /// What LotBook is made from, of all repairs and lots, from a local day on: by bench, oldest first.
     [[nodiscard]] Logged<std::vector<Event>> eventsOfLots(const QString& fromLocalDay) const;
+    /// What StockBook is made from, of this bench: its acts of stock from a local day on, and the batches and pats since
+    /// the first lot among them that has not ended came in. Oldest first.
+    [[nodiscard]] Logged<std::vector<Event>> eventsOfStock(const QString& fromLocalDay) const;
     /// The jumps of this bench's clocks from a local day on, oldest first.
     [[nodiscard]] Logged<std::vector<Event>> clockJumps(const QString& fromLocalDay) const;
     /// What happened to this bench itself on a local day: jumps of its clocks, refused acts, its PIN.

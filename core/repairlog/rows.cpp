@@ -2,9 +2,13 @@
 #include "repairlog/rows.h"
 
 #include "exchange/events.h"
+#include "repair/stock_book.h"
 #include "repairlog/failure.h"
 
 #include <QCryptographicHash>
+
+#include <algorithm>
+#include <iterator>
 
 using namespace Qt::StringLiterals;
 
@@ -143,6 +147,27 @@ Logged<std::vector<Event>> eventsOfLots(const SqlConnection& connection, const Q
                        "'pat_mixed', 'pat_gelled', 'lot_forgotten') AND "
                        "(kind NOT IN ('pat_mixed', 'pat_gelled') OR origin = ?) ORDER BY origin, seq"_s,
                        {fromLocalDay, ownOrigin});
+}
+
+Logged<std::vector<Event>> eventsOfStock(const SqlConnection& connection, const QString& fromLocalDay,
+                                         const QString& ownOrigin)
+{
+    auto acts = eventsWhere(connection, u"local_day >= ? AND kind GLOB 'stock_*' AND origin = ? ORDER BY seq"_s,
+                            {fromLocalDay, ownOrigin});
+    if (!acts)
+        return acts;
+    const QString from = stockFromDay(*acts);
+    if (from.isEmpty())
+        return acts;
+    auto mixed = eventsWhere(connection,
+                             u"local_day >= ? AND kind IN ('taken_in', 'hardener_in', 'gelled', 'pat_mixed', "
+                             "'pat_gelled') AND origin = ? ORDER BY seq"_s,
+                             {from, ownOrigin});
+    if (!mixed)
+        return mixed;
+    std::vector<Event> all;
+    std::ranges::merge(*acts, *mixed, std::back_inserter(all), {}, &Event::seq, &Event::seq);
+    return all;
 }
 
 Logged<void> insertBlob(const SqlConnection& connection, const EventRecord& record, const QByteArray& bytes)

@@ -35,6 +35,11 @@ namespace strandbench {
 [[nodiscard]] Logged<std::vector<Event>> eventsOfLots(const SqlConnection& connection, const QString& fromLocalDay,
                                                       const QString& ownOrigin);
 
+/// What StockBook is made from, of this bench: acts of stock of the last years, and the batches and pats that took from
+/// the lots among them. Oldest first.
+[[nodiscard]] Logged<std::vector<Event>> eventsOfStock(const SqlConnection& connection, const QString& fromLocalDay,
+                                                       const QString& ownOrigin);
+
 /// Stores the bytes by their SHA-256, once, and links them to the event.
 [[nodiscard]] Logged<void> insertBlob(const SqlConnection& connection, const EventRecord& record,
                                       const QByteArray& bytes);

@@ -9,7 +9,7 @@ import house
 # holds it for what is only in headers.
 CORE = [
     "quantity", "material", "air", "instrument", "substrate", "geometry", "mix", "cure", "learning", "plan", "clock",
-    "roles", "repair", "review", "exchange", "repairlog", "practice",
+    "stock", "roles", "repair", "review", "exchange", "repairlog", "practice",
 ]
 APP = ["theme", "words", "pictures", "touch", "sound", "bench", "camera", "report", "screens", "shell", "headless"]
 INCLUDE = re.compile(r'^\s*#include "(\w+)/')

@@ -151,6 +151,7 @@ std::vector<Payload> samplePayloads()
     const BatchTimes times{ms(301'235), ms(402'000), ms(503'000), ms(604'000)};
     const DamageSize size{um(60'001), um(40'002), um(3'503), um(3'504), 4.005};
     const Reading reading{mk(294'400), mk(292'150), ppm(485'000)};
+    const StockLot shelf{u"demo_mixed_strand"_s, u"L7"_s};
     return {
         TakenIn{u"4421"_s, u"skirt panel"_s},
         Answered{Question::Substrate, Substrate::Galvanised, std::nullopt},
@@ -198,6 +199,14 @@ std::vector<Payload> samplePayloads()
         PinSet{true},
         LogRestored{9'007'199'254'740'993, QByteArray(32, '\x5b'), 17, true},
         LogMerged{u"1f3a2b4c-0000-4000-8000-000000000001"_s, 12, 480, QByteArray(32, '\x5c')},
+        StockReceived{shelf, 3, ug(1'000'000'001), QDate(2027, 3, 1)},
+        StockReceived{{hardenerProduct, u"H3"_s}, 12, ug(40'000'000), std::nullopt},
+        StockOpened{shelf},
+        StockCounted{shelf, ug(612'500'003)},
+        StockAdjusted{shelf, ug(38'000'000), true, StockChange::ToAnotherBench},
+        StockEnded{shelf, StockEnd::Separated, ug(120'000'000)},
+        StockMoved{shelf, mk(276'150)},
+        StockProbed{shelf, mk(291'650)},
     };
 }
 

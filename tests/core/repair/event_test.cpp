@@ -44,6 +44,13 @@ const std::vector<std::pair<Payload, QString>>& everyKind()
         {PinSet{}, u"pin_set"_s},
         {LogRestored{}, u"log_restored"_s},
         {LogMerged{}, u"log_merged"_s},
+        {StockReceived{}, u"stock_received"_s},
+        {StockOpened{}, u"stock_opened"_s},
+        {StockCounted{}, u"stock_counted"_s},
+        {StockAdjusted{}, u"stock_adjusted"_s},
+        {StockEnded{}, u"stock_ended"_s},
+        {StockMoved{}, u"stock_moved"_s},
+        {StockProbed{}, u"stock_probed"_s},
     };
     return all;
 }

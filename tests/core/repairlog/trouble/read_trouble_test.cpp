@@ -77,6 +77,7 @@ TEST_P(TroubleInReading, WhatComesBackIsRightOrAnIoError)
     const QByteArray photo = QCryptographicHash::hash(acts[1].blobs.front(), QCryptographicHash::Sha256);
     atEveryCall("events", [&](const RepairLog& log) { return log.events(repair); });
     atEveryCall("events of lots", [&](const RepairLog& log) { return log.eventsOfLots(day); });
+    atEveryCall("events of stock", [&](const RepairLog& log) { return log.eventsOfStock(day); });
     atEveryCall("clock jumps", [&](const RepairLog& log) { return log.clockJumps(day); });
     atEveryCall("of the bench", [&](const RepairLog& log) { return log.ofBench(day); });
     atEveryCall("after", [&](const RepairLog& log) { return log.after(20); });
