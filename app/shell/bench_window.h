@@ -25,6 +25,7 @@ namespace strandbench {
 
 class Bell;
 class CameraFeed;
+class Instruments;
 class PinScreen;
 struct PhotoFile;
 
@@ -40,10 +41,11 @@ public:
         std::function<void(const QString& language)> speak;
         /// Keeps changed assumptions; false when the disk refuses.
         std::function<bool(const AssumptionBook& book)> keepAssumptions = {};
-        Player* player = nullptr;      ///< of tones; null: nothing sounds
-        CameraFeed* cameras = nullptr; ///< of photos; null: none is looked for
-        Bell* bell = nullptr;          ///< of alarms; null: they are seen alone
-        Keeper* keeper = nullptr;      ///< of the log; null where the bench looks only
+        Player* player = nullptr;           ///< of tones; null: nothing sounds
+        CameraFeed* cameras = nullptr;      ///< of photos; null: none is looked for
+        Instruments* instruments = nullptr; ///< scale and thermo-hygrometer; null: all is keyed in
+        Bell* bell = nullptr;               ///< of alarms; null: they are seen alone
+        Keeper* keeper = nullptr;           ///< of the log; null where the bench looks only
         /// Begins anew with the log as it lies there; called after a backup took its place, or another was brought in.
         std::function<void()> startAgain = {};
         bool restoring = false; ///< the log could not be opened: only a backup is to be chosen

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Slow, torn, noisy and lying lines at a pseudo-terminal: no wrong weight is ever offered. All of it is invented; what is
-// held is an invariant: what may be taken over is what lay on the scale within the last readings.
+// Slow, torn, noisy and lying lines at a pseudo-terminal: no wrong weight is ever offered. All of it is invented; what
+// is held is an invariant: what may be taken over is what lay on the scale within the last readings.
 #include "wired_feed.h"
 
 #include <random>
