@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/mix_screen.h"
 
+#include "gear/instruments.h"
 #include "pictures/puddle_picture.h"
+#include "screens/bead_trial.h"
 #include "screens/caution_list.h"
 #include "screens/hands_words.h"
 #include "screens/in_hand.h"
+#include "screens/instrument_words.h"
 #include "screens/phrases.h"
 #include "screens/picture_labels.h"
 #include "screens/sign_widget.h"
@@ -136,7 +139,14 @@ QLayout* MixScreen::keys()
     inFull->setTitleSize({4.6, 4});
     inFull->setSign(Pictogram::Caution);
     connect(inFull, &TapButton::clicked, this, [this] { m_pages->setCurrentIndex(1); });
-    m_more = inFull;
+    auto* more = new QWidget(this);
+    auto* second = new QHBoxLayout(more);
+    second->setContentsMargins(0, 0, 0, 0);
+    second->setSpacing(px(sizes::gap));
+    second->addWidget(inFull, 1);
+    if (m_forecast && m_batch.sheet)
+        second->addWidget(weighKey(), 1);
+    m_more = more;
     keys->addWidget(m_waysOut, 1);
     keys->addWidget(m_more, 1);
     return keys;
@@ -176,6 +186,36 @@ TapButton* MixScreen::beadKey()
     key->setTitleSize({4.6, 3.4});
     connect(key, &TapButton::clicked, this, [this] { m_ways.beadAsLaid(); });
     return key;
+}
+
+TapButton* MixScreen::weighKey()
+{
+    m_weigh = new TapButton(theme(), u"weigh_mix"_s, TapButton::Kind::Plain, this);
+    m_weigh->setTitleSize({4.6, 3.4});
+    m_weigh->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    if (around().instruments)
+        connect(&around().instruments->scale(), &InstrumentFeed::changed, this, &MixScreen::showScale);
+    connect(m_weigh, &TapButton::clicked, this, [this] {
+        const auto steady =
+            around().instruments ? around().instruments->scale().view().steady : std::optional<LineReading>();
+        m_ways.weigh(steady ? steady->weight : std::nullopt);
+    });
+    showScale();
+    return m_weigh;
+}
+
+void MixScreen::showScale()
+{
+    if (!m_weigh)
+        return;
+    const InstrumentView view = around().instruments ? around().instruments->scale().view() : InstrumentView{};
+    if (view.live && view.live->weight) {
+        m_weigh->setTitle(tr("Scale: %1").arg(instruments::weight(*view.live->weight, words())));
+        m_weigh->setSecondLine(view.steady ? tr("steady: take as filler") : tr("not steady yet"));
+        return;
+    }
+    m_weigh->setTitle(tr("Weighed? Key it in"));
+    m_weigh->setSecondLine(view.is == InstrumentView::Is::Off ? QString() : tr("nothing from the scale"));
 }
 
 QWidget* MixScreen::waysOut()
@@ -220,6 +260,7 @@ void MixScreen::showNotice(const QString& text, bool offers)
 
 void MixScreen::tick()
 {
+    showScale();
     if (!m_hold)
         return showHands();
     answers()->setWayOn(tr("Hardener in: start"), TapButton::Kind::Way);
@@ -273,6 +314,9 @@ QWidget* MixScreen::puddleCard()
     picture->setMix(mix, puddleLabels(mix, words()));
     picture->setAccessibleName(tr("Puddle and bead, drawn to size"));
     column->addWidget(picture, 1);
+    if (!weighed(m_batch) && m_batch.sheet)
+        column->addWidget(
+            label(u"mix_bead_by"_s, TextRole::Small, beadSource(around(), *m_batch.sheet), Role::MutedInk));
     column->addWidget(label(
         u"mix_how"_s, TextRole::Small,
         tr("Hold the board beside the glass. Straight bead, puddle %1 high.").arg(words().fineLength(mix.puddleHeight)),

@@ -91,7 +91,9 @@ public:
 
     /// Of a repair, or of a lot by its subject; oldest first.
     [[nodiscard]] Logged<std::vector<Event>> events(const QUuid& repair) const;
-    /// What LotBook is made from, of all repairs and lots, from a local day on: by bench, oldest first.
+    /// What this bench's tubes lay, as calibrated: oldest first.
+    [[nodiscard]] Logged<std::vector<Event>> beadCalibrations() const;
+    /// What LotBook and SpreadBook are made from, of all repairs and lots, from a local day on: by bench, oldest first.
     [[nodiscard]] Logged<std::vector<Event>> eventsOfLots(const QString& fromLocalDay) const;
     /// The jumps of this bench's clocks from a local day on, oldest first.
     [[nodiscard]] Logged<std::vector<Event>> clockJumps(const QString& fromLocalDay) const;

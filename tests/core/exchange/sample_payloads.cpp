@@ -167,9 +167,9 @@ std::vector<Payload> samplePayloads()
         PlanAccepted{sampleAssessment(), samplePlan()},
         PlanAccepted{{}, sampleStop()},
         StepDone{Stage::HandOver, 3, u"nail_and_paper"_s},
-        ReadingTaken{reading},
+        ReadingTaken{reading, EnteredBy::Instrument},
         HardenerIn{batch, mg(58'420), ug(1'168'400), u"demo_mixed_strand"_s, u"L7"_s, times, sampleCureCase(), u"H3"_s,
-                   sampleHowSure()},
+                   sampleHowSure(), EnteredBy::Instrument},
         PredictedAgain{batch, reading, times, sampleHowSure(), sampleReadAgain()},
         PatMixed{u"demo_mixed_strand"_s, u"H3"_s, u"L7"_s, mg(20'000), ug(400'000), mk(294'401), ms(301'125),
                  ms(290'000), ms(251'500), ms(340'001)},
@@ -198,6 +198,10 @@ std::vector<Payload> samplePayloads()
         PinSet{true},
         LogRestored{9'007'199'254'740'993, QByteArray(32, '\x5b'), 17, true},
         LogMerged{u"1f3a2b4c-0000-4000-8000-000000000001"_s, 12, 480, QByteArray(32, '\x5c')},
+        BeadCalibrated{u"H3"_s,
+                       {{um(100'000), ug(2'310'000)}, {um(101'500), ug(2'280'000)}, {um(99'000), ug(2'295'001)}},
+                       LinearDensity::from_value(22'915 / 1e6),
+                       ppm(21'345)},
     };
 }
 
