@@ -16,11 +16,6 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 namespace {
 
-/// The context of this file's words.
-struct Says {
-    Q_DECLARE_TR_FUNCTIONS(BeadTrial)
-};
-
 // What calibrateBead() takes.
 constexpr double leastLength = 20; // mm
 constexpr double mostLength = 1000;
@@ -30,6 +25,11 @@ constexpr double leastPerLength = 1; // mg/mm
 constexpr double mostPerLength = 500;
 constexpr std::size_t mostBeads = 20;
 constexpr std::size_t shownBeads = 6;
+
+/// The context of this file's words.
+struct Says {
+    Q_DECLARE_TR_FUNCTIONS(BeadTrial)
+};
 
 FigureSpec lengthFigure(const Words& words)
 {
