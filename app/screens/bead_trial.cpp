@@ -10,6 +10,7 @@
 #include "words/role_words.h"
 
 #include <QCoreApplication>
+#include <QDate>
 
 using namespace Qt::StringLiterals;
 

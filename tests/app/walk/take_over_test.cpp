@@ -297,5 +297,47 @@ TEST_F(TakeOver, WithoutALotThereIsNoTubeToCalibrate)
     EXPECT_FALSE(text(u"bead_no_lot"_s).isEmpty());
 }
 
+/// What was told at the bench is offered where the rate is set up, for the person who is there, and kept by two taps.
+TEST_F(TakeOver, TheOwnSpreadingRateIsOfferedAndKept)
+{
+    ASSERT_NO_FATAL_FAILURE(open());
+    const auto toRate = [this] {
+        m_bench->window().showHome();
+        m_bench->thumb().settle();
+        tap(u"set_up"_s);
+        for (int i = 0; i < 4; ++i)
+            tap(u"answer_way_on"_s);
+        for (int i = 0; i < 20 && !find(u"assumption_spreading_g_per_min"_s); ++i)
+            tap(u"page_after"_s);
+        tap(u"assumption_spreading_g_per_min"_s);
+    };
+    ASSERT_NO_FATAL_FAILURE(toRate());
+    EXPECT_FALSE(find(u"take_learnt"_s)) << "nothing was mixed yet";
+    SpreadBook book;
+    for (int round = 0; round < 6 && !book.of(demoSettings().person, seconds(45)); ++round) {
+        m_bench->window().showHome();
+        m_bench->thumb().settle();
+        DemoJob job = round % 2 == 0 ? skirtPanel() : roofCap();
+        job.job = QString::number(5000 + round);
+        Walk walk(*m_bench, job);
+        ASSERT_TRUE(walk.walkTo(Station::HandOver)) << walk.why().toStdString();
+        book = SpreadBook();
+        for (const Repair* each : m_bench->bench().openRepairs())
+            for (const Event& event : events(each->id))
+                book.add(event);
+    }
+    const auto learnt = book.of(demoSettings().person, seconds(45));
+    ASSERT_TRUE(learnt) << "the walks mix enough batches";
+    EXPECT_EQ(m_bench->bench().spreadOf(demoSettings().person), learnt) << "the bench counts as the log does";
+    ASSERT_NO_FATAL_FAILURE(toRate());
+    tap(u"take_learnt"_s);
+    if (find(u"answer_way_on"_s)->isEnabled()) // not when it is the default by chance
+        tap(u"answer_way_on"_s);
+    EXPECT_NEAR(inGramsPerMinute(m_bench->bench().assumptions().spreading), inGramsPerMinute(learnt->rate), 0.51)
+        << "as finely as it is shown";
+    ASSERT_NO_FATAL_FAILURE(open()); // after a restart the log tells the same
+    EXPECT_EQ(m_bench->bench().spreadOf(demoSettings().person), learnt);
+}
+
 } // namespace
 } // namespace strandbench::test
