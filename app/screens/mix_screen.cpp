@@ -136,8 +136,8 @@ QLayout* MixScreen::keys()
     m_waysOut = waysOut();
     auto* inFull = new TapButton(theme(), u"cautions_in_full"_s, TapButton::Kind::Quiet, this);
     inFull->setTitle(tr("Why these cautions?"));
-    inFull->setTitleSize({4.6, 4});
-    inFull->setSign(Pictogram::Caution);
+    inFull->setTitleSize({4.6, 3.4});
+    inFull->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     connect(inFull, &TapButton::clicked, this, [this] { m_pages->setCurrentIndex(1); });
     auto* more = new QWidget(this);
     auto* second = new QHBoxLayout(more);
@@ -210,11 +210,13 @@ void MixScreen::showScale()
         return;
     const InstrumentView view = around().instruments ? around().instruments->scale().view() : InstrumentView{};
     if (view.live && view.live->weight) {
-        m_weigh->setTitle(tr("Scale: %1").arg(instruments::weight(*view.live->weight, words())));
+        const QString weight = instruments::weight(*view.live->weight, words());
+        m_weigh->setTitle(weight);
+        m_weigh->setAccessibleName(tr("Scale: %1").arg(weight));
         m_weigh->setSecondLine(view.steady ? tr("steady: take as filler") : tr("not steady yet"));
         return;
     }
-    m_weigh->setTitle(tr("Weighed? Key it in"));
+    m_weigh->setTitle(tr("Weighed?"));
     m_weigh->setSecondLine(view.is == InstrumentView::Is::Off ? QString() : tr("nothing from the scale"));
 }
 

@@ -224,7 +224,7 @@ SetUpPatternScreen::SetUpPatternScreen(const Surroundings& around, const SetUpPl
     auto* grid = new QGridLayout;
     grid->setSpacing(px(sizes::gap));
     column->addLayout(grid, 1);
-    const int columns = around.upright ? 1 : 2;
+    const int columns = around.upright ? 1 : 3;
     int count = 0;
     InstrumentSetting wanted = setting();
     for (const QString& each : readyPatterns(kind())) {
@@ -240,8 +240,10 @@ SetUpPatternScreen::SetUpPatternScreen(const Surroundings& around, const SetUpPl
         ++count;
     }
     const bool own = !setting().pattern.isEmpty() && !readyPatterns(kind()).contains(setting().pattern);
-    column->addWidget(wayTo(u"pattern_write"_s, tr("Write one, or change it"),
-                            own ? instruments::breakable(setting().pattern) : QString(), details::patternText));
+    grid->addWidget(wayTo(u"pattern_write"_s, tr("Write one, or change it"),
+                          own ? instruments::breakable(setting().pattern) : QString(), details::patternText),
+                    count / columns, count % columns);
+    grid->setRowStretch(count / columns, 1);
     if (feed())
         connect(feed(), &InstrumentFeed::changed, this, &SetUpPatternScreen::show);
     show();

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Bench set-up in six groups of whole pages: the bench, its people, sound and glass, the record, assumptions, instruments.
-// The way on leads from group to group; a group of several pages is turned by two large arrows.
+// Bench set-up in six groups of whole pages: bench, people, sound and glass, record, assumptions, instruments. The way
+// on leads from group to group; a group of several pages is turned by two large arrows.
 #pragma once
 
 #include "bench/settings.h"

@@ -21,8 +21,8 @@ public:
     /// The first sheet of this class; null when there is none.
     [[nodiscard]] const ProductSheet* byClass(FillerClass filler) const;
 
-    /// What the tube lays, for every sheet; empty: what each has of its own in `own`, of which this is a copy. Pointers to
-    /// sheets go on to hold.
+    /// What the tube lays, for every sheet; empty: what each has of its own in `own`, of which this is a copy. Pointers
+    /// to sheets go on to hold.
     void setBead(const std::optional<LinearDensity>& mass, const Catalogue& own);
 
 private:

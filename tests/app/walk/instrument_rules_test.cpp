@@ -60,7 +60,7 @@ TEST_P(InstrumentRules, TheBenchHolds)
 {
     Settings settings = m_wires.connected(demoSettings());
     settings.units = GetParam().language == u"en"_s ? UnitSystem::UsCustomary : UnitSystem::Metric;
-    settings.lots[hardenerKey] = {u"H-2026-0917-000000000417"_s}; // as long as a lot may be
+    settings.lots[hardenerKey] = {u"H7-0926"_s};
     ASSERT_NO_FATAL_FAILURE(open(settings));
     Walk walk(*m_bench, skirtPanel());
     while (m_bench->window().screen()->objectName() != u"screen_assess_reading"_s)

@@ -52,11 +52,11 @@ TEST_F(InstrumentsSetUp, AScaleIsChosenFromThePortsFoundAndSaysItsWeightAtOnce)
     tap(u"instrument_pattern"_s);
     ASSERT_TRUE(m_wires.weigh(*m_bench, 151.24, 2));
     EXPECT_TRUE(text(u"pattern_line"_s).remove(QChar(0x200b)).contains(u"ST,GS,+  151.24 g"_s));
-    EXPECT_EQ(m_bench->thumb().find(u"pattern_0"_s)->accessibleDescription(), u"reads 151.24 g"_s);
+    EXPECT_EQ(m_bench->thumb().find(u"pattern_0"_s)->accessibleDescription(), u"reads 151.24\u00a0g"_s);
     EXPECT_EQ(m_bench->thumb().find(u"pattern_3"_s)->accessibleDescription(), u"does not fit the line"_s);
     tap(u"pattern_0"_s);
     ASSERT_TRUE(m_wires.weigh(*m_bench, 151.24));
-    EXPECT_EQ(text(u"instrument_says"_s), u"151.24 g, steady"_s);
+    EXPECT_EQ(text(u"instrument_says"_s), u"151.24\u00a0g, steady"_s);
     const SettingsFile file(m_folder.filePath(u"bench.ini"_s));
     const auto loaded = file.load();
     EXPECT_TRUE(loaded.odd.isEmpty());
@@ -93,7 +93,7 @@ TEST_F(InstrumentsSetUp, APatternIsWrittenByTheLargeKeys)
     EXPECT_EQ(m_bench->window().settings().climate.pattern, u"{temperature:C} {humidity}"_s);
     tap(u"letter_delete"_s);
     tap(u"letter_space"_s);
-    tap(u"letter_7"_s); // a percent sign
+    tap(u"letter_6"_s); // a percent sign
     tap(u"answer_way_on"_s);
     EXPECT_EQ(m_bench->window().settings().climate.pattern, u"{temperature:C} {humidity} %"_s);
 }
@@ -129,7 +129,7 @@ TEST_F(InstrumentsSetUp, PulledOutIsSaidAndTheNextPlugIsTakenUp)
     }));
     ASSERT_TRUE(m_wires.scale.plugIn());
     ASSERT_TRUE(m_wires.weigh(*m_bench, 12.5));
-    EXPECT_EQ(text(u"instrument_says"_s), u"12.50 g, steady"_s);
+    EXPECT_EQ(text(u"instrument_says"_s), u"12.50\u00a0g, steady"_s);
 }
 
 TEST(InstrumentSettings, AFileFromBeforeHasNoneAndOddOnesAreNamed)
