@@ -129,9 +129,9 @@ QLayout* MixScreen::keys()
     keys->setSpacing(px(sizes::gap));
     auto* first = new QHBoxLayout;
     first->setSpacing(px(sizes::gap));
-    first->addWidget(productKey(), 1);
+    first->addWidget(productKey(), 5); // names and lots are longer
     if (m_forecast && m_batch.sheet)
-        first->addWidget(beadKey(), 1);
+        first->addWidget(beadKey(), 4);
     keys->addLayout(first, 1);
     m_waysOut = waysOut();
     auto* inFull = new TapButton(theme(), u"cautions_in_full"_s, TapButton::Kind::Quiet, this);
@@ -175,6 +175,7 @@ TapButton* MixScreen::productKey()
     if (!m_batch.planned)
         key->setSecondLine(tr("not the product planned with"));
     key->setTitleSize({4.6, 3.4});
+    key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     connect(key, &TapButton::clicked, this, [this] { m_ways.lots(m_batch.ref); });
     return key;
 }
@@ -184,6 +185,7 @@ TapButton* MixScreen::beadKey()
     auto* key = new TapButton(theme(), u"bead_as_laid"_s, TapButton::Kind::Plain, this);
     key->setTitle(tr("More or less hardener?"));
     key->setTitleSize({4.6, 3.4});
+    key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     connect(key, &TapButton::clicked, this, [this] { m_ways.beadAsLaid(); });
     return key;
 }

@@ -82,9 +82,8 @@ TapButton* SetUpAssumptionScreen::learntKey()
                 .arg(QString::number(learnt->batches), figure(learnt->slowest), figure(learnt->quickest)));
     made->setTitleSize({5, 3.6});
     connect(made, &TapButton::clicked, this, [this, rate = learnt->rate] {
-        // As finely as it is shown: what is kept is what was offered.
-        const double shown = std::round(m_say.shownNumber(m_entry, m_entry.number(rate)) / m_say.step(m_entry));
-        m_number = m_say.storedNumber(m_entry, shown * m_say.step(m_entry));
+        constexpr double tenths = 10; // finer than anybody spreads
+        m_number = std::round(m_entry.number(rate) * tenths) / tenths;
         refresh();
     });
     return made;
