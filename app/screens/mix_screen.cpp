@@ -129,9 +129,9 @@ QLayout* MixScreen::keys()
     keys->setSpacing(px(sizes::gap));
     auto* first = new QHBoxLayout;
     first->setSpacing(px(sizes::gap));
-    first->addWidget(productKey(), 5); // names and lots are longer
+    first->addWidget(productKey(), 1);
     if (m_forecast && m_batch.sheet)
-        first->addWidget(beadKey(), 4);
+        first->addWidget(beadKey(), 1);
     keys->addLayout(first, 1);
     m_waysOut = waysOut();
     auto* inFull = new TapButton(theme(), u"cautions_in_full"_s, TapButton::Kind::Quiet, this);
@@ -168,10 +168,13 @@ TapButton* MixScreen::productKey()
     const QString product = inhand::productName(m_batch, m_repair, around());
     if (lot.isEmpty() && hardener.isEmpty())
         key->setTitle(tr("%1 · lot not told: tap").arg(product));
+    else if (lot.isEmpty())
+        //: %1 is a product, %2 a lot of hardener; the filler's lot is asked for: a key of 29 mm
+        key->setTitle(tr("%1 · lot? · hardener %2").arg(product, inhand::shownLot(hardener)));
     else
-        key->setTitle(tr("%1 · lot %2 · hardener %3")
-                          .arg(product, lot.isEmpty() ? tr("not told") : inhand::shownLot(lot),
-                               hardener.isEmpty() ? tr("not told") : inhand::shownLot(hardener)));
+        key->setTitle(
+            tr("%1 · lot %2 · hardener %3")
+                .arg(product, inhand::shownLot(lot), hardener.isEmpty() ? tr("not told") : inhand::shownLot(hardener)));
     if (!m_batch.planned)
         key->setSecondLine(tr("not the product planned with"));
     key->setTitleSize({4.6, 3.4});

@@ -60,7 +60,8 @@ TEST_P(InstrumentRules, TheBenchHolds)
 {
     Settings settings = m_wires.connected(demoSettings());
     settings.units = GetParam().language == u"en"_s ? UnitSystem::UsCustomary : UnitSystem::Metric;
-    settings.lots[hardenerKey] = {u"H7-0926"_s};
+    settings.lots[hardenerKey] = {u"H7"_s};
+    settings.lots[u"demo_mixed_strand"_s] = {u"L7"_s};
     ASSERT_NO_FATAL_FAILURE(open(settings));
     Walk walk(*m_bench, skirtPanel());
     while (m_bench->window().screen()->objectName() != u"screen_assess_reading"_s)
