@@ -123,15 +123,23 @@ void MixScreen::buildCards()
     m_pages->addWidget(cautionList(cautions, theme(), holder));
 }
 
+bool MixScreen::isLow() const
+{
+    constexpr double lowGlass = 133; // mm: three figures with their captions have no room for large ones
+    return parentWidget() && theme().metrics().mm(parentWidget()->height()) < lowGlass;
+}
+
 QLayout* MixScreen::keys()
 {
     auto* keys = new QVBoxLayout;
     keys->setSpacing(px(sizes::gap));
     auto* first = new QHBoxLayout;
     first->setSpacing(px(sizes::gap));
-    first->addWidget(productKey(), 1);
+    // Product and lots have the longer words, and a low glass fewer lines for them.
+    const bool low = isLow();
+    first->addWidget(productKey(), low ? 8 : 7);
     if (m_forecast && m_batch.sheet)
-        first->addWidget(beadKey(), 1);
+        first->addWidget(beadKey(), 7);
     keys->addLayout(first, 1);
     m_waysOut = waysOut();
     auto* inFull = new TapButton(theme(), u"cautions_in_full"_s, TapButton::Kind::Quiet, this);
@@ -338,8 +346,7 @@ QWidget* MixScreen::figuresCard()
     lines->setContentsMargins(px(3), px(1.5), px(3), px(1.5));
     lines->setSpacing(px(0.2));
     const Mix& mix = m_batch.batch.mix;
-    constexpr double lowGlass = 133; // mm: three figures with their captions have no room for large ones
-    const bool low = parentWidget() && theme().metrics().mm(parentWidget()->height()) < lowGlass;
+    const bool low = isLow();
     const auto figure = [&](const QString& name, const QString& caption, const QString& value, Role ink) {
         lines->addWidget(label(name + u"_caption"_s, TextRole::Small, caption, Role::MutedInk));
         const bool small = low || name == u"mix_weigh"_s; // two masses side by side
