@@ -26,7 +26,8 @@ Bench::Bench(Parts parts, QObject* parent)
       m_parts(std::move(parts)),
       m_book{m_parts.planning.assumptions, {}},
       m_engine(m_parts.planning.engine.with(m_book.now)),
-      m_planning{m_parts.planning.table, m_parts.planning.catalogue, m_parts.planning.steps, m_book.now, m_engine},
+      m_catalogue(m_parts.planning.catalogue),
+      m_planning{m_parts.planning.table, m_catalogue, m_parts.planning.steps, m_book.now, m_engine},
       m_watch(m_parts.clock),
       m_pinWorker(m_parts.computing)
 {
@@ -36,11 +37,16 @@ Bench::Bench(Parts parts, QObject* parent)
 
 std::optional<Fault> Bench::load(const BenchBook& book)
 {
-    for (const Event& each : book.ofLots)
+    for (const Event& each : book.ofLots) {
         m_lots.add(each);
+        m_spread.add(each);
+    }
+    for (const Event& each : book.beads)
+        m_beads.add(each);
     for (const Event& each : book.ofStock)
         m_stock.add(each);
     applyRates();
+    applyBead();
     for (const std::vector<Event>& events : book.repairs) {
         const Checked<Repair> folded = foldRepair(events);
         if (!folded)
@@ -103,6 +109,13 @@ void Bench::setHardenerLot(const QString& lot)
 {
     m_hardenerLot = lot;
     applyRates();
+    applyBead();
+}
+
+void Bench::applyBead()
+{
+    const std::optional<DatedBead> calibrated = bead();
+    m_catalogue.setBead(calibrated ? std::optional(calibrated->bead.mean) : std::nullopt, m_parts.planning.catalogue);
 }
 
 void Bench::applyRates()
@@ -228,6 +241,10 @@ void Bench::noteReading(const Event& event)
 void Bench::noteLot(const Event& event)
 {
     m_lots.add(event);
+    m_spread.add(event);
+    m_beads.add(event);
+    if (std::holds_alternative<BeadCalibrated>(event.payload))
+        applyBead(); // no screen that computes tells such either
     // Rates change by what was told of a lot alone; no screen that computes tells such.
     if (std::holds_alternative<Gelled>(event.payload) || std::holds_alternative<Sands>(event.payload) ||
         isOfALot(event.payload))

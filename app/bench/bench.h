@@ -7,8 +7,10 @@
 #include "clock/batch_clock.h"
 #include "plan/planner.h"
 #include "repair/alarms.h"
+#include "repair/bead_book.h"
 #include "repair/lot_book.h"
 #include "repair/stock_book.h"
+#include "repair/spread_book.h"
 #include "repairlog/repair_log.h"
 #include "roles/pin_door.h"
 #include "bench/recorder.h"
@@ -90,6 +92,15 @@ public:
     /// The lot of hardener that is open at this bench; empty: not told. Plans and forecasts are made for it. Call it
     /// like changeAssumptions().
     void setHardenerLot(const QString& lot);
+    /// What the tube of the hardener that is open lays, as it was calibrated; empty: each sheet's own figure is taken.
+    [[nodiscard]] std::optional<DatedBead> bead() const { return m_beads.of(m_hardenerLot); }
+    [[nodiscard]] bool anyBead() const { return !m_beads.empty(); } ///< of whatever lot
+    [[nodiscard]] std::optional<DatedBead> beadOf(const QString& hardenerLot) const { return m_beads.of(hardenerLot); }
+    /// How fast a person spreads, by the log; empty while it holds too few batches.
+    [[nodiscard]] std::optional<SpreadLearnt> spreadOf(const QString& person) const
+    {
+        return m_spread.of(person, assumptions().kneading);
+    }
     /// What is believed of a product with the hardener that is open.
     [[nodiscard]] LotBelief beliefOf(const ProductSheet& sheet) const { return m_lots.beliefOf(sheet, m_hardenerLot); }
     /// How workers of screens run.
@@ -154,15 +165,19 @@ private:
     void noteReading(const Event& event);
     void noteLot(const Event& event);
     void applyRates();
+    void applyBead();
     [[nodiscard]] std::vector<QByteArray> blobsFor(const Payload& payload) const;
 
     Parts m_parts;
     AssumptionBook m_book;
     CureEngine m_engine;
+    Catalogue m_catalogue;  ///< the parts', with what the tube that is open lays
     PlanningSet m_planning; ///< the parts', with the bench's own assumptions and an engine that goes by them
     std::map<QUuid, Repair> m_repairs;
     LotBook m_lots;
     StockBook m_stock;
+    BeadBook m_beads;
+    SpreadBook m_spread;
     QString m_hardenerLot;
     std::optional<DatedReading> m_newestReading;
     ClockWatch m_watch;

@@ -52,6 +52,10 @@ Logged<BenchBook> bookOf(const RepairLog& log, const QString& lotsFromDay)
     auto jumps = log.clockJumps(lotsFromDay);
     const auto written = log.lastWritten();
     const auto head = log.head();
+    auto beads = log.beadCalibrations();
+    if (!beads)
+        return tl::unexpected(beads.error());
+    book.beads = std::move(*beads);
     if (!jumps || !written || !head)
         return tl::unexpected(!jumps ? jumps.error() : !written ? written.error() : head.error());
     book.clockJumps = std::move(*jumps);

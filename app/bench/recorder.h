@@ -26,6 +26,7 @@ struct BenchBook {
     std::vector<Event> ofLots;               ///< what its lots are known by
     std::vector<Event> ofStock;              ///< what is on its shelf
     std::vector<Event> clockJumps;           ///< of its own clocks
+    std::vector<Event> beads;                ///< calibrations of what its tubes lay
     std::optional<Instant> lastWritten;      ///< its newest event
     qint64 lastSeq = 0;
 };

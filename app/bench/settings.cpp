@@ -18,6 +18,8 @@ const QString fullCode = u"full"_s;
 const QString reducedCode = u"reduced"_s;
 const QString productsGroup = u"products"_s;
 const QString lotsGroup = u"lots"_s;
+const QString scaleGroup = u"scale"_s;
+const QString climateGroup = u"climate"_s;
 
 QStringList keysBelow(const QSettings& file, const QString& group)
 {
@@ -53,7 +55,39 @@ std::vector<std::pair<QString, int>> asCodes(const std::vector<int>& numbers)
     return codes;
 }
 
+void takeInstrument(const QSettings& file, const QString& group, InstrumentSetting& into, QStringList& odd)
+{
+    std::vector<std::pair<QString, QString>> frames;
+    for (const QString& each : serialFrames())
+        frames.emplace_back(each, each);
+    into.port = file.value(group + u"/port"_s).toString();
+    take(file, group + u"/speed"_s, asCodes(serialSpeeds()), into.baud, odd);
+    take(file, group + u"/frame"_s, frames, into.frame, odd);
+    // A comma in an INI file makes a list of a value that somebody wrote without quotes.
+    into.pattern = file.value(group + u"/pattern"_s).toStringList().join(u',');
+}
+
+void keepInstrument(QSettings& file, const QString& group, const InstrumentSetting& instrument)
+{
+    file.setValue(group + u"/port"_s, instrument.port);
+    file.setValue(group + u"/speed"_s, instrument.baud);
+    file.setValue(group + u"/frame"_s, instrument.frame);
+    file.setValue(group + u"/pattern"_s, instrument.pattern);
+}
+
 } // namespace
+
+const std::vector<int>& serialSpeeds()
+{
+    static const std::vector<int> all{1200, 2400, 4800, 9600, 19200, 38400, 57600, 115200};
+    return all;
+}
+
+const QStringList& serialFrames()
+{
+    static const QStringList all{u"8N1"_s, u"7E1"_s, u"7O1"_s, u"8E1"_s, u"8N2"_s};
+    return all;
+}
 
 const std::vector<int>& backupIntervals()
 {
@@ -107,6 +141,8 @@ SettingsFile::Loaded SettingsFile::load() const
         settings.products[key] = file.value(productsGroup + u'/' + key).toString();
     for (const QString& key : keysBelow(file, lotsGroup))
         settings.lots[key] = file.value(lotsGroup + u'/' + key).toStringList();
+    takeInstrument(file, scaleGroup, settings.scale, loaded.odd);
+    takeInstrument(file, climateGroup, settings.climate, loaded.odd);
     settings.people = file.value(u"people"_s).toStringList();
     settings.person = file.value(u"person"_s).toString();
     return loaded;
@@ -132,6 +168,8 @@ bool SettingsFile::save(const Settings& settings) const
         file.setValue(productsGroup + u'/' + filler, sheet);
     for (const auto& [product, lots] : settings.lots)
         file.setValue(lotsGroup + u'/' + product, lots);
+    keepInstrument(file, scaleGroup, settings.scale);
+    keepInstrument(file, climateGroup, settings.climate);
     file.setValue(u"people"_s, settings.people);
     file.setValue(u"person"_s, settings.person);
     file.sync();

@@ -3,6 +3,7 @@
 // INI file beside the log, so that a bench moves as one folder.
 #pragma once
 
+#include "bench/instrument_setting.h"
 #include "quantity/units.h"
 #include "theme/theme.h"
 
@@ -32,6 +33,8 @@ struct Settings {
     std::map<QString, QString> products; ///< by code of the filler class: id of the sheet in use
     /// Lots kept at this bench, by sheet id or hardenerKey; the newest, which is in use, first.
     std::map<QString, QStringList> lots;
+    InstrumentSetting scale;   ///< grams, for the mix and the bead's calibration
+    InstrumentSetting climate; ///< air and humidity
     bool operator==(const Settings&) const = default;
 };
 

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/bead_screen.h"
 
-#include "screens/figures_screen.h"
 #include "screens/hands_words.h"
 #include "screens/in_hand.h"
 #include "screens/mix_screen.h"
@@ -94,10 +93,10 @@ FigureSpec figureOf(const Laid& laid, const Words& words)
     return figure;
 }
 
-FiguresScreen::Spec::Verdict judge(const Laid& laid, double value, const Words& words)
+} // namespace
+
+FiguresScreen::Spec::Verdict judgedHardener(Fraction share, const ProductSheet& sheet, const Words& words)
 {
-    const ProductSheet& sheet = laid.sheet;
-    const Fraction share = laid.share(value);
     const QString is = Says::tr("Hardener %1 of filler.").arg(words.percent(share)) + u' ';
     switch (judgeHardener(share, sheet)) {
     case HardenerVerdict::Within:
@@ -116,8 +115,6 @@ FiguresScreen::Spec::Verdict judge(const Laid& laid, double value, const Words& 
             false};
 }
 
-} // namespace
-
 Screen* makeBeadScreen(const Surroundings& around, const Repair& repair, BatchRef batch, QWidget* parent,
                        std::function<void()> changeUnits)
 {
@@ -134,7 +131,9 @@ Screen* makeBeadScreen(const Surroundings& around, const Repair& repair, BatchRe
     spec.wayOn = Says::tr("Hardener in: start");
     spec.changeUnits = std::move(changeUnits);
     spec.figures = {figureOf(laid, words)};
-    spec.verdict = [laid, words](const auto& values) { return judge(laid, *values[0], words); };
+    spec.verdict = [laid, words](const auto& values) {
+        return judgedHardener(laid.share(*values[0]), laid.sheet, words);
+    };
     spec.outlook = [laid, words](const auto& values) -> std::function<FiguresScreen::Spec::Verdict()> {
         return [laid, words, value = *values[0]] { return laid.outlook(value, words); };
     };

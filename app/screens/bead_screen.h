@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "screens/screen.h"
+#include "screens/figures_screen.h"
 
 namespace strandbench {
 
@@ -9,5 +9,9 @@ namespace strandbench {
 /// the figure is stepped; outside the sheet's band the batch is refused. Expects a batch with a forecast.
 [[nodiscard]] Screen* makeBeadScreen(const Surroundings& around, const Repair& repair, BatchRef batch, QWidget* parent,
                                      std::function<void()> changeUnits);
+
+/// What the sheet's band says to a share of hardener; not allowed where the mix must not be used.
+[[nodiscard]] FiguresScreen::Spec::Verdict judgedHardener(Fraction share, const ProductSheet& sheet,
+                                                          const Words& words);
 
 } // namespace strandbench

@@ -2,6 +2,7 @@
 #include "screens/figures_screen.h"
 
 #include "screens/caution_list.h"
+#include "screens/instrument_words.h"
 #include "theme/sizes.h"
 
 #include <QCoreApplication>
@@ -53,10 +54,13 @@ void FiguresScreen::buildSteppers(QWidget* page)
         grid->setRowStretch(at / columns, 1);
         m_steppers.push_back(stepper);
     }
-    if (!m_spec.verdict && m_spec.cautions.empty())
+    if (!m_spec.verdict && m_spec.cautions.empty() && m_spec.takeOvers.empty())
         return;
     const int next = static_cast<int>(m_spec.figures.size());
+    auto* cell = new QHBoxLayout;
+    cell->setSpacing(px(sizes::gap));
     auto* beside = new QVBoxLayout;
+    cell->addLayout(beside, 3);
     if (m_spec.verdict) {
         m_verdict = label(u"verdict"_s, TextRole::Body, {}, Role::Ink, true);
         beside->addWidget(m_verdict, 1);
@@ -68,7 +72,85 @@ void FiguresScreen::buildSteppers(QWidget* page)
     if (!m_spec.cautions.empty())
         beside->addWidget(m_spec.cautions.size() > 1 ? cautionStrip(m_spec.cautions, theme(), page, 2)
                                                      : cautionList(m_spec.cautions, theme(), page)); // room for one
-    grid->addLayout(beside, next / columns, next % columns);
+    grid->addLayout(cell, next / columns, next % columns);
+    if (m_spec.takeOvers.empty())
+        return;
+    // An even number of figures leaves a cell of its own for the keys.
+    if (next % 2 == 0)
+        grid->addWidget(takeOverKeys(), (next + 1) / columns, (next + 1) % columns);
+    else
+        cell->addWidget(takeOverKeys(), 2);
+}
+
+QWidget* FiguresScreen::takeOverKeys()
+{
+    auto* box = new QWidget(this);
+    auto* row = new QHBoxLayout(box);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(px(sizes::gap));
+    for (const Spec::TakeOver& each : m_spec.takeOvers) {
+        auto* key = new TapButton(theme(), each.name, TapButton::Kind::Plain, box);
+        key->setTitleSize({5, 3.6});
+        key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+        connect(key, &TapButton::clicked, this, [this, each] { takeOver(each); });
+        connect(each.feed, &InstrumentFeed::changed, this, &FiguresScreen::showTakeOvers);
+        row->addWidget(key, 1);
+        m_takeOverKeys.push_back(key);
+    }
+    showTakeOvers();
+    return box;
+}
+
+std::vector<std::pair<std::size_t, double>> FiguresScreen::offered(const Spec::TakeOver& from) const
+{
+    const auto steady = from.feed->view().steady;
+    if (!steady)
+        return {};
+    auto figures = from.figures(*steady);
+    const bool allowed = std::ranges::all_of(figures, [&](const auto& each) {
+        const FigureSpec& figure = m_spec.figures[each.first];
+        return each.second >= figure.lowest && each.second <= figure.highest;
+    });
+    return allowed ? figures : std::vector<std::pair<std::size_t, double>>{};
+}
+
+void FiguresScreen::showTakeOvers()
+{
+    for (std::size_t i = 0; i < m_takeOverKeys.size(); ++i) {
+        const Spec::TakeOver& from = m_spec.takeOvers[i];
+        const InstrumentView view = from.feed->view();
+        TapButton* key = m_takeOverKeys[i];
+        const bool offers = !offered(from).empty();
+        key->setTitle(view.live ? instruments::reading(*view.live, words()) : from.caption);
+        key->setSecondLine(offers        ? tr("%1: take over").arg(from.caption)
+                           : view.steady ? tr("not within what is allowed here")
+                           : view.live   ? tr("not steady yet")
+                                         : instruments::headline(view, from.feed->setting(), words()));
+        key->setEnabled(offers && !m_shut);
+    }
+}
+
+void FiguresScreen::putTaken(std::size_t index, double value)
+{
+    FigureSpec& figure = m_spec.figures[index];
+    if (value < figure.lowest || value > figure.highest)
+        return;
+    figure.value = value;
+    m_taken.insert(index);
+    refresh();
+}
+
+void FiguresScreen::takeOver(const Spec::TakeOver& from)
+{
+    const auto figures = offered(from); // as it is now, not as the key was painted
+    if (figures.empty())
+        return showTakeOvers();
+    for (const auto& [index, value] : figures) {
+        m_spec.figures[index].value = value;
+        m_taken.insert(index);
+    }
+    showTrouble({}, {});
+    refresh();
 }
 
 void FiguresScreen::buildKeyPad(QWidget* page)
@@ -91,6 +173,7 @@ void FiguresScreen::step(std::size_t index, int direction)
     FigureSpec& figure = m_spec.figures[index];
     const double next = figure.value ? *figure.value + direction * figure.step : figure.start;
     figure.value = std::clamp(next, figure.lowest, figure.highest);
+    m_taken.erase(index);
     showTrouble({}, {});
     refresh();
 }
@@ -123,6 +206,7 @@ void FiguresScreen::takeTyped()
     if (!read)
         return showTrouble(words().fault(read.error().front()), {});
     figure.value = *read;
+    m_taken.erase(*m_typing);
     closeKeyPad();
 }
 
@@ -217,6 +301,11 @@ QVariantMap FiguresScreen::draft() const
     for (std::size_t i = 0; i < m_spec.figures.size(); ++i)
         if (const FigureSpec& each = m_spec.figures[i]; each.value && each.value != m_atFirst[i])
             draft[each.name] = *each.value;
+    QStringList taken;
+    for (const std::size_t each : m_taken)
+        taken << m_spec.figures[each].name;
+    if (!taken.isEmpty())
+        draft[u"by_instrument"_s] = taken;
     if (m_typing && !m_keys->text().isEmpty()) {
         const FigureSpec& figure = m_spec.figures[*m_typing];
         // Digits mean nothing without their unit.
@@ -227,9 +316,15 @@ QVariantMap FiguresScreen::draft() const
 
 void FiguresScreen::setDraft(const QVariantMap& draft)
 {
-    for (FigureSpec& each : m_spec.figures)
-        if (draft.contains(each.name))
-            each.value = std::clamp(draft.value(each.name).toDouble(), each.lowest, each.highest);
+    const QStringList taken = draft.value(u"by_instrument"_s).toStringList();
+    for (std::size_t i = 0; i < m_spec.figures.size(); ++i) {
+        FigureSpec& each = m_spec.figures[i];
+        if (!draft.contains(each.name))
+            continue;
+        each.value = std::clamp(draft.value(each.name).toDouble(), each.lowest, each.highest);
+        if (taken.contains(each.name))
+            m_taken.insert(i);
+    }
     refresh();
     const QStringList typing = draft.value(u"typing"_s).toStringList();
     for (std::size_t i = 0; i < m_spec.figures.size() && typing.size() == 3; ++i) {
@@ -247,6 +342,8 @@ void FiguresScreen::setWriting(bool writing)
     Screen::setWriting(writing);
     for (Stepper* each : m_steppers)
         each->setEnabled(!writing);
+    m_shut = writing;
+    showTakeOvers();
 }
 
 } // namespace strandbench

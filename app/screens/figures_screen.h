@@ -3,11 +3,13 @@
 // it has been measured.
 #pragma once
 
+#include "gear/instrument_feed.h"
 #include "screens/screen.h"
 #include "touch/key_pad.h"
 #include "touch/stepper.h"
 
 #include <optional>
+#include <set>
 
 class QStackedLayout;
 
@@ -49,6 +51,15 @@ public:
         /// the verdict. Asked for at every step, also while the finger is down; empty work clears it.
         std::function<std::function<Verdict()>(const std::vector<std::optional<double>>&)> outlook;
         std::function<void(const std::vector<double>&)> done;
+        /// A key that puts in what an instrument of the bench says, while that is steady and of now.
+        struct TakeOver {
+            QString name;                   ///< object name
+            QString caption;                ///< what it sets: "Air and humidity"
+            InstrumentFeed* feed = nullptr; ///< outlives the screen
+            /// Figures by their place, and what they are by this reading.
+            std::function<std::vector<std::pair<std::size_t, double>>(const LineReading&)> figures;
+        };
+        std::vector<TakeOver> takeOvers;
         std::function<void()> changeUnits;
     };
     FiguresScreen(const Surroundings& around, Spec spec, QWidget* parent = nullptr);
@@ -56,10 +67,20 @@ public:
     [[nodiscard]] QVariantMap draft() const override; ///< figures that are not as they were, and what is being keyed in
     void setDraft(const QVariantMap& draft) override;
     void setWriting(bool writing) override;
+    void tick() override { showTakeOvers(); }
+    /// Puts in a figure that an instrument gave just before this screen; one that is not allowed stays out.
+    void putTaken(std::size_t figure, double value);
+    /// True while a figure stands as an instrument gave it.
+    [[nodiscard]] bool takenOver(std::size_t figure) const { return m_taken.count(figure) > 0; }
 
 private:
     void buildSteppers(QWidget* page);
     void buildKeyPad(QWidget* page);
+    [[nodiscard]] QWidget* takeOverKeys();
+    void showTakeOvers();
+    void takeOver(const Spec::TakeOver& from);
+    /// What the instrument has for the figures, if it is steady and all of it is allowed.
+    [[nodiscard]] std::vector<std::pair<std::size_t, double>> offered(const Spec::TakeOver& from) const;
     void step(std::size_t index, int direction);
     void openKeyPad(std::size_t index);
     void takeTyped();
@@ -79,7 +100,10 @@ private:
     FitLabel* m_typed = nullptr;
     FitLabel* m_verdict = nullptr;
     FitLabel* m_outlook = nullptr;
+    std::vector<TapButton*> m_takeOverKeys;
+    std::set<std::size_t> m_taken; ///< figures that an instrument gave
     std::vector<std::optional<double>> m_atFirst;
+    bool m_shut = false;         ///< while an act is written
     bool m_allowed = true;       ///< by the verdict
     bool m_outlookAllows = true; ///< by what the figures lead to
     Worker m_worker;

@@ -10,6 +10,7 @@
 #include "touch/fit_column.h"
 #include "touch/hold_button.h"
 #include "words/lot_words.h"
+#include "words/role_words.h"
 
 #include <QCoreApplication>
 
@@ -129,15 +130,32 @@ void LotPageScreen::buildBelief(const ProductSheet& sheet)
                            forgetReasonText(forgotten->reason)),
                   Role::MutedInk));
     side->addWidget(box, 1);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(px(sizes::gap));
+    side->addLayout(row);
+    row->addWidget(beadKey(), 1);
     if (belief.batches > 0) {
         auto* forget = new HoldButton(theme(), u"forget_lot"_s, TapButton::Kind::Stop, this);
         forget->setTitle(tr("Forget these"));
         forget->setSecondLine(tr("supervisor: hold 1 s"));
         forget->setFixedHeight(px(keyHeight));
         connect(forget, &HoldButton::held, this, &LotPageScreen::forgetWanted);
-        side->addWidget(forget);
+        row->addWidget(forget, 1);
     }
     content()->addLayout(side, 2);
+}
+
+TapButton* LotPageScreen::beadKey()
+{
+    auto* key = new TapButton(theme(), u"calibrate_bead"_s, TapButton::Kind::Plain, this);
+    key->setTitle(tr("Calibrate its bead"));
+    key->setTitleSize({5, 3.6});
+    const auto bead = around().bench.beadOf(m_lot.hardenerLot);
+    key->setSecondLine(bead ? beadMassText(bead->bead.mean, words()) : tr("not yet"));
+    key->setFixedHeight(px(keyHeight));
+    key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    connect(key, &TapButton::clicked, this, &LotPageScreen::beadWanted);
+    return key;
 }
 
 TapButton* makeLotPageKey(const Surroundings& around, const BatchInHand& batch, QWidget* parent,

@@ -16,6 +16,7 @@ public:
 Q_SIGNALS:
     void patWanted();
     void forgetWanted();
+    void beadWanted(); ///< to calibrate what its tube lays
 
 private:
     struct Row {
@@ -28,6 +29,7 @@ private:
     [[nodiscard]] std::vector<Row> rows(const ProductSheet& sheet) const;
     [[nodiscard]] QWidget* makeRow(const Row& row, QWidget* parent);
     void buildBatches(const ProductSheet& sheet);
+    [[nodiscard]] TapButton* beadKey();
     void buildBelief(const ProductSheet& sheet);
 
     LotOfProduct m_lot;

@@ -2,6 +2,7 @@
 #include "screens/measure_screens.h"
 
 #include "air/gate.h"
+#include "gear/instruments.h"
 #include "repair/read_again.h"
 #include "screens/outlooks.h"
 #include "screens/phrases.h"
@@ -238,11 +239,34 @@ Screen* makeSizeScreen(const Surroundings& around, const Repair& repair, QWidget
 
 namespace {
 
+/// Air and humidity as the thermo-hygrometer says them; the panel has another instrument, and is keyed in.
+std::vector<FiguresScreen::Spec::TakeOver> airTakeOver(const Surroundings& around)
+{
+    if (!around.instruments || !around.instruments->climate().isOn())
+        return {};
+    return {{u"take_air"_s, Says::tr("Air and humidity"), &around.instruments->climate(),
+             [](const LineReading& line) -> std::vector<std::pair<std::size_t, double>> {
+                 std::vector<std::pair<std::size_t, double>> figures;
+                 if (line.temperature)
+                     figures.emplace_back(0, inKelvin(*line.temperature));
+                 if (line.humidity)
+                     figures.emplace_back(2, line.humidity->value());
+                 return figures;
+             }}};
+}
+
+/// Who gave air and humidity; only what was taken over is told.
+std::optional<EnteredBy> airBy(const FiguresScreen& screen)
+{
+    return screen.takenOver(0) && screen.takenOver(2) ? std::optional(EnteredBy::Instrument) : std::nullopt;
+}
+
 FiguresScreen::Spec readingSpec(const Surroundings& around, const Repair& repair, std::function<void()> changeUnits)
 {
     FiguresScreen::Spec spec;
     spec.context = contextOf(repair, around.words);
     spec.changeUnits = std::move(changeUnits);
+    spec.takeOvers = airTakeOver(around);
     return spec;
 }
 
@@ -260,7 +284,7 @@ Screen* makeReadingScreen(const Surroundings& around, const Repair& repair, QWid
     spec.outlook = outlooks::ofReadingForPlan(around, repair);
     auto screen = std::make_shared<FiguresScreen*>(nullptr);
     spec.done = [screen, corrects = corrected(repair, Question::Reading)](const std::vector<double>& values) {
-        Q_EMIT(*screen)->acts({Answered{Question::Reading, readingOf(values), corrects}});
+        Q_EMIT(*screen)->acts({Answered{Question::Reading, readingOf(values), corrects, airBy(**screen)}});
     };
     *screen = new FiguresScreen(around, std::move(spec), parent);
     return *screen;
@@ -284,7 +308,7 @@ Screen* makeReadAgainScreen(const Surroundings& around, const Repair& repair, in
     spec.outlook = outlooks::ofReadingForBatch(around, repair);
     auto screen = std::make_shared<FiguresScreen*>(nullptr);
     spec.done = [screen, step, code = planned.code](const std::vector<double>& values) {
-        Q_EMIT(*screen)->acts({ReadingTaken{readingOf(values)}, StepDone{Stage::Prepare, step, code}});
+        Q_EMIT(*screen)->acts({ReadingTaken{readingOf(values), airBy(**screen)}, StepDone{Stage::Prepare, step, code}});
     };
     *screen = new FiguresScreen(around, std::move(spec), parent);
     return *screen;
@@ -304,7 +328,7 @@ Screen* makeReadBeforeMixScreen(const Surroundings& around, const Repair& repair
     spec.outlook = outlooks::ofReadingForBatch(around, repair, batch);
     auto screen = std::make_shared<FiguresScreen*>(nullptr);
     spec.done = [screen](const std::vector<double>& values) {
-        Q_EMIT(*screen)->acts({ReadingTaken{readingOf(values)}});
+        Q_EMIT(*screen)->acts({ReadingTaken{readingOf(values), airBy(**screen)}});
     };
     *screen = new FiguresScreen(around, std::move(spec), parent);
     return *screen;
@@ -322,7 +346,11 @@ Screen* makeReadWhileCuringScreen(const Surroundings& around, const Repair& repa
     spec.outlook = outlooks::ofReadingWhileCuring(around, *repair.run(batch));
     auto screen = std::make_shared<FiguresScreen*>(nullptr);
     spec.done = [screen, repair, &bench = around.bench](const std::vector<double>& values) {
-        Q_EMIT(*screen)->acts(readWhileCuring(repair, readingOf(values), bench.clock().now(), bench.planning()));
+        auto acts = readWhileCuring(repair, readingOf(values), bench.clock().now(), bench.planning());
+        for (Payload& each : acts)
+            if (auto* taken = std::get_if<ReadingTaken>(&each))
+                taken->by = airBy(**screen);
+        Q_EMIT(*screen)->acts(acts);
     };
     *screen = new FiguresScreen(around, std::move(spec), parent);
     return *screen;

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/mix_screen.h"
 
+#include "gear/instruments.h"
 #include "pictures/puddle_picture.h"
+#include "screens/bead_trial.h"
 #include "screens/caution_list.h"
 #include "screens/hands_words.h"
 #include "screens/in_hand.h"
+#include "screens/instrument_words.h"
 #include "screens/phrases.h"
 #include "screens/picture_labels.h"
 #include "screens/sign_widget.h"
@@ -120,23 +123,38 @@ void MixScreen::buildCards()
     m_pages->addWidget(cautionList(cautions, theme(), holder));
 }
 
+bool MixScreen::isLow() const
+{
+    constexpr double lowGlass = 133; // mm: three figures with their captions have no room for large ones
+    return parentWidget() && theme().metrics().mm(parentWidget()->height()) < lowGlass;
+}
+
 QLayout* MixScreen::keys()
 {
     auto* keys = new QVBoxLayout;
     keys->setSpacing(px(sizes::gap));
     auto* first = new QHBoxLayout;
     first->setSpacing(px(sizes::gap));
-    first->addWidget(productKey(), 1);
+    // Product and lots have the longer words, and a low glass fewer lines for them.
+    const bool low = isLow();
+    first->addWidget(productKey(), low ? 8 : 7);
     if (m_forecast && m_batch.sheet)
-        first->addWidget(beadKey(), 1);
+        first->addWidget(beadKey(), 7);
     keys->addLayout(first, 1);
     m_waysOut = waysOut();
     auto* inFull = new TapButton(theme(), u"cautions_in_full"_s, TapButton::Kind::Quiet, this);
     inFull->setTitle(tr("Why these cautions?"));
-    inFull->setTitleSize({4.6, 4});
-    inFull->setSign(Pictogram::Caution);
+    inFull->setTitleSize({4.6, 3.4});
+    inFull->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     connect(inFull, &TapButton::clicked, this, [this] { m_pages->setCurrentIndex(1); });
-    m_more = inFull;
+    auto* more = new QWidget(this);
+    auto* second = new QHBoxLayout(more);
+    second->setContentsMargins(0, 0, 0, 0);
+    second->setSpacing(px(sizes::gap));
+    second->addWidget(inFull, 1);
+    if (m_forecast && m_batch.sheet)
+        second->addWidget(weighKey(), 1);
+    m_more = more;
     keys->addWidget(m_waysOut, 1);
     keys->addWidget(m_more, 1);
     return keys;
@@ -158,13 +176,17 @@ TapButton* MixScreen::productKey()
     const QString product = inhand::productName(m_batch, m_repair, around());
     if (lot.isEmpty() && hardener.isEmpty())
         key->setTitle(tr("%1 · lot not told: tap").arg(product));
+    else if (lot.isEmpty())
+        //: %1 is a product, %2 a lot of hardener; the filler's lot is asked for: a key of 29 mm
+        key->setTitle(tr("%1 · lot? · hardener %2").arg(product, inhand::shownLot(hardener)));
     else
-        key->setTitle(tr("%1 · lot %2 · hardener %3")
-                          .arg(product, lot.isEmpty() ? tr("not told") : inhand::shownLot(lot),
-                               hardener.isEmpty() ? tr("not told") : inhand::shownLot(hardener)));
+        key->setTitle(
+            tr("%1 · lot %2 · hardener %3")
+                .arg(product, inhand::shownLot(lot), hardener.isEmpty() ? tr("not told") : inhand::shownLot(hardener)));
     if (!m_batch.planned)
         key->setSecondLine(tr("not the product planned with"));
     key->setTitleSize({4.6, 3.4});
+    key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     connect(key, &TapButton::clicked, this, [this] { m_ways.lots(m_batch.ref); });
     return key;
 }
@@ -174,8 +196,41 @@ TapButton* MixScreen::beadKey()
     auto* key = new TapButton(theme(), u"bead_as_laid"_s, TapButton::Kind::Plain, this);
     key->setTitle(tr("More or less hardener?"));
     key->setTitleSize({4.6, 3.4});
+    key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     connect(key, &TapButton::clicked, this, [this] { m_ways.beadAsLaid(); });
     return key;
+}
+
+TapButton* MixScreen::weighKey()
+{
+    m_weigh = new TapButton(theme(), u"weigh_mix"_s, TapButton::Kind::Plain, this);
+    m_weigh->setTitleSize({4.6, 3.4});
+    m_weigh->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    if (around().instruments)
+        connect(&around().instruments->scale(), &InstrumentFeed::changed, this, &MixScreen::showScale);
+    connect(m_weigh, &TapButton::clicked, this, [this] {
+        const auto steady =
+            around().instruments ? around().instruments->scale().view().steady : std::optional<LineReading>();
+        m_ways.weigh(steady ? steady->weight : std::nullopt);
+    });
+    showScale();
+    return m_weigh;
+}
+
+void MixScreen::showScale()
+{
+    if (!m_weigh)
+        return;
+    const InstrumentView view = around().instruments ? around().instruments->scale().view() : InstrumentView{};
+    if (view.live && view.live->weight) {
+        const QString weight = instruments::weight(*view.live->weight, words());
+        m_weigh->setTitle(weight);
+        m_weigh->setAccessibleName(tr("Scale: %1").arg(weight));
+        m_weigh->setSecondLine(view.steady ? tr("steady: take as filler") : tr("not steady yet"));
+        return;
+    }
+    m_weigh->setTitle(tr("Weighed?"));
+    m_weigh->setSecondLine(view.is == InstrumentView::Is::Off ? QString() : tr("nothing from the scale"));
 }
 
 QWidget* MixScreen::waysOut()
@@ -220,6 +275,7 @@ void MixScreen::showNotice(const QString& text, bool offers)
 
 void MixScreen::tick()
 {
+    showScale();
     if (!m_hold)
         return showHands();
     answers()->setWayOn(tr("Hardener in: start"), TapButton::Kind::Way);
@@ -273,6 +329,9 @@ QWidget* MixScreen::puddleCard()
     picture->setMix(mix, puddleLabels(mix, words()));
     picture->setAccessibleName(tr("Puddle and bead, drawn to size"));
     column->addWidget(picture, 1);
+    if (!weighed(m_batch) && m_batch.sheet)
+        column->addWidget(
+            label(u"mix_bead_by"_s, TextRole::Small, beadSource(around(), *m_batch.sheet), Role::MutedInk));
     column->addWidget(label(
         u"mix_how"_s, TextRole::Small,
         tr("Hold the board beside the glass. Straight bead, puddle %1 high.").arg(words().fineLength(mix.puddleHeight)),
@@ -287,8 +346,7 @@ QWidget* MixScreen::figuresCard()
     lines->setContentsMargins(px(3), px(1.5), px(3), px(1.5));
     lines->setSpacing(px(0.2));
     const Mix& mix = m_batch.batch.mix;
-    constexpr double lowGlass = 133; // mm: three figures with their captions have no room for large ones
-    const bool low = parentWidget() && theme().metrics().mm(parentWidget()->height()) < lowGlass;
+    const bool low = isLow();
     const auto figure = [&](const QString& name, const QString& caption, const QString& value, Role ink) {
         lines->addWidget(label(name + u"_caption"_s, TextRole::Small, caption, Role::MutedInk));
         const bool small = low || name == u"mix_weigh"_s; // two masses side by side

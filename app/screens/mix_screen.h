@@ -30,6 +30,9 @@ private:
     [[nodiscard]] QLayout* keys();
     [[nodiscard]] TapButton* productKey();
     [[nodiscard]] TapButton* beadKey();
+    [[nodiscard]] bool isLow() const;
+    [[nodiscard]] TapButton* weighKey();
+    void showScale();
     [[nodiscard]] QWidget* waysOut();
     void showHands();
     void showNotice(const QString& text, bool offers);
@@ -46,6 +49,7 @@ private:
     FitLabel* m_noticeText = nullptr;
     QWidget* m_waysOut = nullptr; ///< what is offered with the notice
     QWidget* m_more = nullptr;    ///< what gives way to it: the cautions with their why, on a page of their own
+    TapButton* m_weigh = nullptr; ///< what the scale says; a tap takes it over as the filler
     QStackedLayout* m_pages = nullptr;
     TapButton* m_holdBack = nullptr;
 };

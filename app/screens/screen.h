@@ -16,6 +16,7 @@
 
 namespace strandbench {
 
+class Instruments;
 struct Settings;
 
 /// What every screen is handed: nothing is reached for. All outlive the screen.
@@ -24,7 +25,8 @@ struct Surroundings {
     const Words& words;
     const Bench& bench;
     const Settings& settings;
-    bool upright; ///< the glass is taller than wide
+    bool upright;                       ///< the glass is taller than wide
+    Instruments* instruments = nullptr; ///< of the bench; null: none can be connected
 };
 
 /// A step that is looked at without being the next one. Back only looks; nothing is undone by it.

@@ -61,7 +61,32 @@ void SetUpAssumptionScreen::buildFigure(QWidget* holder)
         refresh();
     });
     row->addWidget(m_default, 2);
+    if (TapButton* learnt = learntKey())
+        row->addWidget(learnt, 2);
     column->addLayout(row, 2);
+}
+
+TapButton* SetUpAssumptionScreen::learntKey()
+{
+    if (m_entry.code != u"spreading_g_per_min"_s)
+        return nullptr;
+    const auto learnt = around().bench.spreadOf(around().settings.person);
+    if (!learnt)
+        return nullptr;
+    const auto figure = [this](MassRate rate) { return m_say.figure(m_entry, m_entry.number(rate)); };
+    //: %1 is a person, %2 a rate: "Mara’s own: 38 g/min"
+    TapButton* made =
+        key(u"take_learnt"_s, TapButton::Kind::Plain,
+            tr("%1’s own: %2").arg(around().settings.person, figure(learnt->rate)),
+            tr("the last %1 batches: %2 to %3")
+                .arg(QString::number(learnt->batches), figure(learnt->slowest), figure(learnt->quickest)));
+    made->setTitleSize({5, 3.6});
+    connect(made, &TapButton::clicked, this, [this, rate = learnt->rate] {
+        constexpr double tenths = 10; // finer than anybody spreads
+        m_number = std::round(m_entry.number(rate) * tenths) / tenths;
+        refresh();
+    });
+    return made;
 }
 
 void SetUpAssumptionScreen::buildKeyPad(QWidget* holder)

@@ -19,6 +19,8 @@ public:
 
 private:
     void buildFigure(QWidget* holder);
+    /// What the log says of the person at the bench; null where it says nothing of this assumption.
+    [[nodiscard]] TapButton* learntKey();
     void buildKeyPad(QWidget* holder);
     void step(int direction);
     void openKeyPad(bool open);

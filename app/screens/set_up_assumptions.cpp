@@ -2,6 +2,7 @@
 #include "screens/set_up_assumptions.h"
 
 #include "theme/sizes.h"
+#include "words/role_words.h"
 
 #include <QGridLayout>
 
@@ -64,8 +65,10 @@ TapButton* SetUpAssumptionsScreen::row(const AssumptionEntry& entry)
 TapButton* SetUpAssumptionsScreen::keptElsewhere(std::size_t index)
 {
     const bool nozzle = index == 0;
+    const auto bead = around().bench.bead();
+    const QString onSheet = bead ? beadMassText(bead->bead.mean, words()) : tr("on each sheet");
     TapButton* made = key(nozzle ? u"assumption_nozzle"_s : u"assumption_hands_on"_s, TapButton::Kind::Plain,
-                          nozzle ? tr("on each sheet") : tr("in each step"),
+                          nozzle ? onSheet : tr("in each step"),
                           nozzle ? tr("Hardener for a length of bead: the nozzle’s") : tr("Hands-on times"));
     made->setTitleSize(figureSize);
     made->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Bench set-up in five groups of whole pages: the bench, its people, sound and glass, the record, assumptions. The way
+// Bench set-up in six groups of whole pages: bench, people, sound and glass, record, assumptions, instruments. The way
 // on leads from group to group; a group of several pages is turned by two large arrows.
 #pragma once
 
@@ -11,14 +11,15 @@ namespace strandbench {
 class Keeper;
 class Player;
 
-enum class SetUpGroup { Bench, People, SoundAndGlass, Record, Assumptions };
+enum class SetUpGroup { Bench, People, SoundAndGlass, Record, Assumptions, Instruments };
 
 /// What of the set-up is shown.
 struct SetUpPlace {
     SetUpGroup group = SetUpGroup::Bench;
     int page = 0;
     QString detail =
-        {}; ///< the assumption that is changed, by its code; of the people: newName. Empty: the page itself
+        {}; ///< the assumption that is changed, by its code; of the people: newName; of the instruments: one of
+            ///< instrument_details. Empty: the page itself
 };
 
 /// The detail of the people that asks for a new name.
@@ -34,7 +35,8 @@ Q_SIGNALS:
     void assumptionsChanged(const strandbench::Assumptions& assumptions);
     void placeWanted(const strandbench::SetUpPlace& place);
     void calibrateWanted();
-    void pinWanted(); ///< to set or change the supervisor's
+    void pinWanted();  ///< to set or change the supervisor's
+    void beadWanted(); ///< to calibrate what the hardener's tube lays
 
 protected:
     /// The frame with the way on to the next group, and what the page stands in. With more than one page, the arrows

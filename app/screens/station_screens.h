@@ -14,14 +14,15 @@ struct Ways {
     std::function<void()> why;
     std::function<void()> changeUnits;
     std::function<void()> home;
-    std::function<void()> beadAsLaid;              ///< of the batch that is mixed next
-    std::function<void(BatchRef)> curve;           ///< of a running batch
-    std::function<void(BatchRef)> readWhileCuring; ///< air and panel, while a batch cures
-    std::function<void()> answers;                 ///< everything answered so far, to change one of them
-    std::function<void(BatchRef)> lots;            ///< product and lots of the batch that is mixed next
-    std::function<void()> photos;                  ///< pictures of this repair
-    std::function<void(PhotoMoment)> photo;        ///< choose one for a moment, and come back
-    std::function<void()> notes;                   ///< remarks of this repair
+    std::function<void()> beadAsLaid;                      ///< of the batch that is mixed next
+    std::function<void(const std::optional<Mass>&)> weigh; ///< the same, by weight; the filler where it is known
+    std::function<void(BatchRef)> curve;                   ///< of a running batch
+    std::function<void(BatchRef)> readWhileCuring;         ///< air and panel, while a batch cures
+    std::function<void()> answers;                         ///< everything answered so far, to change one of them
+    std::function<void(BatchRef)> lots;                    ///< product and lots of the batch that is mixed next
+    std::function<void()> photos;                          ///< pictures of this repair
+    std::function<void(PhotoMoment)> photo;                ///< choose one for a moment, and come back
+    std::function<void()> notes;                           ///< remarks of this repair
     std::function<void(const std::vector<QString>&)> overrideStops; ///< codes; asks why, then for the PIN
     // The bench beside this repair:
     std::function<void(const QUuid&)> repair;      ///< another repair

@@ -17,12 +17,18 @@ void BenchWindow::back()
     case Place::Photos:
     case Place::Notes:
     case Place::Bead:
+    case Place::Weigh:
     case Place::Curve:
     case Place::Answers:
     case Place::Lots:
     case Place::ReadAgain:
     case Place::ReadWhileCuring:
         return place(Place::Repair);
+    case Place::BeadTrial:
+        if (!m_layBead || m_trial.beads.size() < BeadCalibration::atLeast)
+            return place(m_afterBead);
+        m_layBead = false; // no other bead after all
+        return place(Place::BeadTrial);
     case Place::ParkWhy:
         return place(Place::Ask);
     case Place::ParkTo:

@@ -5,6 +5,7 @@
 #include "screens/bead_screen.h"
 #include "screens/curve_screen.h"
 #include "screens/home_screen.h"
+#include "screens/in_hand.h"
 #include "screens/lot_list_screen.h"
 #include "screens/lot_page_screen.h"
 #include "screens/lot_screen.h"
@@ -46,6 +47,10 @@ Screen* BenchWindow::makeScreen()
         return new HowToTellScreen(*m_around, *repair, m_toldQuestion, this);
     case Place::Bead:
         return makeBeadScreen(*m_around, *repair, *nextStep(*repair).batch, this, [this] { changeUnits(); });
+    case Place::Weigh:
+        return makeWeigh(*repair);
+    case Place::BeadTrial:
+        return makeBeadTrial();
     case Place::Curve:
         return new CurveScreen(*m_around, *repair, *repair->run(m_curveOf), this);
     case Place::Answers:
@@ -142,6 +147,8 @@ Screen* BenchWindow::makeSetUp()
         if (m_parts.bench.door())
             place(m_parts.bench.door()->isSet() ? Place::OldPin : Place::NewPin);
     });
+    connect(screen, &SetUpScreen::beadWanted, this,
+            [this] { beginBead(inhand::lotInUse(m_parts.settings, hardenerKey), Place::SetUp); });
     connect(screen, &SetUpScreen::calibrateWanted, this, [this] { place(Place::Calibrate); });
     connect(screen, &SetUpScreen::assumptionsChanged, this, &BenchWindow::changeAssumptions);
     connect(screen, &SetUpScreen::settingsChanged, this, [this](const Settings& wanted) {
@@ -210,6 +217,7 @@ Screen* BenchWindow::makeLotPage()
 {
     auto* screen = new LotPageScreen(*m_around, m_lot, this);
     connect(screen, &LotPageScreen::patWanted, this, [this] { place(Place::Pat); });
+    connect(screen, &LotPageScreen::beadWanted, this, [this] { beginBead(m_lot.hardenerLot, Place::LotPage); });
     connect(screen, &LotPageScreen::forgetWanted, this, [this] { place(Place::Forget); });
     return screen;
 }
@@ -266,6 +274,10 @@ Ways BenchWindow::ways()
     };
     ways.home = [this] { showHome(); };
     ways.beadAsLaid = [this] { place(Place::Bead); };
+    ways.weigh = [this](const std::optional<Mass>& filler) {
+        m_weighed = filler;
+        place(Place::Weigh);
+    };
     ways.answers = [this] { place(Place::Answers); };
     ways.curve = [this](BatchRef batch) {
         m_curveOf = batch;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "shell/bench_window.h"
 
+#include "gear/instruments.h"
 #include "screens/home_screen.h"
 #include "screens/in_hand.h"
 #include "theme/sizes.h"
@@ -64,6 +65,10 @@ void BenchWindow::apply(const Settings& settings)
     m_anyKey.setFootSwitch(settings.footSwitchKey);
     m_parts.speak(settings.language);
     planBackups();
+    if (m_parts.instruments && !m_parts.bench.looksOnly()) { // the ports are the other copy's
+        m_parts.instruments->scale().setUp(settings.scale);
+        m_parts.instruments->climate().setUp(settings.climate);
+    }
     rebuild();
 }
 
@@ -88,7 +93,7 @@ void BenchWindow::rebuild()
     m_theme = std::make_unique<Theme>(Metrics(ppmm), settings.dayNight, settings.hand, settings.reducedMotion);
     m_words = std::make_unique<Words>(settings.units, QLocale(settings.language));
     m_around = std::make_unique<Surroundings>(
-        Surroundings{*m_theme, *m_words, m_parts.bench, m_parts.settings, height() > width()});
+        Surroundings{*m_theme, *m_words, m_parts.bench, m_parts.settings, height() > width(), m_parts.instruments});
 
     m_unsaved = new FitLabel(*m_theme, u"unsaved_bar"_s, TextRole::Body, this);
     m_unsaved->setRole(Role::OnStop);

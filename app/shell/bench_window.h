@@ -5,6 +5,7 @@
 
 #include "bench/bench.h"
 #include "bench/settings.h"
+#include "screens/bead_trial.h"
 #include "screens/keeping_screens.h"
 #include "screens/set_up_screen.h"
 #include "screens/station_screens.h"
@@ -25,6 +26,7 @@ namespace strandbench {
 
 class Bell;
 class CameraFeed;
+class Instruments;
 class PinScreen;
 struct PhotoFile;
 
@@ -40,10 +42,11 @@ public:
         std::function<void(const QString& language)> speak;
         /// Keeps changed assumptions; false when the disk refuses.
         std::function<bool(const AssumptionBook& book)> keepAssumptions = {};
-        Player* player = nullptr;      ///< of tones; null: nothing sounds
-        CameraFeed* cameras = nullptr; ///< of photos; null: none is looked for
-        Bell* bell = nullptr;          ///< of alarms; null: they are seen alone
-        Keeper* keeper = nullptr;      ///< of the log; null where the bench looks only
+        Player* player = nullptr;           ///< of tones; null: nothing sounds
+        CameraFeed* cameras = nullptr;      ///< of photos; null: none is looked for
+        Instruments* instruments = nullptr; ///< scale and thermo-hygrometer; null: all is keyed in
+        Bell* bell = nullptr;               ///< of alarms; null: they are seen alone
+        Keeper* keeper = nullptr;           ///< of the log; null where the bench looks only
         /// Begins anew with the log as it lies there; called after a backup took its place, or another was brought in.
         std::function<void()> startAgain = {};
         bool restoring = false; ///< the log could not be opened: only a backup is to be chosen
@@ -84,6 +87,8 @@ private:
         Why,
         HowToTell,
         Bead,
+        Weigh,
+        BeadTrial,
         Curve,
         Answers,
         Lots,
@@ -137,6 +142,10 @@ private:
     [[nodiscard]] Screen* makeLotList();
     [[nodiscard]] Screen* makeLotPage();
     [[nodiscard]] Screen* makePat();
+    [[nodiscard]] Screen* makeWeigh(const Repair& repair);
+    [[nodiscard]] Screen* makeBeadTrial();
+    /// Begins the calibration of a lot's bead, or goes on with it; then leads back to a place.
+    void beginBead(const QString& hardenerLot, Place after);
     /// Writes an act of the lot whose page is shown; then shows a place.
     void tellOfLot(const Payload& payload, Place after);
     [[nodiscard]] Screen* makeSupervisors();
@@ -225,7 +234,11 @@ private:
     BatchRef m_curveOf;                ///< the batch whose curve is shown, or whose air is read
     LotOfProduct m_lot;                ///< whose page is shown
     Place m_afterLot = Place::LotList; ///< where its page was come to from
-    QString m_askedLot;                ///< scanned, and not told yet what it is of
+    std::optional<Mass> m_weighed;     ///< the filler, taken over on the mix screen
+    BeadTrial m_trial;
+    bool m_layBead = false; ///< the next bead is asked for, not what they come to
+    Place m_afterBead = Place::SetUp;
+    QString m_askedLot; ///< scanned, and not told yet what it is of
     QMap<QString, QVariantMap> m_drafts;
     QString m_draftKey; ///< of the present screen; empty: nothing of it is kept
     QUuid m_recordOf;   ///< the repair whose record is shown; it may have been handed over long ago

@@ -3,6 +3,7 @@
 
 #include "bench/assumptions_file.h"
 #include "camera/camera_feed.h"
+#include "gear/instruments.h"
 #include "exchange/rules.h"
 #include "exchange/sheets.h"
 #include "shell/bench_arguments.h"
@@ -202,11 +203,12 @@ End runOnce(Start& start, bool restoring, bool& restoreNext)
     AlsaPlayer player;
     Bell bell(&player);
     CameraFeed cameras;
+    Instruments instruments(clock);
     Keeper keeper(start.path, clock, Worker::Runs::InThread);
     BenchWindow window({bench, start.settingsFile, start.settings, start.ppmm,
                         [&start](const QString& wanted) { start.language.speak(wanted); },
                         [&](const AssumptionBook& kept) { return !recorder.looksOnly() && assumptionsFile.save(kept); },
-                        &player, &cameras, &bell, recorder.looksOnly() ? nullptr : &keeper,
+                        &player, &cameras, &instruments, &bell, recorder.looksOnly() ? nullptr : &keeper,
                         [] { QCoreApplication::exit(beginAgain); }, restoring});
     show(window, start.arguments.glass);
     tellFaults(assumptions.faults, *window.screen(), Words(start.settings.units, QLocale(start.settings.language)));

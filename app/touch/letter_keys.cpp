@@ -26,15 +26,32 @@ bool beginsSentence(const QString& text)
     return before.isEmpty() || (before.endsWith(u'.') && before.size() < text.size());
 }
 
+std::vector<QString> sentencePages(const QString& accents)
+{
+    std::vector<QString> pages{u"ABCDEFGHIJKLM"_s, u"NOPQRSTUVWXYZ"_s, u"0123456789.,-"_s};
+    if (!accents.isEmpty())
+        pages.insert(pages.begin() + 2, accents.left(static_cast<int>(letters)));
+    return pages;
+}
+
 } // namespace
 
 LetterKeys::LetterKeys(const Theme& theme, int columns, const QString& accents, QWidget* parent)
-    : QWidget(parent), m_theme(theme), m_pages{u"ABCDEFGHIJKLM"_s, u"NOPQRSTUVWXYZ"_s, u"0123456789.,-"_s}
+    : LetterKeys(theme, columns, sentencePages(accents), false, parent)
+{}
+
+LetterKeys::LetterKeys(const Theme& theme, int columns, QWidget* parent)
+    : LetterKeys(theme, columns,
+                 {u"abcdefghijklm"_s, u"nopqrstuvwxyz"_s, u"{}:|/=%+_;()*"_s, u"0123456789.,-"_s, u"ABCDEFGHIJKLM"_s,
+                  u"NOPQRSTUVWXYZ"_s},
+                 true, parent)
+{}
+
+LetterKeys::LetterKeys(const Theme& theme, int columns, std::vector<QString> pages, bool asShown, QWidget* parent)
+    : QWidget(parent), m_theme(theme), m_pages(std::move(pages)), m_asShown(asShown)
 {
     if (columns != 8 && columns != 4)
         throw std::invalid_argument("LetterKeys: columns must be 8 or 4");
-    if (!accents.isEmpty())
-        m_pages.insert(m_pages.begin() + 2, accents.left(static_cast<int>(letters)));
     setFocusPolicy(Qt::NoFocus);
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 0, 0, 0);
@@ -90,7 +107,8 @@ void LetterKeys::showPage()
     }
     const QString& next = m_pages[(m_page + 1) % m_pages.size()];
     // Named by what it leads to: the ends of a row in order, the first ones of the accents.
-    const bool inOrder = next.front() < QChar(0x80) && next.size() == static_cast<qsizetype>(letters);
+    const bool inOrder =
+        next.front().isLetterOrNumber() && next.front() < QChar(0x80) && next.size() == static_cast<qsizetype>(letters);
     m_next->setTitle(!inOrder               ? next.left(3)
                      : next.front() == u'0' ? u"0–9"_s
                                             : QString(next.front()) + u'–' + next.back());
@@ -99,7 +117,7 @@ void LetterKeys::showPage()
 void LetterKeys::tapped(std::size_t key)
 {
     const QString letter(m_pages[m_page].at(static_cast<qsizetype>(key)));
-    type(beginsSentence(m_text) ? letter : letter.toLower());
+    type(m_asShown || beginsSentence(m_text) ? letter : letter.toLower());
 }
 
 void LetterKeys::type(const QString& text) { change(m_text + text); }

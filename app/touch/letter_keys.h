@@ -16,6 +16,9 @@ public:
     /// their page is left out when there are none. Keys are named letter_0 … letter_12 as they stand, letter_space,
     /// letter_delete, letter_page.
     LetterKeys(const Theme& theme, int columns, const QString& accents, QWidget* parent = nullptr);
+    /// For what is no sentence (a path, a pattern): large and small letters and the signs of such texts on pages of
+    /// their own, each typed as it stands.
+    LetterKeys(const Theme& theme, int columns, QWidget* parent);
     void setText(const QString& text); ///< without a signal, cut to the longest
     [[nodiscard]] QString text() const { return m_text; }
     void setLongest(int characters);
@@ -30,6 +33,7 @@ protected:
     void keyPressEvent(QKeyEvent* event) override; ///< what a keyboard writes, Backspace and Delete
 
 private:
+    LetterKeys(const Theme& theme, int columns, std::vector<QString> pages, bool asShown, QWidget* parent);
     TapButton* addKey(const QString& name);
     void tapped(std::size_t key);
     void change(const QString& text);
@@ -37,6 +41,7 @@ private:
 
     const Theme& m_theme;
     std::vector<QString> m_pages;
+    bool m_asShown; ///< no letter is made small
     std::size_t m_page = 0;
     QString m_text;
     int m_longest = 80;

@@ -71,6 +71,9 @@ public:
         const QString said =
             say(QT_TRANSLATE_NOOP("Events", "%1: %2"), {Words::title(m_words.questionName(answered.question)),
                                                         answerText(answered.question, answered.value, m_words)});
+        if (answered.by == EnteredBy::Instrument)
+            return answered.corrects ? say(QT_TRANSLATE_NOOP("Events", "Changed. %1 (air by the instrument)"), {said})
+                                     : say(QT_TRANSLATE_NOOP("Events", "%1 (air by the instrument)"), {said});
         //: %1 is an answer: "Dry or damp: damp"
         return answered.corrects ? say(QT_TRANSLATE_NOOP("Events", "Changed. %1"), {said}) : said;
     }
@@ -94,12 +97,18 @@ public:
 
     QString operator()(const ReadingTaken& taken) const
     {
+        if (taken.by == EnteredBy::Instrument)
+            return say(QT_TRANSLATE_NOOP("Events", "Read, air by the instrument: %1; panel %2 above dew point"),
+                       {readingText(taken.reading, m_words), m_words.temperatureStep(judgeAir(taken.reading).margin)});
         return say(QT_TRANSLATE_NOOP("Events", "Read: %1; panel %2 above dew point"),
                    {readingText(taken.reading, m_words), m_words.temperatureStep(judgeAir(taken.reading).margin)});
     }
 
     QString operator()(const HardenerIn& mixed) const
     {
+        if (mixed.by == EnteredBy::Instrument)
+            return say(QT_TRANSLATE_NOOP("Events", "%1: hardener in, %2 + %3 by the scale"),
+                       {batchName(mixed.batch), m_words.mass(mixed.filler), m_words.hardener(mixed.hardener)});
         return say(QT_TRANSLATE_NOOP("Events", "%1: hardener in, %2 + %3"),
                    {batchName(mixed.batch), m_words.mass(mixed.filler), m_words.hardener(mixed.hardener)});
     }

@@ -93,6 +93,11 @@ QString jumpText(const ClockJumped& jump, const Words& words)
                    : say(QT_TRANSLATE_NOOP("Roles", "The clock stands %1 behind the log: set it."), by);
 }
 
+QString beadMassText(LinearDensity mass, const Words& words)
+{
+    return words.number(inMilligramsPerMillimetre(mass), 1) + QChar(0x00a0) + u"mg/mm"_s;
+}
+
 QString supervisorActName(SupervisorAct act) { return words::lookUp("Roles", acts, codeOf(act)); }
 QString actRefusalText(ActRefusal why) { return words::lookUp("Roles", refusals, codeOf(why)); }
 QString overrideReason(const QString& code) { return words::lookUp("Roles", overrides, code); }
@@ -116,6 +121,10 @@ QString benchEventText(const Payload& payload, const Words& words)
         //: %1 is a bench's name, %2 a number
         return say(QT_TRANSLATE_NOOP("Roles", "Log of bench %1 brought in: %2 entries"),
                    {merged->bench.left(8), QString::number(merged->added)});
+    if (const auto* bead = std::get_if<BeadCalibrated>(&payload))
+        //: %1 is a lot, %2 a mass per length, %3 a percentage
+        return say(QT_TRANSLATE_NOOP("Roles", "Bead of hardener %1 calibrated: %2, scatter %3"),
+                   {bead->hardenerLot, beadMassText(bead->mean, words), words.percent(bead->spread)});
     if (const auto* set = std::get_if<PinSet>(&payload))
         return set->atTheMachine ? say(QT_TRANSLATE_NOOP("Roles", "Supervisor’s PIN set at the machine"))
                                  : say(QT_TRANSLATE_NOOP("Roles", "Supervisor’s PIN set"));

@@ -28,4 +28,7 @@ namespace strandbench {
 /// One line of what happened to the bench itself.
 [[nodiscard]] QString benchEventText(const Payload& payload, const Words& words);
 
+/// "22.4 mg/mm", in both systems of units: what a sheet has it in.
+[[nodiscard]] QString beadMassText(LinearDensity mass, const Words& words);
+
 } // namespace strandbench

@@ -48,6 +48,7 @@ template <class Io, Is<Answered> V> void fields(Io& io, V& v)
 {
     io.code(u"question"_s, v.question);
     io.maybeSeq(u"corrects_seq"_s, v.corrects);
+    io.maybeCode(u"by"_s, v.by);
     switch (v.question) {
     case Question::Substrate:
         return answerAs<Substrate>(io, v.value);
@@ -86,7 +87,11 @@ template <class Io, Is<StepDone> V> void fields(Io& io, V& v)
     io.text(u"code"_s, v.code);
 }
 
-template <class Io, Is<ReadingTaken> V> void fields(Io& io, V& v) { io.part(u"reading"_s, v.reading); }
+template <class Io, Is<ReadingTaken> V> void fields(Io& io, V& v)
+{
+    io.part(u"reading"_s, v.reading);
+    io.maybeCode(u"by"_s, v.by);
+}
 
 template <class Io, Is<Belief> V> void fields(Io& io, V& v)
 {
@@ -119,6 +124,7 @@ template <class Io, Is<HardenerIn> V> void fields(Io& io, V& v)
     io.maybePart(u"cure_case"_s, v.cureCase);
     io.maybeText(u"hardener_lot"_s, v.hardenerLot);
     io.maybePart(u"how_sure"_s, v.howSure);
+    io.maybeCode(u"by"_s, v.by);
 }
 
 template <class Io, Is<PredictedAgain> V> void fields(Io& io, V& v)
@@ -235,6 +241,20 @@ template <class Io, Is<LogMerged> V> void fields(Io& io, V& v)
     io.wide(u"added"_s, v.added);
     io.wide(u"count"_s, v.count);
     io.hash(u"head"_s, v.head);
+}
+
+template <class Io, Is<LaidBead> V> void fields(Io& io, V& v)
+{
+    io.length(u"length_um"_s, v.length);
+    io.hardener(u"mass_ug"_s, v.mass);
+}
+
+template <class Io, Is<BeadCalibrated> V> void fields(Io& io, V& v)
+{
+    io.text(u"hardener_lot"_s, v.hardenerLot);
+    io.each(u"beads"_s, v.beads);
+    io.scaled(u"mean_ug_per_mm"_s, v.mean, 1e6);
+    io.share(u"spread_ppm"_s, v.spread);
 }
 
 /// What happened is the kind itself: an empty object.

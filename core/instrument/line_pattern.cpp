@@ -3,8 +3,6 @@
 
 #include "quantity/units.h"
 
-#include <QStringList>
-
 #include <algorithm>
 
 using namespace Qt::StringLiterals;
@@ -78,6 +76,7 @@ public:
         if (!m_faults.empty())
             return tl::unexpected(m_faults);
         m_made.m_text = m_text;
+        m_made.m_names = m_seen;
         m_made.m_expression = QRegularExpression(u"\\A"_s + m_expression + u"\\z"_s);
         return m_made;
     }
@@ -123,7 +122,14 @@ private:
         else if (name == "steady"_L1)
             steady(detail);
         else
-            m_expression += u"[^ \\t]*+"_s;
+            anything();
+    }
+
+    void anything()
+    {
+        const QChar next = m_at < m_text.size() ? m_text.at(m_at) : QChar(u' ');
+        const bool sign = !next.isSpace() && next != u'{' && next != u'}';
+        m_expression += u"[^ \\t"_s + (sign ? QRegularExpression::escape(QString(next)) : QString()) + u"]*+"_s;
     }
 
     void measured(const QString& name, const QString& unit, const QStringList& units, bool mayBeInLine, QString& kept)

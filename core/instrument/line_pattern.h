@@ -7,6 +7,7 @@
 
 #include <QByteArray>
 #include <QRegularExpression>
+#include <QStringList>
 
 #include <optional>
 
@@ -28,7 +29,7 @@ struct LineReading {
 ///     {temperature:C}        degrees Celsius, or F
 ///     {humidity}             percent
 ///     {steady:ST|US}         the word that stands when it is steady, and the one that stands when it is not
-///     {any}                  what is not looked at: up to the next blank
+///     {any}                  what is not looked at: up to the next blank, or to the sign that follows it
 ///
 /// A blank stands for one or more; those at the ends of a line, and those that pad a number, count for nothing.
 /// Everything else is itself, and the whole line must fit. For a line such as "ST  +  58.42 g":
@@ -43,6 +44,8 @@ public:
     [[nodiscard]] static Checked<LinePattern> of(const QString& pattern);
 
     [[nodiscard]] const QString& text() const { return m_text; }
+    /// True when it reads this: "weight", "temperature" or "humidity".
+    [[nodiscard]] bool asksFor(const QString& name) const { return m_names.contains(name); }
     /// Faults of the field "line" (NotReadable: it does not fit; allowed: the pattern), or of "weight", "temperature"
     /// or "humidity" (OutOfRange).
     [[nodiscard]] Checked<LineReading> read(const QByteArray& line) const;
@@ -52,6 +55,7 @@ private:
     LinePattern() = default;
 
     QString m_text;
+    QStringList m_names;
     QRegularExpression m_expression;
     QString m_weightUnit; ///< empty: the line names it
     QString m_temperatureUnit;

@@ -24,4 +24,12 @@ const ProductSheet* Catalogue::byClass(FillerClass filler) const
     return firstWhere(m_sheets, [filler](const ProductSheet& each) { return each.fillerClass == filler; });
 }
 
+void Catalogue::setBead(const std::optional<LinearDensity>& mass, const Catalogue& own)
+{
+    for (ProductSheet& each : m_sheets) {
+        const ProductSheet* sheet = own.byId(each.id);
+        each.beadMass = mass ? *mass : sheet ? sheet->beadMass : each.beadMass;
+    }
+}
+
 } // namespace strandbench

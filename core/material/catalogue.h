@@ -5,6 +5,7 @@
 #include "material/sheet.h"
 #include "quantity/fault.h"
 
+#include <optional>
 #include <vector>
 
 namespace strandbench {
@@ -19,6 +20,10 @@ public:
     [[nodiscard]] const ProductSheet* byId(const QString& id) const;
     /// The first sheet of this class; null when there is none.
     [[nodiscard]] const ProductSheet* byClass(FillerClass filler) const;
+
+    /// What the tube lays, for every sheet; empty: what each has of its own in `own`, of which this is a copy. Pointers
+    /// to sheets go on to hold.
+    void setBead(const std::optional<LinearDensity>& mass, const Catalogue& own);
 
 private:
     std::vector<ProductSheet> m_sheets;

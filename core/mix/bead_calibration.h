@@ -13,6 +13,7 @@ namespace strandbench {
 struct LaidBead {
     Length length;
     Mass mass;
+    bool operator==(const LaidBead&) const = default;
 };
 
 struct BeadCalibration {

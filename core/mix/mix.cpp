@@ -66,6 +66,14 @@ Mix mixForFiller(Mass filler, const ProductSheet& sheet)
     return mix;
 }
 
+Mix laidAgain(Mix mix, const ProductSheet& sheet)
+{
+    mix.bead = mix.hardener / sheet.beadMass;
+    mix.puddle = puddleForBead(mix.bead);
+    mix.puddleHeight = mix.filler / sheet.density / (mix.puddle * mix.puddle * (std::numbers::pi / 4.0));
+    return mix;
+}
+
 Mass smallestBeadMix(const ProductSheet& sheet) { return mixForPuddle(inches(2), sheet).filler; }
 
 Reasons mixAdvice(const Mix& mix, const ProductSheet& sheet, Length board)

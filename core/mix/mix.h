@@ -30,6 +30,9 @@ struct Mix {
 /// Sizes a mix from the mass of filler.
 [[nodiscard]] Mix mixForFiller(Mass filler, const ProductSheet& sheet);
 
+/// The same masses, laid by the bead that the sheet has now: bead, puddle and its height.
+[[nodiscard]] Mix laidAgain(Mix mix, const ProductSheet& sheet);
+
 /// A 2-in puddle (about 29 g with the default nozzle): below it a bead is too coarse.
 [[nodiscard]] Mass smallestBeadMix(const ProductSheet& sheet);
 

@@ -11,14 +11,14 @@ namespace strandbench {
 namespace {
 
 /// In the order of the alternatives of Payload. The codes are stored: never change one.
-constexpr std::array<const char*, 37> kinds{
-    "taken_in",       "answered",       "plan_accepted", "step_done",      "reading_taken", "hardener_in",
-    "edges_clear",    "gelled",         "sands",         "sanded",         "turned",        "parked",
-    "assess_again",   "taken_up_again", "handed_over",   "photo_taken",    "noted",         "predicted_again",
-    "pat_mixed",      "pat_gelled",     "lot_forgotten", "alarm_answered", "overridden",    "signed_off",
-    "corrected",      "clock_jumped",   "act_refused",   "pin_set",        "log_restored",  "log_merged",
-    "stock_received", "stock_opened",   "stock_counted", "stock_adjusted", "stock_ended",   "stock_moved",
-    "stock_probed",
+constexpr std::array<const char*, 38> kinds{
+    "taken_in",       "answered",        "plan_accepted", "step_done",      "reading_taken", "hardener_in",
+    "edges_clear",    "gelled",          "sands",         "sanded",         "turned",        "parked",
+    "assess_again",   "taken_up_again",  "handed_over",   "photo_taken",    "noted",         "predicted_again",
+    "pat_mixed",      "pat_gelled",      "lot_forgotten", "alarm_answered", "overridden",    "signed_off",
+    "corrected",      "clock_jumped",    "act_refused",   "pin_set",        "log_restored",  "log_merged",
+    "stock_received", "stock_opened",    "stock_counted", "stock_adjusted", "stock_ended",   "stock_moved",
+    "stock_probed",   "bead_calibrated",
 };
 static_assert(kinds.size() == std::variant_size_v<Payload>);
 
@@ -33,9 +33,11 @@ int kindVersionOf(const Payload& payload)
     if (std::holds_alternative<PlanAccepted>(payload))
         return 4; // since its assessment holds the stops that were overridden
     if (std::holds_alternative<HardenerIn>(payload))
-        return 4;
-    // 2 since it says what it waits for. Every other kind is in its first layout.
-    return std::holds_alternative<Parked>(payload) ? 2 : 1;
+        return 5; // since it says what weighed its masses
+    // 2 since they say what gave their figures, or what it waits for. Every other kind is in its first layout.
+    const bool second = std::holds_alternative<Answered>(payload) || std::holds_alternative<ReadingTaken>(payload) ||
+                        std::holds_alternative<Parked>(payload);
+    return second ? 2 : 1;
 }
 
 Subject subjectOf(const Payload& payload)
@@ -45,9 +47,10 @@ Subject subjectOf(const Payload& payload)
         return Subject::Lot;
     if (stockLotOf(payload))
         return Subject::Stock;
-    const bool ofTheBench = std::holds_alternative<ClockJumped>(payload) ||
-                            std::holds_alternative<ActRefused>(payload) || std::holds_alternative<PinSet>(payload) ||
-                            std::holds_alternative<LogRestored>(payload) || std::holds_alternative<LogMerged>(payload);
+    const bool ofTheBench =
+        std::holds_alternative<ClockJumped>(payload) || std::holds_alternative<ActRefused>(payload) ||
+        std::holds_alternative<PinSet>(payload) || std::holds_alternative<LogRestored>(payload) ||
+        std::holds_alternative<LogMerged>(payload) || std::holds_alternative<BeadCalibrated>(payload);
     return ofTheBench ? Subject::Bench : Subject::Repair;
 }
 

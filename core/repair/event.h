@@ -4,6 +4,7 @@
 
 #include "clock/alarm.h"
 #include "clock/clock_watch.h"
+#include "mix/bead_calibration.h"
 #include "plan/how_sure.h"
 #include "roles/supervisor.h"
 #include "stock/stock_acts.h"
@@ -89,6 +90,13 @@ template <> struct Codes<GelPlace> {
         {{GelPlace::Board, "board"}, {GelPlace::Panel, "panel"}}};
 };
 
+/// Who gave a figure: a finger, or an instrument at the bench, taken over by a tap.
+enum class EnteredBy { Typed, Instrument };
+template <> struct Codes<EnteredBy> {
+    static constexpr std::array<std::pair<EnteredBy, const char*>, 2> table{
+        {{EnteredBy::Typed, "typed"}, {EnteredBy::Instrument, "instrument"}}};
+};
+
 // The payloads, one a kind of event. The comment gives the kind's code.
 struct TakenIn {
     QString job;
@@ -98,7 +106,8 @@ struct TakenIn {
 struct Answered { // answered
     Question question = Question::Substrate;
     AnswerValue value = Substrate::Unknown;
-    std::optional<qint64> corrects; ///< seq of the event that this one corrects
+    std::optional<qint64> corrects;   ///< seq of the event that this one corrects
+    std::optional<EnteredBy> by = {}; ///< of air and humidity; empty in older events, and where nothing was taken over
     bool operator==(const Answered&) const = default;
 };
 struct PlanAccepted {
@@ -114,6 +123,7 @@ struct StepDone {
 }; // step_done
 struct ReadingTaken {
     Reading reading;
+    std::optional<EnteredBy> by = {}; ///< of air and humidity, as in Answered
     bool operator==(const ReadingTaken&) const = default;
 };                  // reading_taken
 struct HardenerIn { // hardener_in
@@ -126,6 +136,7 @@ struct HardenerIn { // hardener_in
     std::optional<CureCase> cureCase;    ///< of the layer; empty in events older than the cure engine
     QString hardenerLot = {};            ///< of the hardener's tube; empty: not told
     std::optional<HowSure> howSure = {}; ///< of these times; empty in events older than the learning
+    std::optional<EnteredBy> by = {};    ///< of both masses, where they were weighed; empty: as planned, or by the bead
     bool operator==(const HardenerIn&) const = default;
 };
 /// A reading was taken while a batch ran: what it comes to from the state reached.
@@ -267,11 +278,21 @@ struct LogMerged {
     bool operator==(const LogMerged&) const = default;
 }; // log_merged
 
-using Payload = std::variant<TakenIn, Answered, PlanAccepted, StepDone, ReadingTaken, HardenerIn, EdgesClear, Gelled,
-                             Sands, Sanded, Turned, Parked, AssessAgain, TakenUpAgain, HandedOver, PhotoTaken, Noted,
-                             PredictedAgain, PatMixed, PatGelled, LotForgotten, AlarmAnswered, Overridden, SignedOff,
-                             Corrected, ClockJumped, ActRefused, PinSet, LogRestored, LogMerged, StockReceived,
-                             StockOpened, StockCounted, StockAdjusted, StockEnded, StockMoved, StockProbed>;
+/// Beads laid from the tube of a lot of hardener, measured and weighed: what it lays from now on.
+struct BeadCalibrated {
+    QString hardenerLot;
+    std::vector<LaidBead> beads;
+    LinearDensity mean;
+    Fraction spread; ///< as BeadCalibration has it
+    bool operator==(const BeadCalibrated&) const = default;
+}; // bead_calibrated
+
+using Payload =
+    std::variant<TakenIn, Answered, PlanAccepted, StepDone, ReadingTaken, HardenerIn, EdgesClear, Gelled, Sands, Sanded,
+                 Turned, Parked, AssessAgain, TakenUpAgain, HandedOver, PhotoTaken, Noted, PredictedAgain, PatMixed,
+                 PatGelled, LotForgotten, AlarmAnswered, Overridden, SignedOff, Corrected, ClockJumped, ActRefused,
+                 PinSet, LogRestored, LogMerged, StockReceived, StockOpened, StockCounted, StockAdjusted, StockEnded,
+                 StockMoved, StockProbed, BeadCalibrated>;
 
 /// The code of a payload's kind, and the version of its layout that this program writes.
 [[nodiscard]] QString kindOf(const Payload& payload);

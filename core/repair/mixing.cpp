@@ -4,6 +4,7 @@
 #include "substrate/choose_filler.h"
 
 #include <algorithm>
+#include <cmath>
 
 using namespace Qt::StringLiterals;
 
@@ -29,6 +30,13 @@ std::optional<Reason> refusalOf(const ProductSheet& sheet, const Assessment& ass
         if (each.filler == sheet.fillerClass)
             return each.reason;
     return std::nullopt;
+}
+
+/// True when the plan's bead is of another nozzle than the sheet has now; storing a plan rounds by far less.
+bool ofAnotherNozzle(const Mix& mix, const ProductSheet& sheet)
+{
+    constexpr double rounding = 1e-3;
+    return mix.bead.value() > 0 && std::abs(mix.hardener / mix.bead / sheet.beadMass - 1.0) > rounding;
 }
 
 /// What speaks against another product. What would speak against the planned one alike was weighed by the planner: a
@@ -76,8 +84,11 @@ BatchInHand batchInHand(const RepairPlan& plan, BatchRef ref, const QString& pro
     const ProductSheet* planned = planning.catalogue.byId(plannedId);
     const ProductSheet* other = planning.catalogue.byId(product);
     BatchInHand batch{ref, batchOf(plan, ref), planned, true};
-    if (!planned || !other || other->id == plannedId || other->fillerClass != planned->fillerClass)
+    if (!planned || !other || other->id == plannedId || other->fillerClass != planned->fillerClass) {
+        if (planned && ofAnotherNozzle(batch.batch.mix, *planned))
+            batch.batch.mix = laidAgain(batch.batch.mix, *planned);
         return batch;
+    }
     batch.sheet = other;
     batch.planned = false;
     batch.batch.mix = mixForFiller(batch.batch.mix.filler / planned->density * other->density, *other);

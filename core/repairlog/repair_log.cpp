@@ -93,6 +93,12 @@ Logged<std::vector<Event>> RepairLog::clockJumps(const QString& fromLocalDay) co
                        {m_connection->origin, textOf(benchSubject()), fromLocalDay, kindOf(ClockJumped{})});
 }
 
+Logged<std::vector<Event>> RepairLog::beadCalibrations() const
+{
+    return eventsWhere(*m_connection->sql, u"origin = ? AND repair = ? AND kind = ? ORDER BY seq"_s,
+                       {m_connection->origin, textOf(benchSubject()), kindOf(BeadCalibrated{})});
+}
+
 Logged<std::vector<Event>> RepairLog::ofBench(const QString& localDay) const
 {
     return eventsWhere(*m_connection->sql, u"origin = ? AND repair = ? AND local_day = ? ORDER BY seq"_s,

@@ -91,7 +91,9 @@ public:
 
     /// Of a repair, or of a lot by its subject; oldest first.
     [[nodiscard]] Logged<std::vector<Event>> events(const QUuid& repair) const;
-    /// What LotBook is made from, of all repairs and lots, from a local day on: by bench, oldest first.
+    /// What this bench's tubes lay, as calibrated: oldest first.
+    [[nodiscard]] Logged<std::vector<Event>> beadCalibrations() const;
+    /// What LotBook and SpreadBook are made from, of all repairs and lots, from a local day on: by bench, oldest first.
     [[nodiscard]] Logged<std::vector<Event>> eventsOfLots(const QString& fromLocalDay) const;
     /// What StockBook is made from, of this bench: its acts of stock from a local day on, and the batches and pats since
     /// the first lot among them that has not ended came in. Oldest first.

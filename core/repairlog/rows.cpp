@@ -142,11 +142,12 @@ Logged<std::vector<Event>> eventsOf(const SqlConnection& connection, const QUuid
 Logged<std::vector<Event>> eventsOfLots(const SqlConnection& connection, const QString& fromLocalDay,
                                         const QString& ownOrigin)
 {
-    return eventsWhere(connection,
-                       u"local_day >= ? AND kind IN ('taken_in', 'hardener_in', 'predicted_again', 'gelled', 'sands', "
-                       "'pat_mixed', 'pat_gelled', 'lot_forgotten') AND "
-                       "(kind NOT IN ('pat_mixed', 'pat_gelled') OR origin = ?) ORDER BY origin, seq"_s,
-                       {fromLocalDay, ownOrigin});
+    return eventsWhere(
+        connection,
+        u"local_day >= ? AND kind IN ('taken_in', 'hardener_in', 'predicted_again', 'edges_clear', 'gelled', 'sands', "
+        "'pat_mixed', 'pat_gelled', 'lot_forgotten') AND "
+        "(kind NOT IN ('pat_mixed', 'pat_gelled') OR origin = ?) ORDER BY origin, seq"_s,
+        {fromLocalDay, ownOrigin});
 }
 
 Logged<std::vector<Event>> eventsOfStock(const SqlConnection& connection, const QString& fromLocalDay,

@@ -14,8 +14,8 @@ struct Package {
     Conductivity conductivity;
 };
 
-/// Until the middle is within so much of the air. It is taken as a cylinder as tall as it is wide that loses heat at its
-/// side alone: the first term of the series for the infinite cylinder with convection, zeta J1(zeta) = Bi J0(zeta),
+/// Until the middle is within so much of the air. It is taken as a cylinder as tall as it is wide that loses heat at
+/// its side alone: the first term of the series for the infinite cylinder with convection, zeta J1(zeta) = Bi J0(zeta),
 /// C1 = 2 J1 / (zeta (J0^2 + J1^2)), middle = C1 exp(-zeta^2 Fo) (Incropera, Fundamentals of Heat and Mass Transfer,
 /// 5.6.2: eq. 5.49 and table 5.1). Lid and bottom help too, so the real tub is not slower. 0 when it is within already.
 /// within: above 0. faces: of the side, above 0; 5 to 10 W/(m2 K) in still air.

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What is there of each lot: opening plus movements, to the microgram. Made from acts alone; nothing is ever clamped, so
-// that more taken off than was there shows as less than nothing.
+// What is there of each lot: opening plus movements, to the microgram. Made from acts alone. Nothing is clamped: more
+// taken off than was there shows as less than nothing.
 #pragma once
 
 #include "clock/clock.h"

@@ -23,7 +23,7 @@ struct StockNow {
     HeatTransfer faces;             ///< of a tub in still air
 };
 
-/// Limits of the trade (job.md: tub, hardener and panel at 18 to 25 degrees; common practice, no source).
+/// Limits of the trade: tub, hardener and panel at 18 to 25 degrees (common practice, no source).
 struct StockLimits {
     Temperature coolest = celsius(18);
     Temperature warmest = celsius(25);

@@ -46,11 +46,13 @@ ScriptedBench::ScriptedBench(Spec spec)
     }
     if (spec.keeps || spec.restoring)
         m_keeper = std::make_unique<Keeper>(spec.log, m_clock, spec.computing);
+    if (spec.ports)
+        m_instruments = std::make_unique<Instruments>(m_clock, spec.ports);
     m_window = std::make_unique<BenchWindow>(BenchWindow::Parts{
         *m_bench, SettingsFile(QFileInfo(spec.log).absoluteDir().filePath(u"bench.ini"_s)), spec.settings,
         spec.pixelsPerMillimetre, [this](const QString& language) { m_language.speak(language); },
-        [this](const AssumptionBook& book) { return m_assumptions.save(book); }, spec.player, spec.cameras, spec.bell,
-        m_keeper.get(), [this] { m_again = true; }, spec.restoring});
+        [this](const AssumptionBook& book) { return m_assumptions.save(book); }, spec.player, spec.cameras,
+        m_instruments.get(), spec.bell, m_keeper.get(), [this] { m_again = true; }, spec.restoring});
     m_window->setFixedSize(spec.glass);
     m_window->show();
     thumb().settle();

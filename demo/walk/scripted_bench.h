@@ -3,6 +3,7 @@
 #pragma once
 
 #include "bench/assumptions_file.h"
+#include "gear/instruments.h"
 #include "shell/bench_window.h"
 #include "shell/language.h"
 #include "walk/set_clock.h"
@@ -26,6 +27,7 @@ public:
         bool looks = false;            ///< beside another copy that has the bench
         bool keeps = false;            ///< the log is kept: backups, checks, other logs
         bool restoring = false;        ///< the log could not be opened: only a backup is to be chosen
+        Instruments::Look ports = {};  ///< of scale and thermo-hygrometer; empty: none can be connected
     };
     /// Opens the log and shows the window. trouble() says why when the log does not open.
     explicit ScriptedBench(Spec spec);
@@ -41,6 +43,8 @@ public:
     [[nodiscard]] PinDoor& door() { return m_door; }
     [[nodiscard]] Thumb thumb() { return Thumb(*m_window); }
     [[nodiscard]] Keeper& keeper() { return *m_keeper; }
+    /// Those that Spec::ports asked for.
+    [[nodiscard]] Instruments& instruments() { return *m_instruments; }
     /// True once the window wants to begin anew with the log as it lies there.
     [[nodiscard]] bool wantsToStartAgain() const { return m_again; }
     /// What of the file beside the log was not taken.
@@ -57,6 +61,7 @@ private:
     std::unique_ptr<Bench> m_bench;
     std::unique_ptr<Keeper> m_keeper;
     bool m_again = false;
+    std::unique_ptr<Instruments> m_instruments;
     std::unique_ptr<BenchWindow> m_window;
     AssumptionsFile m_assumptions;
     Faults m_assumptionFaults;

@@ -11,7 +11,8 @@ CORE = [
     "quantity", "material", "air", "instrument", "substrate", "geometry", "mix", "cure", "learning", "plan", "clock",
     "stock", "roles", "repair", "review", "exchange", "repairlog", "practice",
 ]
-APP = ["theme", "words", "pictures", "touch", "sound", "bench", "camera", "report", "screens", "shell", "headless"]
+APP = ["theme", "words", "pictures", "touch", "sound", "bench", "camera", "gear", "report",
+       "screens", "shell", "headless"]
 INCLUDE = re.compile(r'^\s*#include "(\w+)/')
 
 

@@ -168,9 +168,9 @@ std::vector<Payload> samplePayloads()
         PlanAccepted{sampleAssessment(), samplePlan()},
         PlanAccepted{{}, sampleStop()},
         StepDone{Stage::HandOver, 3, u"nail_and_paper"_s},
-        ReadingTaken{reading},
+        ReadingTaken{reading, EnteredBy::Instrument},
         HardenerIn{batch, mg(58'420), ug(1'168'400), u"demo_mixed_strand"_s, u"L7"_s, times, sampleCureCase(), u"H3"_s,
-                   sampleHowSure()},
+                   sampleHowSure(), EnteredBy::Instrument},
         PredictedAgain{batch, reading, times, sampleHowSure(), sampleReadAgain()},
         PatMixed{u"demo_mixed_strand"_s, u"H3"_s, u"L7"_s, mg(20'000), ug(400'000), mk(294'401), ms(301'125),
                  ms(290'000), ms(251'500), ms(340'001)},
@@ -207,6 +207,10 @@ std::vector<Payload> samplePayloads()
         StockEnded{shelf, StockEnd::Separated, ug(120'000'000)},
         StockMoved{shelf, mk(276'150)},
         StockProbed{shelf, mk(291'650)},
+        BeadCalibrated{u"H3"_s,
+                       {{um(100'000), ug(2'310'000)}, {um(101'500), ug(2'280'000)}, {um(99'000), ug(2'295'001)}},
+                       LinearDensity::from_value(22'915 / 1e6),
+                       ppm(21'345)},
     };
 }
 

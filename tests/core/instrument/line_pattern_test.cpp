@@ -106,4 +106,17 @@ TEST(LinePattern, WhatMeansSomethingToAnExpressionIsItself)
     EXPECT_DOUBLE_EQ(gramsOf(u"a.b {weight:g}"_s, "axb 5"), -1e9);
 }
 
+/// Plain ASCII weight lines are often parted by commas (common practice, no source).
+TEST(LinePattern, WhatIsNotLookedAtEndsAtTheSignThatFollows)
+{
+    const auto pattern = *LinePattern::of(u"{steady:ST|US},{any},{weight} {unit}"_s);
+    const auto read = pattern.read("ST,GS,+  151.24  g");
+    ASSERT_TRUE(read);
+    EXPECT_NEAR(inGrams(*read->weight), 151.24, 1e-9);
+    EXPECT_EQ(read->steady, true);
+    EXPECT_FALSE(pattern.read("ST,GS,NT,+  151.24  g")) << "a part more is another line";
+    EXPECT_TRUE(pattern.asksFor(u"weight"_s));
+    EXPECT_FALSE(pattern.asksFor(u"humidity"_s));
+}
+
 } // namespace

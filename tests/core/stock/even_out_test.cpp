@@ -67,7 +67,7 @@ TEST(EvenOut, TheMiddleIsThereWhenItIsSaid)
     }
 }
 
-TEST(EvenOut, HoursFromTheColdForATub) // job.md: "from the cold, hours to even out"; common practice, no source
+TEST(EvenOut, HoursFromTheColdForATub) // common practice, no source
 {
     const Duration takes = evenAfter(tub, celsius(5), celsius(20), kelvinStep(2), wattsPerSquareMetreKelvin(airHeat));
     EXPECT_GT(takes, minutes(120));

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What is told of a lot at the decision. Dates and temperatures as job.md gives them: store 12 months sealed, 6 opened;
+// What is told of a lot at the decision. Dates and temperatures: store 12 months sealed, 6 opened;
 // tub at 18 to 25 degrees (common practice, no source).
 #include "stock/stock_notes.h"
 
