@@ -13,7 +13,7 @@ TOP = {
 OWN = {"CMakeUserPresets.json"}  # a person's own, ignored by git
 CORE = {
     "quantity", "material", "substrate", "geometry", "air", "mix", "cure", "learning", "plan", "clock", "roles",
-    "repair", "exchange", "repairlog", "review", "practice", "instrument", "CMakeLists.txt", "warnings.cmake",
+    "repair", "exchange", "repairlog", "review", "practice", "instrument", "harm", "CMakeLists.txt", "warnings.cmake",
 }
 
 
