@@ -117,6 +117,7 @@ private:
         Ask,
         ParkWhy,
         ParkTo,
+        Harm,
         Photos,
         PhotoPick,
         PhotoFolder,
