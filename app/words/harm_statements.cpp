@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Hazard statements as CLP Annex III prints them and precautionary statements as Annex IV does, in four languages, what
-// is to be filled in there left out or closed. Written from memory: the annexes could not be looked at here. A product's
-// label and safety data sheet have the words that count.
+// Hazard statements as CLP Annex III prints them and precautionary statements as Annex IV does, in four languages; what
+// is to be filled in there is left out or closed. Written from memory: the annexes could not be looked at here. The
+// label and the safety data sheet of a product have the words that count.
 #include "words/harm_words.h"
 
 #include "words/table.h"

@@ -49,7 +49,7 @@ TEST(Harm, EveryStepAndHandsOnStationHasItsPlaceOnce) // invariant
     EXPECT_EQ(found, expected);
 }
 
-TEST(Harm, WhereDustIsExtractionComesFirst) // invariant of the brief: extraction before sanding
+TEST(Harm, WhereDustIsExtractionComesFirst) // invariant: extraction before sanding
 {
     int places = 0;
     for (const HarmPlace& place : builtInHarm().places)
@@ -63,7 +63,7 @@ TEST(Harm, WhereDustIsExtractionComesFirst) // invariant of the brief: extractio
         EXPECT_TRUE(holds(builtInHarm().place(QString::fromLatin1(sanding))->first, Measure::ExtractionOn)) << sanding;
 }
 
-TEST(Harm, WhereAcetoneIsTheFlameShowsAndNoSparkComesFirst) // invariant of the brief
+TEST(Harm, WhereAcetoneIsTheFlameShowsAndNoSparkComesFirst) // invariant
 {
     int places = 0;
     for (const HarmPlace& place : builtInHarm().places) {
@@ -87,11 +87,12 @@ TEST(Harm, NoPlaceBringsPeroxideAndAcceleratorTogether) // NOAA CAMEO 233: react
                     EXPECT_FALSE(holds(place.materials, one.code) && holds(place.materials, other.code));
             }
     const HarmMaterial& hardener = *builtInHarm().material(u"hardener_paste"_s);
-    EXPECT_TRUE(holds(hardener.neverWith, u"lay_up_resin"_s)) << "job.md: never the cream hardener in lay-up resin";
+    EXPECT_TRUE(holds(hardener.neverWith, u"lay_up_resin"_s))
+        << "common practice, no source: never the cream hardener in lay-up resin";
     EXPECT_TRUE(holds(builtInHarm().place(u"mix"_s)->first, Measure::NeverTogether));
 }
 
-TEST(Harm, DustOfAPanelIsThatPanelsAlone) // job.md: aluminium and steel dust kept apart
+TEST(Harm, DustOfAPanelIsThatPanelsAlone) // common practice, no source: aluminium and steel dust apart
 {
     const auto codes = [](PanelKind panel) {
         QStringList list;
@@ -103,7 +104,7 @@ TEST(Harm, DustOfAPanelIsThatPanelsAlone) // job.md: aluminium and steel dust ke
     EXPECT_EQ(codes(PanelKind::Aluminium), QStringList{u"aluminium_dust"_s});
 }
 
-TEST(Harm, StyreneWarnsOfHearingAndTheUnbornChild) // job.md; NITE/MHLW, RAC 2012 (reference-values.md section 5)
+TEST(Harm, StyreneWarnsOfHearingAndTheUnbornChild) // NITE/MHLW FY2020, RAC 2012 as announced
 {
     const auto met = metAt(builtInHarm(), u"mix"_s, std::nullopt, nullptr);
     ASSERT_GE(met.size(), 2U);
