@@ -92,7 +92,7 @@ std::optional<SideKey> harmKey(const HarmHere& here, const Ways& ways)
         return std::nullopt;
     SideKey key;
     key.name = u"harm"_s;
-    key.title = Says::tr("What can hurt here");
+    key.title = Says::tr("Hazards");
     key.tapped = ways.harm;
     if (const auto pictograms = pictogramsOf(here.met); !pictograms.empty()) {
         key.picture = pictureOf(here);

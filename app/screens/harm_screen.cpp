@@ -76,6 +76,8 @@ HarmScreen::HarmScreen(const Surroundings& around, const Repair& repair, const H
         if (!each.hazards.empty() || each.bySheet)
             rows.push_back([this, each](QWidget* into) { return labelPage(each, into); });
         rows.push_back([this, each](QWidget* into) { return doPage(each, into); });
+        if (!each.precautions.empty())
+            rows.push_back([this, each](QWidget* into) { return precautionsPage(each, into); });
     }
     pages->setRows(std::move(rows));
     column->addWidget(pages, 1);
@@ -167,12 +169,18 @@ QWidget* HarmScreen::doPage(const HarmShown& shown, QWidget* parent)
     line(u"harm_first_aid"_s, tr("First aid: %1").arg(lineOf(shown.ownFirstAid, words::firstAid(shown.firstAid))));
     line(u"harm_waste"_s, tr("Waste: %1").arg(lineOf(shown.ownWaste, words::harmWaste(shown.waste))));
     row->addWidget(left.card, 1);
-    if (shown.precautions.empty())
-        return page;
-    const Column right(theme(), u"harm_precautions"_s, page);
+    return page;
+}
+
+QWidget* HarmScreen::precautionsPage(const HarmShown& shown, QWidget* parent)
+{
+    auto* page = new QWidget(parent);
+    QBoxLayout* row = columnsIn(page, around());
+    const Column column(theme(), u"harm_precautions"_s, page);
+    column.add(u"harm_name"_s, TextRole::Body, words::harmMaterial(shown.material), true);
     for (std::size_t i = 0; i < shown.precautions.size(); ++i)
-        right.add(u"harm_p_%1"_s.arg(i), TextRole::Body, words::statement(shown.precautions[i]));
-    row->addWidget(right.card, 1);
+        column.add(u"harm_p_%1"_s.arg(i), TextRole::Body, words::statement(shown.precautions[i]));
+    row->addWidget(column.card, 1);
     return page;
 }
 

@@ -20,7 +20,7 @@ struct HarmHere {
 /// The place of the repair's present step, with its batch; empty where nothing is met.
 [[nodiscard]] HarmHere harmHere(const Surroundings& around, const Repair& repair, const std::optional<Look>& look);
 
-/// 'What can hurt here', with the pictograms; empty where nothing is met.
+/// 'Hazards', with the pictograms; empty where nothing is met.
 [[nodiscard]] std::optional<SideKey> harmKey(const HarmHere& here, const Ways& ways);
 /// As large as a side key unless its layout makes it larger.
 [[nodiscard]] TapButton* makeHarmKey(const Theme& theme, const HarmHere& here, const Ways& ways, QWidget* parent);
@@ -34,6 +34,7 @@ private:
     [[nodiscard]] QWidget* overviewPage(QWidget* parent);
     [[nodiscard]] QWidget* labelPage(const HarmShown& shown, QWidget* parent);
     [[nodiscard]] QWidget* doPage(const HarmShown& shown, QWidget* parent);
+    [[nodiscard]] QWidget* precautionsPage(const HarmShown& shown, QWidget* parent);
 
     HarmHere m_here;
 };

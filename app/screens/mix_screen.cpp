@@ -138,13 +138,13 @@ QLayout* MixScreen::keys()
     more->setSpacing(px(sizes::gap));
     auto* inFull = new TapButton(theme(), u"cautions_in_full"_s, TapButton::Kind::Quiet, m_more);
     inFull->setTitle(tr("Why these cautions?"));
-    inFull->setTitleSize({4.6, 4});
-    inFull->setSign(Pictogram::Caution);
+    inFull->setTitleSize({4.6, 3.4});
     connect(inFull, &TapButton::clicked, this, [this] { m_pages->setCurrentIndex(1); });
     more->addWidget(inFull, 1);
     if (TapButton* harm =
             makeHarmKey(theme(), harmHere(around(), m_repair, codeOf(Station::Mix), m_batch.ref), m_ways, m_more)) {
-        harm->setTitleSize({4.6, 4});
+        harm->setTitleSize({4.6, 3.4});
+        harm->setLeastSize(sizes::target, sizes::target);
         more->addWidget(harm, 1);
     }
     keys->addWidget(m_waysOut, 1);

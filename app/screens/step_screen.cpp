@@ -49,7 +49,7 @@ StepScreen::StepScreen(const Surroundings& around, const Repair& repair, Spec sp
     if (aside->isEmpty())
         delete aside;
     else
-        content()->addLayout(aside, spec.side.empty() ? 2 : 3);
+        content()->addLayout(aside, spec.side.empty() ? 2 : spec.text.cautions.size() > 1 ? 4 : 3);
     answers()->setWayOn(spec.looking ? QCoreApplication::translate("StepScreen", "To the present step")
                                      : spec.text.wayOn);
     connect(answers(), &AnswerBar::wayOnTapped, this, [this, looking = spec.looking, done = spec.done] {
