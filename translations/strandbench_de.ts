@@ -401,6 +401,66 @@
     </message>
 </context>
 <context>
+    <name>BeadTrial</name>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Key in the length of the bead</source>
+        <translation>Länge des Strangs eintippen</translation>
+    </message>
+    <message>
+        <source>Mass</source>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>Key in the mass of the bead</source>
+        <translation>Masse des Strangs eintippen</translation>
+    </message>
+    <message>
+        <source>Lay it on card or foil, straight and at the usual push. Tare, then weigh.</source>
+        <translation>Auf Karton oder Folie legen, gerade und mit üblichem Druck. Tarieren, dann wiegen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be: look at length and mass again.</source>
+        <translation>%1 kann nicht sein: Länge und Masse nachsehen.</translation>
+    </message>
+    <message>
+        <source>This bead: %1</source>
+        <translation>Dieser Strang: %1</translation>
+    </message>
+    <message>
+        <source>Hardener %1</source>
+        <translation>Härter %1</translation>
+    </message>
+    <message>
+        <source>bead %1</source>
+        <translation>Strang %1</translation>
+    </message>
+    <message>
+        <source>Lay a straight bead, measure and weigh it</source>
+        <translation>Geraden Strang legen, messen und wiegen</translation>
+    </message>
+    <message>
+        <source>Take this bead</source>
+        <translation>Strang übernehmen</translation>
+    </message>
+    <message>
+        <source>Bead by the calibration of %1: %2</source>
+        <extracomment>%1 is a day, %2 a mass per length</extracomment>
+        <translation>Strang nach Kalibrierung vom %1: %2</translation>
+    </message>
+    <message>
+        <source>Bead by the sheet, not calibrated for this lot: %1</source>
+        <translation>Strang nach Blatt, für diese Charge nicht kalibriert: %1</translation>
+    </message>
+    <message>
+        <source>Bead by the sheet: %1</source>
+        <translation>Strang nach Blatt: %1</translation>
+    </message>
+</context>
+<context>
     <name>CalibrateScreen</name>
     <message>
         <source>Outline of a card, 85.6 by 54 mm</source>
@@ -850,6 +910,22 @@
         <extracomment>%1 is the number of the event that is put right, %2 what the supervisor wrote</extracomment>
         <translation>Berichtigung zu Nr. %1: %2</translation>
     </message>
+    <message>
+        <source>Changed. %1 (air by the instrument)</source>
+        <translation>Geändert. %1 (Luft vom Messgerät)</translation>
+    </message>
+    <message>
+        <source>%1 (air by the instrument)</source>
+        <translation>%1 (Luft vom Messgerät)</translation>
+    </message>
+    <message>
+        <source>Read, air by the instrument: %1; panel %2 above dew point</source>
+        <translation>Abgelesen, Luft vom Messgerät: %1; Teil %2 über Taupunkt</translation>
+    </message>
+    <message>
+        <source>%1: hardener in, %2 + %3 by the scale</source>
+        <translation>%1: Härter drin, %2 + %3 nach Waage</translation>
+    </message>
 </context>
 <context>
     <name>Faults</name>
@@ -1100,6 +1176,284 @@
     <message>
         <source>Not this product here: %1 Choose the product planned with.</source>
         <translation>Dieses Produkt hier nicht: %1 Das geplante Produkt nehmen.</translation>
+    </message>
+</context>
+<context>
+    <name>Harm</name>
+    <message>
+        <source>Polyester filler (styrene)</source>
+        <translation>Polyesterspachtel (Styrol)</translation>
+    </message>
+    <message>
+        <source>Hardener paste (peroxide)</source>
+        <translation>Härterpaste (Peroxid)</translation>
+    </message>
+    <message>
+        <source>Mixed filler left over</source>
+        <translation>Angemischter Rest</translation>
+    </message>
+    <message>
+        <source>Acetone</source>
+        <translation>Aceton</translation>
+    </message>
+    <message>
+        <source>Wax and grease remover</source>
+        <translation>Wachs- und Fettentferner</translation>
+    </message>
+    <message>
+        <source>Glass and laminate dust</source>
+        <translation>Glas- und Laminatstaub</translation>
+    </message>
+    <message>
+        <source>Filler dust</source>
+        <translation>Spachtelstaub</translation>
+    </message>
+    <message>
+        <source>Old paint dust (lead, chromate)</source>
+        <translation>Altlackstaub (Blei, Chromat)</translation>
+    </message>
+    <message>
+        <source>Steel dust</source>
+        <translation>Stahlstaub</translation>
+    </message>
+    <message>
+        <source>Aluminium dust</source>
+        <translation>Aluminiumstaub</translation>
+    </message>
+    <message>
+        <source>Compressed air</source>
+        <translation>Druckluft</translation>
+    </message>
+    <message>
+        <source>Lay-up resin (styrene)</source>
+        <translation>Laminierharz (Styrol)</translation>
+    </message>
+    <message>
+        <source>Lay-up catalyst (peroxide)</source>
+        <translation>Härter für Laminierharz (Peroxid)</translation>
+    </message>
+    <message>
+        <source>Accelerator</source>
+        <translation>Beschleuniger</translation>
+    </message>
+    <message>
+        <source>Guide coat (spray can)</source>
+        <translation>Kontrollschicht (Spraydose)</translation>
+    </message>
+    <message>
+        <source>Nitrile against splashes; styrene comes through: change when wet.</source>
+        <translation>Nitril gegen Spritzer; Styrol geht durch: nass gleich wechseln.</translation>
+    </message>
+    <message>
+        <source>Nitrile; change at once when wet.</source>
+        <translation>Nitril; nass sofort wechseln.</translation>
+    </message>
+    <message>
+        <source>Butyl rubber, or what its sheet names; thin nitrile lasts minutes.</source>
+        <translation>Butyl, oder was das Datenblatt nennt; dünnes Nitril hält Minuten.</translation>
+    </message>
+    <message>
+        <source>Heat-resistant gloves for a hot lump.</source>
+        <translation>Hitzefeste Handschuhe für einen heißen Klumpen.</translation>
+    </message>
+    <message>
+        <source>Against edges and fibres; nothing loose near a rotating tool.</source>
+        <translation>Gegen Kanten und Fasern; nichts Loses am laufenden Werkzeug.</translation>
+    </message>
+    <message>
+        <source>Thin gloves keep the dust off the skin.</source>
+        <translation>Dünne Handschuhe halten den Staub von der Haut.</translation>
+    </message>
+    <message>
+        <source>None for the air itself; goggles and ear protection.</source>
+        <translation>Keine für die Luft selbst; Schutzbrille und Gehörschutz.</translation>
+    </message>
+    <message>
+        <source>Extraction first; else a mask with organic vapour filters.</source>
+        <translation>Erst Absaugung; sonst Maske mit Filtern gegen organische Dämpfe.</translation>
+    </message>
+    <message>
+        <source>None for the paste alone; the filler beside it has its own.</source>
+        <translation>Keine für die Paste allein; der Spachtel daneben hat seine.</translation>
+    </message>
+    <message>
+        <source>Extraction first, and a particle mask (P2, N95 or better).</source>
+        <translation>Erst Absaugung, dazu Partikelmaske (P2, N95 oder besser).</translation>
+    </message>
+    <message>
+        <source>Extraction first, and a P3 or P100 particle filter.</source>
+        <translation>Erst Absaugung, dazu Partikelfilter P3 oder P100.</translation>
+    </message>
+    <message>
+        <source>Skin: soap and water. Eyes: rinse long. Dizzy: fresh air, doctor.</source>
+        <translation>Haut: Wasser und Seife. Augen: lange spülen. Schwindel: frische Luft, Arzt.</translation>
+    </message>
+    <message>
+        <source>Eyes: rinse at once, 15 minutes, lids open; doctor. Skin: wash off.</source>
+        <translation>Augen: sofort spülen, 15 Minuten, Lider offen; Arzt. Haut: abwaschen.</translation>
+    </message>
+    <message>
+        <source>Burn: cool under running water, 20 minutes; doctor.</source>
+        <translation>Verbrennung: 20 Minuten unter fließendem Wasser kühlen; Arzt.</translation>
+    </message>
+    <message>
+        <source>Swallowed: no vomiting, doctor at once. Skin: soap and water.</source>
+        <translation>Verschluckt: kein Erbrechen, sofort Arzt. Haut: Wasser und Seife.</translation>
+    </message>
+    <message>
+        <source>Eyes: rinse, do not rub. Skin: cool water, then wash.</source>
+        <translation>Augen: spülen, nicht reiben. Haut: kühles Wasser, dann waschen.</translation>
+    </message>
+    <message>
+        <source>Eyes: do not rub; a splinter that stays is the doctor’s.</source>
+        <translation>Augen: nicht reiben; ein Splitter, der bleibt, ist Sache des Arztes.</translation>
+    </message>
+    <message>
+        <source>Wash hands and face before you eat, drink or smoke. Unwell: doctor.</source>
+        <translation>Vor Essen, Trinken, Rauchen Hände und Gesicht waschen. Unwohl: Arzt.</translation>
+    </message>
+    <message>
+        <source>Air under the skin: hospital at once, however small it looks.</source>
+        <translation>Luft unter der Haut: sofort ins Krankenhaus, wie klein es auch aussieht.</translation>
+    </message>
+    <message>
+        <source>Let it cure, spread thin on metal. Uncured it is hazardous waste.</source>
+        <translation>Dünn auf Metall aushärten lassen. Unausgehärtet ist es Sondermüll.</translation>
+    </message>
+    <message>
+        <source>Never into the bin, never onto sawdust: apart, as its sheet says.</source>
+        <translation>Nie in den Müll, nie auf Sägemehl: getrennt, wie das Datenblatt sagt.</translation>
+    </message>
+    <message>
+        <source>Thin on metal or under water, watched till cold; never the bin.</source>
+        <translation>Dünn auf Metall oder unter Wasser, bis kalt im Blick; nie in den Müll.</translation>
+    </message>
+    <message>
+        <source>Rags into the lidded metal can; nothing down the drain.</source>
+        <translation>Lappen in den Metallbehälter mit Deckel; nichts in den Abfluss.</translation>
+    </message>
+    <message>
+        <source>In the extractor’s bag, closed; no sweeping, no blowing off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A bag of its own, as hazardous waste.</source>
+        <translation>Eigener Beutel, als Sondermüll.</translation>
+    </message>
+    <message>
+        <source>Aluminium and steel dust apart and dry: own extractors, own cans.</source>
+        <translation>Aluminium- und Stahlstaub getrennt und trocken: eigene Absaugung, eigene Behälter.</translation>
+    </message>
+    <message>
+        <source>Nothing is left over.</source>
+        <translation>Es bleibt nichts übrig.</translation>
+    </message>
+    <message>
+        <source>A container of its own, far from every peroxide.</source>
+        <translation>Eigener Behälter, weit weg von jedem Peroxid.</translation>
+    </message>
+    <message>
+        <source>Empty cans: never pierced, never into a fire.</source>
+        <translation>Leere Dosen: nie anstechen, nie ins Feuer.</translation>
+    </message>
+    <message>
+        <source>Extraction on first.</source>
+        <translation>Zuerst Absaugung an.</translation>
+    </message>
+    <message>
+        <source>No lamp, no grinder, no spark.</source>
+        <translation>Keine Lampe, kein Schleifer, kein Funke.</translation>
+    </message>
+    <message>
+        <source>Fresh air.</source>
+        <translation>Frische Luft.</translation>
+    </message>
+    <message>
+        <source>Peroxide and accelerator: never together.</source>
+        <translation>Peroxid und Beschleuniger: nie zusammen.</translation>
+    </message>
+    <message>
+        <source>Never at skin.</source>
+        <translation>Nie auf die Haut.</translation>
+    </message>
+    <message>
+        <source>What is left over gets hot.</source>
+        <translation>Was übrig bleibt, wird heiß.</translation>
+    </message>
+    <message>
+        <source>Before the first stroke, not after.</source>
+        <translation>Vor dem ersten Strich, nicht danach.</translation>
+    </message>
+    <message>
+        <source>Until all of it has flashed off, in the hollows too.</source>
+        <translation>Bis alles abgelüftet ist, auch in den Mulden.</translation>
+    </message>
+    <message>
+        <source>Extraction where there is vapour.</source>
+        <translation>Absaugung, wo Dampf ist.</translation>
+    </message>
+    <message>
+        <source>Not in one cup, not on one shelf: it can go off.</source>
+        <translation>Nicht in einem Becher, nicht auf einem Brett: es kann hochgehen.</translation>
+    </message>
+    <message>
+        <source>Below 30 psi (2 bar), chips guarded: 29 CFR 1910.242(b).</source>
+        <translation>Unter 30 psi (2 bar), Splitterschutz: 29 CFR 1910.242(b).</translation>
+    </message>
+    <message>
+        <source>Thin on metal, or under water; never into the bin.</source>
+        <translation>Dünn auf Metall oder unter Wasser; nie in den Müll.</translation>
+    </message>
+    <message>
+        <source>Danger</source>
+        <translation>Gefahr</translation>
+    </message>
+    <message>
+        <source>Warning</source>
+        <translation>Achtung</translation>
+    </message>
+    <message>
+        <source>exploding bomb</source>
+        <translation>explodierende Bombe</translation>
+    </message>
+    <message>
+        <source>flame</source>
+        <translation>Flamme</translation>
+    </message>
+    <message>
+        <source>flame over circle</source>
+        <translation>Flamme über einem Kreis</translation>
+    </message>
+    <message>
+        <source>gas cylinder</source>
+        <translation>Gasflasche</translation>
+    </message>
+    <message>
+        <source>corrosion</source>
+        <translation>Ätzwirkung</translation>
+    </message>
+    <message>
+        <source>skull and crossbones</source>
+        <translation>Totenkopf mit gekreuzten Knochen</translation>
+    </message>
+    <message>
+        <source>exclamation mark</source>
+        <translation>Ausrufezeichen</translation>
+    </message>
+    <message>
+        <source>health hazard</source>
+        <translation>Gesundheitsgefahr</translation>
+    </message>
+    <message>
+        <source>environment</source>
+        <translation>Umwelt</translation>
+    </message>
+</context>
+<context>
+    <name>HarmScreen</name>
+    <message>
+        <source>Hazards</source>
+        <translation>Gefahren</translation>
     </message>
 </context>
 <context>
@@ -1423,6 +1777,105 @@
     <message>
         <source>The new log; a file that is there is never overwritten.</source>
         <translation>Das neue Protokoll; eine vorhandene Datei wird nie überschrieben.</translation>
+    </message>
+</context>
+<context>
+    <name>Instruments</name>
+    <message>
+        <source>Nothing is plugged in at %1.</source>
+        <translation>An %1 ist nichts angesteckt.</translation>
+    </message>
+    <message>
+        <source>Another program has %1.</source>
+        <translation>Ein anderes Programm hat %1.</translation>
+    </message>
+    <message>
+        <source>This account may not open %1.</source>
+        <translation>Dieses Konto darf %1 nicht öffnen.</translation>
+    </message>
+    <message>
+        <source>The instrument was pulled out.</source>
+        <translation>Das Messgerät wurde abgezogen.</translation>
+    </message>
+    <message>
+        <source>%1 does not open.</source>
+        <translation>%1 lässt sich nicht öffnen.</translation>
+    </message>
+    <message>
+        <source>Plug it in and switch it on: it is taken up by itself.</source>
+        <translation>Anstecken und einschalten: Es wird von selbst erkannt.</translation>
+    </message>
+    <message>
+        <source>Close the other program: the port is taken up by itself.</source>
+        <translation>Das andere Programm schließen: Der Anschluss wird von selbst erkannt.</translation>
+    </message>
+    <message>
+        <source>Let the system’s keeper put this account in the group of serial ports.</source>
+        <translation>Der Systembetreuer soll dieses Konto in die Gruppe der seriellen Anschlüsse nehmen.</translation>
+    </message>
+    <message>
+        <source>The system says: %1.</source>
+        <translation>Das System meldet: %1.</translation>
+    </message>
+    <message>
+        <source>No instrument is set up.</source>
+        <translation>Kein Messgerät ist eingerichtet.</translation>
+    </message>
+    <message>
+        <source>No pattern is chosen for its lines.</source>
+        <translation>Für seine Zeilen ist kein Muster gewählt.</translation>
+    </message>
+    <message>
+        <source>The pattern cannot be used.</source>
+        <translation>Das Muster ist nicht brauchbar.</translation>
+    </message>
+    <message>
+        <source>Connected: waiting for its lines.</source>
+        <translation>Verbunden: wartet auf Zeilen.</translation>
+    </message>
+    <message>
+        <source>The instrument says nothing.</source>
+        <translation>Das Messgerät sendet nichts.</translation>
+    </message>
+    <message>
+        <source>What comes is no plain text.</source>
+        <translation>Was kommt, ist kein Text.</translation>
+    </message>
+    <message>
+        <source>What it says cannot be.</source>
+        <translation>Was es meldet, kann nicht sein.</translation>
+    </message>
+    <message>
+        <source>Its line does not fit the pattern.</source>
+        <translation>Seine Zeile passt nicht zum Muster.</translation>
+    </message>
+    <message>
+        <source>%1, not steady yet</source>
+        <translation>%1, noch nicht ruhig</translation>
+    </message>
+    <message>
+        <source>%1, steady</source>
+        <translation>%1, ruhig</translation>
+    </message>
+    <message>
+        <source>Its lines have stopped.</source>
+        <translation>Es kommen keine Zeilen mehr.</translation>
+    </message>
+    <message>
+        <source>Choose one, or write it.</source>
+        <translation>Eines wählen oder schreiben.</translation>
+    </message>
+    <message>
+        <source>Look at cable and switch, and set it to send by itself.</source>
+        <translation>Kabel und Schalter prüfen, auf selbsttätiges Senden stellen.</translation>
+    </message>
+    <message>
+        <source>Try another speed or frame.</source>
+        <translation>Andere Rate oder anderen Rahmen versuchen.</translation>
+    </message>
+    <message>
+        <source>Choose another pattern, or write one like the line.</source>
+        <translation>Anderes Muster wählen oder eines wie die Zeile schreiben.</translation>
     </message>
 </context>
 <context>
@@ -2391,6 +2844,10 @@
     <message>
         <source>Read air, and the panel beside the filler</source>
         <translation>Luft ablesen, und das Teil neben dem Spachtel</translation>
+    </message>
+    <message>
+        <source>Air and humidity</source>
+        <translation>Luft und Feuchte</translation>
     </message>
 </context>
 <context>
@@ -3773,6 +4230,11 @@
         <extracomment>%1 is a bench&apos;s name, %2 a number</extracomment>
         <translation>Protokoll von Platz %1 hereingeholt: %2 Einträge</translation>
     </message>
+    <message>
+        <source>Bead of hardener %1 calibrated: %2, scatter %3</source>
+        <extracomment>%1 is a lot, %2 a mass per length, %3 a percentage</extracomment>
+        <translation>Strang von Härter %1 kalibriert: %2, Streuung %3</translation>
+    </message>
 </context>
 <context>
     <name>Settings</name>
@@ -3806,6 +4268,241 @@
     <message>
         <source>none yet</source>
         <translation>noch keins</translation>
+    </message>
+</context>
+<context>
+    <name>Statements</name>
+    <message>
+        <source>Extremely flammable aerosol.</source>
+        <translation>Extrem entzündbares Aerosol.</translation>
+    </message>
+    <message>
+        <source>Highly flammable liquid and vapour.</source>
+        <translation>Flüssigkeit und Dampf leicht entzündbar.</translation>
+    </message>
+    <message>
+        <source>Flammable liquid and vapour.</source>
+        <translation>Flüssigkeit und Dampf entzündbar.</translation>
+    </message>
+    <message>
+        <source>Flammable solid.</source>
+        <translation>Entzündbarer Feststoff.</translation>
+    </message>
+    <message>
+        <source>Pressurised container: may burst if heated.</source>
+        <translation>Behälter steht unter Druck: kann bei Erwärmung bersten.</translation>
+    </message>
+    <message>
+        <source>Heating may cause a fire or explosion.</source>
+        <translation>Erwärmung kann Brand oder Explosion verursachen.</translation>
+    </message>
+    <message>
+        <source>Heating may cause a fire.</source>
+        <translation>Erwärmung kann Brand verursachen.</translation>
+    </message>
+    <message>
+        <source>In contact with water releases flammable gases.</source>
+        <translation>In Berührung mit Wasser entstehen entzündbare Gase.</translation>
+    </message>
+    <message>
+        <source>May be corrosive to metals.</source>
+        <translation>Kann gegenüber Metallen korrosiv sein.</translation>
+    </message>
+    <message>
+        <source>Toxic if swallowed.</source>
+        <translation>Giftig bei Verschlucken.</translation>
+    </message>
+    <message>
+        <source>Harmful if swallowed.</source>
+        <translation>Gesundheitsschädlich bei Verschlucken.</translation>
+    </message>
+    <message>
+        <source>May be fatal if swallowed and enters airways.</source>
+        <translation>Kann bei Verschlucken und Eindringen in die Atemwege tödlich sein.</translation>
+    </message>
+    <message>
+        <source>Harmful in contact with skin.</source>
+        <translation>Gesundheitsschädlich bei Hautkontakt.</translation>
+    </message>
+    <message>
+        <source>Causes severe skin burns and eye damage.</source>
+        <translation>Verursacht schwere Verätzungen der Haut und schwere Augenschäden.</translation>
+    </message>
+    <message>
+        <source>Causes skin irritation.</source>
+        <translation>Verursacht Hautreizungen.</translation>
+    </message>
+    <message>
+        <source>May cause an allergic skin reaction.</source>
+        <translation>Kann allergische Hautreaktionen verursachen.</translation>
+    </message>
+    <message>
+        <source>Causes serious eye damage.</source>
+        <translation>Verursacht schwere Augenschäden.</translation>
+    </message>
+    <message>
+        <source>Causes serious eye irritation.</source>
+        <translation>Verursacht schwere Augenreizung.</translation>
+    </message>
+    <message>
+        <source>Harmful if inhaled.</source>
+        <translation>Gesundheitsschädlich bei Einatmen.</translation>
+    </message>
+    <message>
+        <source>May cause allergy or asthma symptoms or breathing difficulties if inhaled.</source>
+        <translation>Kann bei Einatmen Allergie, asthmaartige Symptome oder Atembeschwerden verursachen.</translation>
+    </message>
+    <message>
+        <source>May cause respiratory irritation.</source>
+        <translation>Kann die Atemwege reizen.</translation>
+    </message>
+    <message>
+        <source>May cause drowsiness or dizziness.</source>
+        <translation>Kann Schläfrigkeit und Benommenheit verursachen.</translation>
+    </message>
+    <message>
+        <source>May cause cancer.</source>
+        <translation>Kann Krebs erzeugen.</translation>
+    </message>
+    <message>
+        <source>Suspected of causing cancer.</source>
+        <translation>Kann vermutlich Krebs erzeugen.</translation>
+    </message>
+    <message>
+        <source>May damage fertility or the unborn child.</source>
+        <translation>Kann die Fruchtbarkeit beeinträchtigen oder das Kind im Mutterleib schädigen.</translation>
+    </message>
+    <message>
+        <source>Suspected of damaging fertility or the unborn child.</source>
+        <translation>Kann vermutlich die Fruchtbarkeit beeinträchtigen oder das Kind im Mutterleib schädigen.</translation>
+    </message>
+    <message>
+        <source>Suspected of damaging the unborn child.</source>
+        <translation>Kann vermutlich das Kind im Mutterleib schädigen.</translation>
+    </message>
+    <message>
+        <source>Causes damage to organs through prolonged or repeated exposure.</source>
+        <translation>Schädigt die Organe bei längerer oder wiederholter Exposition.</translation>
+    </message>
+    <message>
+        <source>May cause damage to organs through prolonged or repeated exposure.</source>
+        <translation>Kann die Organe schädigen bei längerer oder wiederholter Exposition.</translation>
+    </message>
+    <message>
+        <source>Very toxic to aquatic life.</source>
+        <translation>Sehr giftig für Wasserorganismen.</translation>
+    </message>
+    <message>
+        <source>Very toxic to aquatic life with long lasting effects.</source>
+        <translation>Sehr giftig für Wasserorganismen, mit langfristiger Wirkung.</translation>
+    </message>
+    <message>
+        <source>Toxic to aquatic life with long lasting effects.</source>
+        <translation>Giftig für Wasserorganismen, mit langfristiger Wirkung.</translation>
+    </message>
+    <message>
+        <source>Harmful to aquatic life with long lasting effects.</source>
+        <translation>Schädlich für Wasserorganismen, mit langfristiger Wirkung.</translation>
+    </message>
+    <message>
+        <source>Repeated exposure may cause skin dryness or cracking.</source>
+        <translation>Wiederholter Kontakt kann zu spröder oder rissiger Haut führen.</translation>
+    </message>
+    <message>
+        <source>Obtain special instructions before use.</source>
+        <translation>Vor Gebrauch besondere Anweisungen einholen.</translation>
+    </message>
+    <message>
+        <source>Do not handle until all safety precautions have been read and understood.</source>
+        <translation>Vor Gebrauch alle Sicherheitshinweise lesen und verstehen.</translation>
+    </message>
+    <message>
+        <source>Keep away from heat, hot surfaces, sparks, open flames and other ignition sources. No smoking.</source>
+        <translation>Von Hitze, heißen Oberflächen, Funken, offenen Flammen und anderen Zündquellen fernhalten. Nicht rauchen.</translation>
+    </message>
+    <message>
+        <source>Do not allow contact with water.</source>
+        <translation>Keinen Kontakt mit Wasser zulassen.</translation>
+    </message>
+    <message>
+        <source>Keep container tightly closed.</source>
+        <translation>Behälter dicht verschlossen halten.</translation>
+    </message>
+    <message>
+        <source>Keep only in original packaging.</source>
+        <translation>Nur in Originalverpackung aufbewahren.</translation>
+    </message>
+    <message>
+        <source>Keep cool.</source>
+        <translation>Kühl halten.</translation>
+    </message>
+    <message>
+        <source>Do not breathe dust/fume/gas/mist/vapours/spray.</source>
+        <translation>Staub/Rauch/Gas/Nebel/Dampf/Aerosol nicht einatmen.</translation>
+    </message>
+    <message>
+        <source>Avoid breathing dust/fume/gas/mist/vapours/spray.</source>
+        <translation>Einatmen von Staub/Rauch/Gas/Nebel/Dampf/Aerosol vermeiden.</translation>
+    </message>
+    <message>
+        <source>Use only outdoors or in a well-ventilated area.</source>
+        <translation>Nur im Freien oder in gut belüfteten Räumen verwenden.</translation>
+    </message>
+    <message>
+        <source>Avoid release to the environment.</source>
+        <translation>Freisetzung in die Umwelt vermeiden.</translation>
+    </message>
+    <message>
+        <source>Wear protective gloves/protective clothing/eye protection/face protection.</source>
+        <translation>Schutzhandschuhe/Schutzkleidung/Augenschutz/Gesichtsschutz tragen.</translation>
+    </message>
+    <message>
+        <source>IF SWALLOWED: Immediately call a POISON CENTER/doctor.</source>
+        <translation>BEI VERSCHLUCKEN: Sofort GIFTINFORMATIONSZENTRUM/Arzt anrufen.</translation>
+    </message>
+    <message>
+        <source>IF ON SKIN: Wash with plenty of water.</source>
+        <translation>BEI BERÜHRUNG MIT DER HAUT: Mit viel Wasser waschen.</translation>
+    </message>
+    <message>
+        <source>IF INHALED: Remove person to fresh air and keep comfortable for breathing.</source>
+        <translation>BEI EINATMEN: Die Person an die frische Luft bringen und für ungehinderte Atmung sorgen.</translation>
+    </message>
+    <message>
+        <source>IF IN EYES: Rinse cautiously with water for several minutes. Remove contact lenses, if present and easy to do. Continue rinsing.</source>
+        <translation>BEI KONTAKT MIT DEN AUGEN: Einige Minuten lang behutsam mit Wasser spülen. Eventuell vorhandene Kontaktlinsen nach Möglichkeit entfernen. Weiter spülen.</translation>
+    </message>
+    <message>
+        <source>IF exposed or concerned: Get medical advice/attention.</source>
+        <translation>BEI Exposition oder falls betroffen: Ärztlichen Rat einholen/ärztliche Hilfe hinzuziehen.</translation>
+    </message>
+    <message>
+        <source>Do NOT induce vomiting.</source>
+        <translation>KEIN Erbrechen herbeiführen.</translation>
+    </message>
+    <message>
+        <source>If skin irritation or rash occurs: Get medical advice/attention.</source>
+        <translation>Bei Hautreizung oder -ausschlag: Ärztlichen Rat einholen/ärztliche Hilfe hinzuziehen.</translation>
+    </message>
+    <message>
+        <source>If eye irritation persists: Get medical advice/attention.</source>
+        <translation>Bei anhaltender Augenreizung: Ärztlichen Rat einholen/ärztliche Hilfe hinzuziehen.</translation>
+    </message>
+    <message>
+        <source>Store in a well-ventilated place. Keep cool.</source>
+        <translation>An einem gut belüfteten Ort aufbewahren. Kühl halten.</translation>
+    </message>
+    <message>
+        <source>Protect from sunlight. Do not expose to temperatures exceeding 50 °C/122 °F.</source>
+        <translation>Vor Sonnenbestrahlung schützen. Nicht Temperaturen über 50 °C/122 °F aussetzen.</translation>
+    </message>
+    <message>
+        <source>Store separately.</source>
+        <translation>Getrennt aufbewahren.</translation>
+    </message>
+    <message>
+        <source>Dispose of contents/container in accordance with local regulations.</source>
+        <translation>Inhalt/Behälter gemäß den örtlichen Vorschriften der Entsorgung zuführen.</translation>
     </message>
 </context>
 <context>
@@ -5245,6 +5942,37 @@
     </message>
 </context>
 <context>
+    <name>WeighScreen</name>
+    <message>
+        <source>Planned: %1. Tare the scale before each.</source>
+        <translation>Geplant: %1. Waage vor jedem tarieren.</translation>
+    </message>
+    <message>
+        <source>How much was weighed of each?</source>
+        <translation>Wie viel wurde je gewogen?</translation>
+    </message>
+    <message>
+        <source>Hardener in: start</source>
+        <translation>Härter drin: Start</translation>
+    </message>
+    <message>
+        <source>Filler</source>
+        <translation>Spachtel</translation>
+    </message>
+    <message>
+        <source>Key in the filler weighed</source>
+        <translation>Gewogenen Spachtel eintippen</translation>
+    </message>
+    <message>
+        <source>Hardener</source>
+        <translation>Härter</translation>
+    </message>
+    <message>
+        <source>Key in the hardener weighed</source>
+        <translation>Gewogenen Härter eintippen</translation>
+    </message>
+</context>
+<context>
     <name>Words</name>
     <message>
         <source>prepare</source>
@@ -5322,6 +6050,62 @@
     <message>
         <source>input</source>
         <translation>Eingabe</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::BeadTrialScreen</name>
+    <message>
+        <source>Bead of the hardener’s tube</source>
+        <translation>Strang der Härtertube</translation>
+    </message>
+    <message>
+        <source>Tell the hardener’s lot first</source>
+        <translation>Zuerst die Härtercharge angeben</translation>
+    </message>
+    <message>
+        <source>A nozzle belongs to its tube. Which lot of hardener is open was not told: tell it where a batch is mixed, then calibrate.</source>
+        <translation>Eine Düse gehört zu ihrer Tube. Welche Härtercharge offen ist, wurde nicht angegeben: beim Mischen angeben, dann kalibrieren.</translation>
+    </message>
+    <message>
+        <source>What the beads come to</source>
+        <translation>Was die Stränge ergeben</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Nothing to keep yet</source>
+        <translation>Noch nichts zu behalten</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3, %4</source>
+        <extracomment>%1 is a number, %2 a length, %3 a mass, %4 a mass per length: &quot;1: 100 mm, 2.31 g, 23.1 mg/mm&quot;</extracomment>
+        <translation>%1: %2, %3, %4</translation>
+    </message>
+    <message>
+        <source>Scatter %1, at most %2. It holds for this lot until another is opened.</source>
+        <translation>Streuung %1, höchstens %2. Gilt für diese Charge, bis eine andere geöffnet wird.</translation>
+    </message>
+    <message>
+        <source>%1 of at least %2 beads are laid.</source>
+        <translation>%1 von mindestens %2 Strängen sind gelegt.</translation>
+    </message>
+    <message>
+        <source>The beads scatter by %1, at most %2 is of use. Lay them again, straight and at one push.</source>
+        <translation>Die Stränge streuen um %1, höchstens %2 sind brauchbar. Neu legen, gerade und in einem Zug.</translation>
+    </message>
+    <message>
+        <source>One more bead</source>
+        <translation>Noch ein Strang</translation>
+    </message>
+    <message>
+        <source>Begin anew</source>
+        <translation>Neu beginnen</translation>
+    </message>
+    <message>
+        <source>hold 1 s</source>
+        <translation>1 s halten</translation>
     </message>
 </context>
 <context>
@@ -5779,6 +6563,62 @@
         <source>Take this figure</source>
         <translation>Zahl übernehmen</translation>
     </message>
+    <message>
+        <source>%1: take over</source>
+        <translation>%1: übernehmen</translation>
+    </message>
+    <message>
+        <source>not within what is allowed here</source>
+        <translation>außerhalb des hier Erlaubten</translation>
+    </message>
+    <message>
+        <source>not steady yet</source>
+        <translation>noch nicht ruhig</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::HarmScreen</name>
+    <message>
+        <source>What can hurt here</source>
+        <translation>Was hier schaden kann</translation>
+    </message>
+    <message>
+        <source>The safety data sheet, local codes and licensed practice come first.</source>
+        <translation>Sicherheitsdatenblatt, örtliche Vorschriften und Fachpraxis gehen vor.</translation>
+    </message>
+    <message>
+        <source>Back to the step</source>
+        <translation>Zurück zum Schritt</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>By the safety data sheet of %1</source>
+        <extracomment>%1 is a product as the shop calls it</extracomment>
+        <translation>Nach dem Sicherheitsdatenblatt von %1</translation>
+    </message>
+    <message>
+        <source>In general; the product’s own sheet may say more.</source>
+        <translation>Im Allgemeinen; das Datenblatt des Produkts kann mehr sagen.</translation>
+    </message>
+    <message>
+        <source>Gloves: %1</source>
+        <translation>Handschuhe: %1</translation>
+    </message>
+    <message>
+        <source>Mask: %1</source>
+        <translation>Maske: %1</translation>
+    </message>
+    <message>
+        <source>First aid: %1</source>
+        <translation>Erste Hilfe: %1</translation>
+    </message>
+    <message>
+        <source>Waste: %1</source>
+        <translation>Abfall: %1</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::HomeScreen</name>
@@ -5890,6 +6730,14 @@
     <message>
         <source>supervisor: hold 1 s</source>
         <translation>Aufsicht: 1 s halten</translation>
+    </message>
+    <message>
+        <source>Calibrate its bead</source>
+        <translation>Strang kalibrieren</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>noch nicht</translation>
     </message>
 </context>
 <context>
@@ -6084,6 +6932,31 @@
     <message>
         <source>Hardener bead</source>
         <translation>Härterstrang</translation>
+    </message>
+    <message>
+        <source>%1 · lot? · hardener %2</source>
+        <extracomment>%1 is a product, %2 a lot of hardener; the filler&apos;s lot is asked for: a key of 29 mm</extracomment>
+        <translation>%1 · Charge? · Härter %2</translation>
+    </message>
+    <message>
+        <source>Scale: %1</source>
+        <translation>Waage: %1</translation>
+    </message>
+    <message>
+        <source>steady: take as filler</source>
+        <translation>ruhig: als Spachtel</translation>
+    </message>
+    <message>
+        <source>not steady yet</source>
+        <translation>noch nicht ruhig</translation>
+    </message>
+    <message>
+        <source>Weighed?</source>
+        <translation>Gewogen?</translation>
+    </message>
+    <message>
+        <source>nothing from the scale</source>
+        <translation>nichts von der Waage</translation>
     </message>
 </context>
 <context>
@@ -6516,6 +7389,15 @@
         <source>Keep it</source>
         <translation>So lassen</translation>
     </message>
+    <message>
+        <source>%1’s own: %2</source>
+        <extracomment>%1 is a person, %2 a rate: &quot;Mara’s own: 38 g/min&quot;</extracomment>
+        <translation>Eigener Wert %1: %2</translation>
+    </message>
+    <message>
+        <source>the last %1 batches: %2 to %3</source>
+        <translation>letzte %1 Ansätze: %2 bis %3</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::SetUpAssumptionsScreen</name>
@@ -6637,6 +7519,99 @@
     </message>
 </context>
 <context>
+    <name>strandbench::SetUpInstrumentBase</name>
+    <message>
+        <source>Scale</source>
+        <translation>Waage</translation>
+    </message>
+    <message>
+        <source>Thermo-hygrometer</source>
+        <translation>Thermo-Hygrometer</translation>
+    </message>
+    <message>
+        <source>Bench set-up</source>
+        <translation>Werkbank einrichten</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpInstrumentTextScreen</name>
+    <message>
+        <source>Write the line with names in braces</source>
+        <translation>Zeile schreiben, Namen in Klammern</translation>
+    </message>
+    <message>
+        <source>Write the path of the port</source>
+        <translation>Pfad des Anschlusses schreiben</translation>
+    </message>
+    <message>
+        <source>Take it</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <source>A path begins with a slash.</source>
+        <translation>Ein Pfad beginnt mit einem Schrägstrich.</translation>
+    </message>
+    <message>
+        <source>Such as /dev/ttyUSB0.</source>
+        <translation>Etwa /dev/ttyUSB0.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpInstrumentsScreen</name>
+    <message>
+        <source>no line has come yet</source>
+        <translation>noch keine Zeile gekommen</translation>
+    </message>
+    <message>
+        <source>reads %1</source>
+        <translation>liest %1</translation>
+    </message>
+    <message>
+        <source>does not fit the line</source>
+        <translation>passt nicht zur Zeile</translation>
+    </message>
+    <message>
+        <source>Connect the scale</source>
+        <translation>Waage anschließen</translation>
+    </message>
+    <message>
+        <source>Connect the thermo-hygrometer</source>
+        <translation>Thermo-Hygrometer anschließen</translation>
+    </message>
+    <message>
+        <source>none: all is keyed in</source>
+        <translation>keiner: alles wird eingetippt</translation>
+    </message>
+    <message>
+        <source>not chosen yet</source>
+        <translation>noch nicht gewählt</translation>
+    </message>
+    <message>
+        <source>Port</source>
+        <translation>Anschluss</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Rate</translation>
+    </message>
+    <message>
+        <source>Pattern of a line</source>
+        <translation>Zeilenmuster</translation>
+    </message>
+    <message>
+        <source>Calibrate the bead</source>
+        <translation>Strang kalibrieren</translation>
+    </message>
+    <message>
+        <source>No line has come yet.</source>
+        <translation>Noch ist keine Zeile gekommen.</translation>
+    </message>
+    <message>
+        <source>Last line: %1</source>
+        <translation>Letzte Zeile: %1</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::SetUpNameScreen</name>
     <message>
         <source>Bench set-up</source>
@@ -6669,6 +7644,25 @@
     <message>
         <source>Write it so that the two can be told apart.</source>
         <translation>So schreiben, dass man beide unterscheidet.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpPatternScreen</name>
+    <message>
+        <source>Which pattern fits its lines?</source>
+        <translation>Welches Muster passt zu seinen Zeilen?</translation>
+    </message>
+    <message>
+        <source>Write one, or change it</source>
+        <translation>Eines schreiben oder ändern</translation>
+    </message>
+    <message>
+        <source>No line has come yet.</source>
+        <translation>Noch ist keine Zeile gekommen.</translation>
+    </message>
+    <message>
+        <source>Last line: %1</source>
+        <translation>Letzte Zeile: %1</translation>
     </message>
 </context>
 <context>
@@ -6720,6 +7714,25 @@
     <message>
         <source>not set yet</source>
         <translation>noch nicht gesetzt</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpPortScreen</name>
+    <message>
+        <source>Where is it plugged in?</source>
+        <translation>Wo ist es angesteckt?</translation>
+    </message>
+    <message>
+        <source>None: all is keyed in</source>
+        <translation>Keiner: alles wird eingetippt</translation>
+    </message>
+    <message>
+        <source>Write its path</source>
+        <translation>Pfad schreiben</translation>
+    </message>
+    <message>
+        <source>No serial port is found on this machine now.</source>
+        <translation>An diesem Rechner findet sich gerade kein serieller Anschluss.</translation>
     </message>
 </context>
 <context>
@@ -6839,6 +7852,10 @@
         <source>Record</source>
         <translation>Protokoll</translation>
     </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Messgeräte</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::SetUpSoundScreen</name>
@@ -6929,6 +7946,21 @@
     <message>
         <source>Not played: the sound device opened and then failed.</source>
         <translation>Nicht gespielt: das Gerät ging auf und versagte dann.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpSpeedScreen</name>
+    <message>
+        <source>How fast does it send? See its manual</source>
+        <translation>Wie schnell sendet es? Siehe Anleitung</translation>
+    </message>
+    <message>
+        <source>bit/s</source>
+        <translation>bit/s</translation>
+    </message>
+    <message>
+        <source>Frame</source>
+        <translation>Rahmen</translation>
     </message>
 </context>
 <context>

@@ -401,6 +401,66 @@
     </message>
 </context>
 <context>
+    <name>BeadTrial</name>
+    <message>
+        <source>Length</source>
+        <translation>Largo</translation>
+    </message>
+    <message>
+        <source>Key in the length of the bead</source>
+        <translation>Teclear el largo del cordón</translation>
+    </message>
+    <message>
+        <source>Mass</source>
+        <translation>Masa</translation>
+    </message>
+    <message>
+        <source>Key in the mass of the bead</source>
+        <translation>Teclear la masa del cordón</translation>
+    </message>
+    <message>
+        <source>Lay it on card or foil, straight and at the usual push. Tare, then weigh.</source>
+        <translation>Ponerlo en cartón o lámina, recto y con la presión de siempre. Tarar y pesar.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be: look at length and mass again.</source>
+        <translation>%1 no puede ser: revisar largo y masa.</translation>
+    </message>
+    <message>
+        <source>This bead: %1</source>
+        <translation>Este cordón: %1</translation>
+    </message>
+    <message>
+        <source>Hardener %1</source>
+        <translation>Endurecedor %1</translation>
+    </message>
+    <message>
+        <source>bead %1</source>
+        <translation>cordón %1</translation>
+    </message>
+    <message>
+        <source>Lay a straight bead, measure and weigh it</source>
+        <translation>Poner un cordón recto, medirlo y pesarlo</translation>
+    </message>
+    <message>
+        <source>Take this bead</source>
+        <translation>Tomar este cordón</translation>
+    </message>
+    <message>
+        <source>Bead by the calibration of %1: %2</source>
+        <extracomment>%1 is a day, %2 a mass per length</extracomment>
+        <translation>Cordón por la calibración del %1: %2</translation>
+    </message>
+    <message>
+        <source>Bead by the sheet, not calibrated for this lot: %1</source>
+        <translation>Cordón por la ficha, sin calibrar para este lote: %1</translation>
+    </message>
+    <message>
+        <source>Bead by the sheet: %1</source>
+        <translation>Cordón por la ficha: %1</translation>
+    </message>
+</context>
+<context>
     <name>CalibrateScreen</name>
     <message>
         <source>Outline of a card, 85.6 by 54 mm</source>
@@ -850,6 +910,22 @@
         <extracomment>%1 is the number of the event that is put right, %2 what the supervisor wrote</extracomment>
         <translation>Corrección del n.º %1: %2</translation>
     </message>
+    <message>
+        <source>Changed. %1 (air by the instrument)</source>
+        <translation>Cambiado. %1 (aire por el instrumento)</translation>
+    </message>
+    <message>
+        <source>%1 (air by the instrument)</source>
+        <translation>%1 (aire por el instrumento)</translation>
+    </message>
+    <message>
+        <source>Read, air by the instrument: %1; panel %2 above dew point</source>
+        <translation>Leído, aire por el instrumento: %1; panel %2 sobre el punto de rocío</translation>
+    </message>
+    <message>
+        <source>%1: hardener in, %2 + %3 by the scale</source>
+        <translation>%1: con endurecedor, %2 + %3 por la balanza</translation>
+    </message>
 </context>
 <context>
     <name>Faults</name>
@@ -1100,6 +1176,284 @@
     <message>
         <source>Not this product here: %1 Choose the product planned with.</source>
         <translation>Este producto aquí no: %1 Usar el producto previsto.</translation>
+    </message>
+</context>
+<context>
+    <name>Harm</name>
+    <message>
+        <source>Polyester filler (styrene)</source>
+        <translation>Masilla de poliéster (estireno)</translation>
+    </message>
+    <message>
+        <source>Hardener paste (peroxide)</source>
+        <translation>Endurecedor en pasta (peróxido)</translation>
+    </message>
+    <message>
+        <source>Mixed filler left over</source>
+        <translation>Masilla mezclada sobrante</translation>
+    </message>
+    <message>
+        <source>Acetone</source>
+        <translation>Acetona</translation>
+    </message>
+    <message>
+        <source>Wax and grease remover</source>
+        <translation>Desengrasante de ceras y grasas</translation>
+    </message>
+    <message>
+        <source>Glass and laminate dust</source>
+        <translation>Polvo de vidrio y laminado</translation>
+    </message>
+    <message>
+        <source>Filler dust</source>
+        <translation>Polvo de masilla</translation>
+    </message>
+    <message>
+        <source>Old paint dust (lead, chromate)</source>
+        <translation>Polvo de pintura vieja (plomo, cromato)</translation>
+    </message>
+    <message>
+        <source>Steel dust</source>
+        <translation>Polvo de acero</translation>
+    </message>
+    <message>
+        <source>Aluminium dust</source>
+        <translation>Polvo de aluminio</translation>
+    </message>
+    <message>
+        <source>Compressed air</source>
+        <translation>Aire comprimido</translation>
+    </message>
+    <message>
+        <source>Lay-up resin (styrene)</source>
+        <translation>Resina de laminar (estireno)</translation>
+    </message>
+    <message>
+        <source>Lay-up catalyst (peroxide)</source>
+        <translation>Catalizador de laminar (peróxido)</translation>
+    </message>
+    <message>
+        <source>Accelerator</source>
+        <translation>Acelerante</translation>
+    </message>
+    <message>
+        <source>Guide coat (spray can)</source>
+        <translation>Capa guía (aerosol)</translation>
+    </message>
+    <message>
+        <source>Nitrile against splashes; styrene comes through: change when wet.</source>
+        <translation>Nitrilo contra salpicaduras; el estireno lo atraviesa: cambiar si se moja.</translation>
+    </message>
+    <message>
+        <source>Nitrile; change at once when wet.</source>
+        <translation>Nitrilo; cambiar enseguida si se moja.</translation>
+    </message>
+    <message>
+        <source>Butyl rubber, or what its sheet names; thin nitrile lasts minutes.</source>
+        <translation>Caucho butilo, o lo que diga su ficha; el nitrilo fino dura minutos.</translation>
+    </message>
+    <message>
+        <source>Heat-resistant gloves for a hot lump.</source>
+        <translation>Guantes contra el calor para un resto caliente.</translation>
+    </message>
+    <message>
+        <source>Against edges and fibres; nothing loose near a rotating tool.</source>
+        <translation>Contra bordes y fibras; nada suelto junto a una herramienta rotativa.</translation>
+    </message>
+    <message>
+        <source>Thin gloves keep the dust off the skin.</source>
+        <translation>Guantes finos que apartan el polvo de la piel.</translation>
+    </message>
+    <message>
+        <source>None for the air itself; goggles and ear protection.</source>
+        <translation>Ninguno por el aire; gafas y protección auditiva.</translation>
+    </message>
+    <message>
+        <source>Extraction first; else a mask with organic vapour filters.</source>
+        <translation>Primero extracción; si no, máscara con filtros de vapor orgánico.</translation>
+    </message>
+    <message>
+        <source>None for the paste alone; the filler beside it has its own.</source>
+        <translation>Ninguna por la pasta sola; la masilla tiene la suya.</translation>
+    </message>
+    <message>
+        <source>Extraction first, and a particle mask (P2, N95 or better).</source>
+        <translation>Primero extracción, y mascarilla de partículas (P2, N95 o mejor).</translation>
+    </message>
+    <message>
+        <source>Extraction first, and a P3 or P100 particle filter.</source>
+        <translation>Primero extracción, y filtro de partículas P3 o P100.</translation>
+    </message>
+    <message>
+        <source>Skin: soap and water. Eyes: rinse long. Dizzy: fresh air, doctor.</source>
+        <translation>Piel: agua y jabón. Ojos: enjuagar mucho rato. Mareo: aire fresco, médico.</translation>
+    </message>
+    <message>
+        <source>Eyes: rinse at once, 15 minutes, lids open; doctor. Skin: wash off.</source>
+        <translation>Ojos: enjuagar ya, 15 minutos, párpados abiertos; médico. Piel: lavar.</translation>
+    </message>
+    <message>
+        <source>Burn: cool under running water, 20 minutes; doctor.</source>
+        <translation>Quemadura: enfriar bajo agua corriente, 20 minutos; médico.</translation>
+    </message>
+    <message>
+        <source>Swallowed: no vomiting, doctor at once. Skin: soap and water.</source>
+        <translation>Ingerido: no provocar el vómito, médico ya. Piel: agua y jabón.</translation>
+    </message>
+    <message>
+        <source>Eyes: rinse, do not rub. Skin: cool water, then wash.</source>
+        <translation>Ojos: enjuagar, no frotar. Piel: agua fresca, luego lavar.</translation>
+    </message>
+    <message>
+        <source>Eyes: do not rub; a splinter that stays is the doctor’s.</source>
+        <translation>Ojos: no frotar; una viruta que queda es del médico.</translation>
+    </message>
+    <message>
+        <source>Wash hands and face before you eat, drink or smoke. Unwell: doctor.</source>
+        <translation>Lavar manos y cara antes de comer, beber o fumar. Malestar: médico.</translation>
+    </message>
+    <message>
+        <source>Air under the skin: hospital at once, however small it looks.</source>
+        <translation>Aire bajo la piel: al hospital ya, por pequeño que parezca.</translation>
+    </message>
+    <message>
+        <source>Let it cure, spread thin on metal. Uncured it is hazardous waste.</source>
+        <translation>Dejar curar en capa fina sobre metal. Sin curar es residuo peligroso.</translation>
+    </message>
+    <message>
+        <source>Never into the bin, never onto sawdust: apart, as its sheet says.</source>
+        <translation>Nunca a la basura ni sobre serrín: aparte, como diga su ficha.</translation>
+    </message>
+    <message>
+        <source>Thin on metal or under water, watched till cold; never the bin.</source>
+        <translation>Fino sobre metal o bajo agua, vigilado hasta frío; nunca a la basura.</translation>
+    </message>
+    <message>
+        <source>Rags into the lidded metal can; nothing down the drain.</source>
+        <translation>Trapos al bidón metálico con tapa; nada al desagüe.</translation>
+    </message>
+    <message>
+        <source>In the extractor’s bag, closed; no sweeping, no blowing off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A bag of its own, as hazardous waste.</source>
+        <translation>Bolsa propia, como residuo peligroso.</translation>
+    </message>
+    <message>
+        <source>Aluminium and steel dust apart and dry: own extractors, own cans.</source>
+        <translation>Polvo de aluminio y de acero aparte y seco: extractores y bidones propios.</translation>
+    </message>
+    <message>
+        <source>Nothing is left over.</source>
+        <translation>No sobra nada.</translation>
+    </message>
+    <message>
+        <source>A container of its own, far from every peroxide.</source>
+        <translation>Recipiente propio, lejos de todo peróxido.</translation>
+    </message>
+    <message>
+        <source>Empty cans: never pierced, never into a fire.</source>
+        <translation>Botes vacíos: nunca perforar, nunca al fuego.</translation>
+    </message>
+    <message>
+        <source>Extraction on first.</source>
+        <translation>Primero la extracción.</translation>
+    </message>
+    <message>
+        <source>No lamp, no grinder, no spark.</source>
+        <translation>Sin lámpara, sin amoladora, sin chispa.</translation>
+    </message>
+    <message>
+        <source>Fresh air.</source>
+        <translation>Aire fresco.</translation>
+    </message>
+    <message>
+        <source>Peroxide and accelerator: never together.</source>
+        <translation>Peróxido y acelerante: nunca juntos.</translation>
+    </message>
+    <message>
+        <source>Never at skin.</source>
+        <translation>Nunca hacia la piel.</translation>
+    </message>
+    <message>
+        <source>What is left over gets hot.</source>
+        <translation>Lo que sobra se calienta.</translation>
+    </message>
+    <message>
+        <source>Before the first stroke, not after.</source>
+        <translation>Antes de la primera pasada, no después.</translation>
+    </message>
+    <message>
+        <source>Until all of it has flashed off, in the hollows too.</source>
+        <translation>Hasta que todo se haya evaporado, también en los huecos.</translation>
+    </message>
+    <message>
+        <source>Extraction where there is vapour.</source>
+        <translation>Extracción donde hay vapor.</translation>
+    </message>
+    <message>
+        <source>Not in one cup, not on one shelf: it can go off.</source>
+        <translation>Ni en un vaso ni en un estante: puede estallar.</translation>
+    </message>
+    <message>
+        <source>Below 30 psi (2 bar), chips guarded: 29 CFR 1910.242(b).</source>
+        <translation>Menos de 30 psi (2 bar), virutas protegidas: 29 CFR 1910.242(b).</translation>
+    </message>
+    <message>
+        <source>Thin on metal, or under water; never into the bin.</source>
+        <translation>Fino sobre metal, o bajo agua; nunca a la basura.</translation>
+    </message>
+    <message>
+        <source>Danger</source>
+        <translation>Peligro</translation>
+    </message>
+    <message>
+        <source>Warning</source>
+        <translation>Atención</translation>
+    </message>
+    <message>
+        <source>exploding bomb</source>
+        <translation>bomba explotando</translation>
+    </message>
+    <message>
+        <source>flame</source>
+        <translation>llama</translation>
+    </message>
+    <message>
+        <source>flame over circle</source>
+        <translation>llama sobre círculo</translation>
+    </message>
+    <message>
+        <source>gas cylinder</source>
+        <translation>bombona de gas</translation>
+    </message>
+    <message>
+        <source>corrosion</source>
+        <translation>corrosión</translation>
+    </message>
+    <message>
+        <source>skull and crossbones</source>
+        <translation>calavera y tibias cruzadas</translation>
+    </message>
+    <message>
+        <source>exclamation mark</source>
+        <translation>signo de exclamación</translation>
+    </message>
+    <message>
+        <source>health hazard</source>
+        <translation>peligro para la salud</translation>
+    </message>
+    <message>
+        <source>environment</source>
+        <translation>medio ambiente</translation>
+    </message>
+</context>
+<context>
+    <name>HarmScreen</name>
+    <message>
+        <source>Hazards</source>
+        <translation>Peligros</translation>
     </message>
 </context>
 <context>
@@ -1423,6 +1777,105 @@
     <message>
         <source>The new log; a file that is there is never overwritten.</source>
         <translation>El registro nuevo; un archivo existente nunca se sobrescribe.</translation>
+    </message>
+</context>
+<context>
+    <name>Instruments</name>
+    <message>
+        <source>Nothing is plugged in at %1.</source>
+        <translation>No hay nada conectado en %1.</translation>
+    </message>
+    <message>
+        <source>Another program has %1.</source>
+        <translation>Otro programa ocupa %1.</translation>
+    </message>
+    <message>
+        <source>This account may not open %1.</source>
+        <translation>Esta cuenta no puede abrir %1.</translation>
+    </message>
+    <message>
+        <source>The instrument was pulled out.</source>
+        <translation>Se desconectó el instrumento.</translation>
+    </message>
+    <message>
+        <source>%1 does not open.</source>
+        <translation>%1 no se abre.</translation>
+    </message>
+    <message>
+        <source>Plug it in and switch it on: it is taken up by itself.</source>
+        <translation>Conectarlo y encenderlo: se toma solo.</translation>
+    </message>
+    <message>
+        <source>Close the other program: the port is taken up by itself.</source>
+        <translation>Cerrar el otro programa: el puerto se toma solo.</translation>
+    </message>
+    <message>
+        <source>Let the system’s keeper put this account in the group of serial ports.</source>
+        <translation>Que el administrador ponga esta cuenta en el grupo de puertos serie.</translation>
+    </message>
+    <message>
+        <source>The system says: %1.</source>
+        <translation>El sistema dice: %1.</translation>
+    </message>
+    <message>
+        <source>No instrument is set up.</source>
+        <translation>No hay instrumento configurado.</translation>
+    </message>
+    <message>
+        <source>No pattern is chosen for its lines.</source>
+        <translation>No se eligió patrón para sus líneas.</translation>
+    </message>
+    <message>
+        <source>The pattern cannot be used.</source>
+        <translation>El patrón no sirve.</translation>
+    </message>
+    <message>
+        <source>Connected: waiting for its lines.</source>
+        <translation>Conectado: esperando sus líneas.</translation>
+    </message>
+    <message>
+        <source>The instrument says nothing.</source>
+        <translation>El instrumento no dice nada.</translation>
+    </message>
+    <message>
+        <source>What comes is no plain text.</source>
+        <translation>Lo que llega no es texto.</translation>
+    </message>
+    <message>
+        <source>What it says cannot be.</source>
+        <translation>Lo que dice no puede ser.</translation>
+    </message>
+    <message>
+        <source>Its line does not fit the pattern.</source>
+        <translation>Su línea no encaja en el patrón.</translation>
+    </message>
+    <message>
+        <source>%1, not steady yet</source>
+        <translation>%1, aún no estable</translation>
+    </message>
+    <message>
+        <source>%1, steady</source>
+        <translation>%1, estable</translation>
+    </message>
+    <message>
+        <source>Its lines have stopped.</source>
+        <translation>Sus líneas han cesado.</translation>
+    </message>
+    <message>
+        <source>Choose one, or write it.</source>
+        <translation>Elegir uno o escribirlo.</translation>
+    </message>
+    <message>
+        <source>Look at cable and switch, and set it to send by itself.</source>
+        <translation>Revisar cable e interruptor, y ponerlo a enviar solo.</translation>
+    </message>
+    <message>
+        <source>Try another speed or frame.</source>
+        <translation>Probar otra velocidad o trama.</translation>
+    </message>
+    <message>
+        <source>Choose another pattern, or write one like the line.</source>
+        <translation>Elegir otro patrón, o escribir uno como la línea.</translation>
     </message>
 </context>
 <context>
@@ -2391,6 +2844,10 @@
     <message>
         <source>Read air, and the panel beside the filler</source>
         <translation>Leer aire, y panel junto a la masilla</translation>
+    </message>
+    <message>
+        <source>Air and humidity</source>
+        <translation>Aire y humedad</translation>
     </message>
 </context>
 <context>
@@ -3773,6 +4230,11 @@
         <extracomment>%1 is a bench&apos;s name, %2 a number</extracomment>
         <translation>Registro del puesto %1 incorporado: %2 entradas</translation>
     </message>
+    <message>
+        <source>Bead of hardener %1 calibrated: %2, scatter %3</source>
+        <extracomment>%1 is a lot, %2 a mass per length, %3 a percentage</extracomment>
+        <translation>Cordón del endurecedor %1 calibrado: %2, dispersión %3</translation>
+    </message>
 </context>
 <context>
     <name>Settings</name>
@@ -3806,6 +4268,241 @@
     <message>
         <source>none yet</source>
         <translation>aún ninguna</translation>
+    </message>
+</context>
+<context>
+    <name>Statements</name>
+    <message>
+        <source>Extremely flammable aerosol.</source>
+        <translation>Aerosol extremadamente inflamable.</translation>
+    </message>
+    <message>
+        <source>Highly flammable liquid and vapour.</source>
+        <translation>Líquido y vapores muy inflamables.</translation>
+    </message>
+    <message>
+        <source>Flammable liquid and vapour.</source>
+        <translation>Líquidos y vapores inflamables.</translation>
+    </message>
+    <message>
+        <source>Flammable solid.</source>
+        <translation>Sólido inflamable.</translation>
+    </message>
+    <message>
+        <source>Pressurised container: may burst if heated.</source>
+        <translation>Recipiente a presión: puede reventar si se calienta.</translation>
+    </message>
+    <message>
+        <source>Heating may cause a fire or explosion.</source>
+        <translation>Peligro de incendio o explosión en caso de calentamiento.</translation>
+    </message>
+    <message>
+        <source>Heating may cause a fire.</source>
+        <translation>Peligro de incendio en caso de calentamiento.</translation>
+    </message>
+    <message>
+        <source>In contact with water releases flammable gases.</source>
+        <translation>En contacto con el agua desprende gases inflamables.</translation>
+    </message>
+    <message>
+        <source>May be corrosive to metals.</source>
+        <translation>Puede ser corrosivo para los metales.</translation>
+    </message>
+    <message>
+        <source>Toxic if swallowed.</source>
+        <translation>Tóxico en caso de ingestión.</translation>
+    </message>
+    <message>
+        <source>Harmful if swallowed.</source>
+        <translation>Nocivo en caso de ingestión.</translation>
+    </message>
+    <message>
+        <source>May be fatal if swallowed and enters airways.</source>
+        <translation>Puede ser mortal en caso de ingestión y penetración en las vías respiratorias.</translation>
+    </message>
+    <message>
+        <source>Harmful in contact with skin.</source>
+        <translation>Nocivo en contacto con la piel.</translation>
+    </message>
+    <message>
+        <source>Causes severe skin burns and eye damage.</source>
+        <translation>Provoca quemaduras graves en la piel y lesiones oculares graves.</translation>
+    </message>
+    <message>
+        <source>Causes skin irritation.</source>
+        <translation>Provoca irritación cutánea.</translation>
+    </message>
+    <message>
+        <source>May cause an allergic skin reaction.</source>
+        <translation>Puede provocar una reacción alérgica en la piel.</translation>
+    </message>
+    <message>
+        <source>Causes serious eye damage.</source>
+        <translation>Provoca lesiones oculares graves.</translation>
+    </message>
+    <message>
+        <source>Causes serious eye irritation.</source>
+        <translation>Provoca irritación ocular grave.</translation>
+    </message>
+    <message>
+        <source>Harmful if inhaled.</source>
+        <translation>Nocivo en caso de inhalación.</translation>
+    </message>
+    <message>
+        <source>May cause allergy or asthma symptoms or breathing difficulties if inhaled.</source>
+        <translation>Puede provocar síntomas de alergia o asma o dificultades respiratorias en caso de inhalación.</translation>
+    </message>
+    <message>
+        <source>May cause respiratory irritation.</source>
+        <translation>Puede irritar las vías respiratorias.</translation>
+    </message>
+    <message>
+        <source>May cause drowsiness or dizziness.</source>
+        <translation>Puede provocar somnolencia o vértigo.</translation>
+    </message>
+    <message>
+        <source>May cause cancer.</source>
+        <translation>Puede provocar cáncer.</translation>
+    </message>
+    <message>
+        <source>Suspected of causing cancer.</source>
+        <translation>Se sospecha que provoca cáncer.</translation>
+    </message>
+    <message>
+        <source>May damage fertility or the unborn child.</source>
+        <translation>Puede perjudicar la fertilidad o dañar al feto.</translation>
+    </message>
+    <message>
+        <source>Suspected of damaging fertility or the unborn child.</source>
+        <translation>Se sospecha que perjudica la fertilidad o daña al feto.</translation>
+    </message>
+    <message>
+        <source>Suspected of damaging the unborn child.</source>
+        <translation>Se sospecha que daña al feto.</translation>
+    </message>
+    <message>
+        <source>Causes damage to organs through prolonged or repeated exposure.</source>
+        <translation>Provoca daños en los órganos tras exposiciones prolongadas o repetidas.</translation>
+    </message>
+    <message>
+        <source>May cause damage to organs through prolonged or repeated exposure.</source>
+        <translation>Puede provocar daños en los órganos tras exposiciones prolongadas o repetidas.</translation>
+    </message>
+    <message>
+        <source>Very toxic to aquatic life.</source>
+        <translation>Muy tóxico para los organismos acuáticos.</translation>
+    </message>
+    <message>
+        <source>Very toxic to aquatic life with long lasting effects.</source>
+        <translation>Muy tóxico para los organismos acuáticos, con efectos nocivos duraderos.</translation>
+    </message>
+    <message>
+        <source>Toxic to aquatic life with long lasting effects.</source>
+        <translation>Tóxico para los organismos acuáticos, con efectos nocivos duraderos.</translation>
+    </message>
+    <message>
+        <source>Harmful to aquatic life with long lasting effects.</source>
+        <translation>Nocivo para los organismos acuáticos, con efectos nocivos duraderos.</translation>
+    </message>
+    <message>
+        <source>Repeated exposure may cause skin dryness or cracking.</source>
+        <translation>La exposición repetida puede provocar sequedad o formación de grietas en la piel.</translation>
+    </message>
+    <message>
+        <source>Obtain special instructions before use.</source>
+        <translation>Solicitar instrucciones especiales antes del uso.</translation>
+    </message>
+    <message>
+        <source>Do not handle until all safety precautions have been read and understood.</source>
+        <translation>No manipular antes de haber leído y comprendido todas las precauciones de seguridad.</translation>
+    </message>
+    <message>
+        <source>Keep away from heat, hot surfaces, sparks, open flames and other ignition sources. No smoking.</source>
+        <translation>Mantener alejado del calor, de superficies calientes, de chispas, de llamas abiertas y de cualquier otra fuente de ignición. No fumar.</translation>
+    </message>
+    <message>
+        <source>Do not allow contact with water.</source>
+        <translation>Evitar el contacto con el agua.</translation>
+    </message>
+    <message>
+        <source>Keep container tightly closed.</source>
+        <translation>Mantener el recipiente herméticamente cerrado.</translation>
+    </message>
+    <message>
+        <source>Keep only in original packaging.</source>
+        <translation>Conservar únicamente en el embalaje original.</translation>
+    </message>
+    <message>
+        <source>Keep cool.</source>
+        <translation>Mantener fresco.</translation>
+    </message>
+    <message>
+        <source>Do not breathe dust/fume/gas/mist/vapours/spray.</source>
+        <translation>No respirar el polvo/el humo/el gas/la niebla/los vapores/el aerosol.</translation>
+    </message>
+    <message>
+        <source>Avoid breathing dust/fume/gas/mist/vapours/spray.</source>
+        <translation>Evitar respirar el polvo/el humo/el gas/la niebla/los vapores/el aerosol.</translation>
+    </message>
+    <message>
+        <source>Use only outdoors or in a well-ventilated area.</source>
+        <translation>Utilizar únicamente en exteriores o en un lugar bien ventilado.</translation>
+    </message>
+    <message>
+        <source>Avoid release to the environment.</source>
+        <translation>Evitar su liberación al medio ambiente.</translation>
+    </message>
+    <message>
+        <source>Wear protective gloves/protective clothing/eye protection/face protection.</source>
+        <translation>Llevar guantes/ropa de protección/equipo de protección para los ojos/la cara.</translation>
+    </message>
+    <message>
+        <source>IF SWALLOWED: Immediately call a POISON CENTER/doctor.</source>
+        <translation>EN CASO DE INGESTIÓN: Llamar inmediatamente a un CENTRO DE TOXICOLOGÍA/médico.</translation>
+    </message>
+    <message>
+        <source>IF ON SKIN: Wash with plenty of water.</source>
+        <translation>EN CASO DE CONTACTO CON LA PIEL: Lavar con abundante agua.</translation>
+    </message>
+    <message>
+        <source>IF INHALED: Remove person to fresh air and keep comfortable for breathing.</source>
+        <translation>EN CASO DE INHALACIÓN: Transportar a la persona al aire libre y mantenerla en una posición que le facilite la respiración.</translation>
+    </message>
+    <message>
+        <source>IF IN EYES: Rinse cautiously with water for several minutes. Remove contact lenses, if present and easy to do. Continue rinsing.</source>
+        <translation>EN CASO DE CONTACTO CON LOS OJOS: Enjuagar con agua cuidadosamente durante varios minutos. Quitar las lentes de contacto cuando estén presentes y pueda hacerse con facilidad. Proseguir con el lavado.</translation>
+    </message>
+    <message>
+        <source>IF exposed or concerned: Get medical advice/attention.</source>
+        <translation>EN CASO DE exposición manifiesta o presunta: Consultar a un médico.</translation>
+    </message>
+    <message>
+        <source>Do NOT induce vomiting.</source>
+        <translation>NO provocar el vómito.</translation>
+    </message>
+    <message>
+        <source>If skin irritation or rash occurs: Get medical advice/attention.</source>
+        <translation>En caso de irritación o erupción cutánea: Consultar a un médico.</translation>
+    </message>
+    <message>
+        <source>If eye irritation persists: Get medical advice/attention.</source>
+        <translation>Si persiste la irritación ocular: Consultar a un médico.</translation>
+    </message>
+    <message>
+        <source>Store in a well-ventilated place. Keep cool.</source>
+        <translation>Almacenar en un lugar bien ventilado. Mantener fresco.</translation>
+    </message>
+    <message>
+        <source>Protect from sunlight. Do not expose to temperatures exceeding 50 °C/122 °F.</source>
+        <translation>Proteger de la luz del sol. No exponer a temperaturas superiores a 50 °C/122 °F.</translation>
+    </message>
+    <message>
+        <source>Store separately.</source>
+        <translation>Almacenar separadamente.</translation>
+    </message>
+    <message>
+        <source>Dispose of contents/container in accordance with local regulations.</source>
+        <translation>Eliminar el contenido/el recipiente conforme a la normativa local.</translation>
     </message>
 </context>
 <context>
@@ -5245,6 +5942,37 @@
     </message>
 </context>
 <context>
+    <name>WeighScreen</name>
+    <message>
+        <source>Planned: %1. Tare the scale before each.</source>
+        <translation>Previsto: %1. Tarar la balanza antes de cada uno.</translation>
+    </message>
+    <message>
+        <source>How much was weighed of each?</source>
+        <translation>¿Cuánto se pesó de cada uno?</translation>
+    </message>
+    <message>
+        <source>Hardener in: start</source>
+        <translation>Con endurecedor: iniciar</translation>
+    </message>
+    <message>
+        <source>Filler</source>
+        <translation>Masilla</translation>
+    </message>
+    <message>
+        <source>Key in the filler weighed</source>
+        <translation>Teclear la masilla pesada</translation>
+    </message>
+    <message>
+        <source>Hardener</source>
+        <translation>Endurecedor</translation>
+    </message>
+    <message>
+        <source>Key in the hardener weighed</source>
+        <translation>Teclear el endurecedor pesado</translation>
+    </message>
+</context>
+<context>
     <name>Words</name>
     <message>
         <source>prepare</source>
@@ -5322,6 +6050,62 @@
     <message>
         <source>input</source>
         <translation>entrada</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::BeadTrialScreen</name>
+    <message>
+        <source>Bead of the hardener’s tube</source>
+        <translation>Cordón del tubo de endurecedor</translation>
+    </message>
+    <message>
+        <source>Tell the hardener’s lot first</source>
+        <translation>Indicar antes el lote de endurecedor</translation>
+    </message>
+    <message>
+        <source>A nozzle belongs to its tube. Which lot of hardener is open was not told: tell it where a batch is mixed, then calibrate.</source>
+        <translation>La boquilla es de su tubo. No se indicó qué lote de endurecedor está abierto: indicarlo al mezclar, luego calibrar.</translation>
+    </message>
+    <message>
+        <source>What the beads come to</source>
+        <translation>Lo que dan los cordones</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Guardarlo</translation>
+    </message>
+    <message>
+        <source>Nothing to keep yet</source>
+        <translation>Nada que guardar aún</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3, %4</source>
+        <extracomment>%1 is a number, %2 a length, %3 a mass, %4 a mass per length: &quot;1: 100 mm, 2.31 g, 23.1 mg/mm&quot;</extracomment>
+        <translation>%1: %2, %3, %4</translation>
+    </message>
+    <message>
+        <source>Scatter %1, at most %2. It holds for this lot until another is opened.</source>
+        <translation>Dispersión %1, como mucho %2. Vale para este lote hasta abrir otro.</translation>
+    </message>
+    <message>
+        <source>%1 of at least %2 beads are laid.</source>
+        <translation>%1 de al menos %2 cordones puestos.</translation>
+    </message>
+    <message>
+        <source>The beads scatter by %1, at most %2 is of use. Lay them again, straight and at one push.</source>
+        <translation>Los cordones se dispersan %1; sirve como mucho %2. Ponerlos de nuevo, rectos y de una vez.</translation>
+    </message>
+    <message>
+        <source>One more bead</source>
+        <translation>Un cordón más</translation>
+    </message>
+    <message>
+        <source>Begin anew</source>
+        <translation>Empezar de nuevo</translation>
+    </message>
+    <message>
+        <source>hold 1 s</source>
+        <translation>mantener 1 s</translation>
     </message>
 </context>
 <context>
@@ -5779,6 +6563,62 @@
         <source>Take this figure</source>
         <translation>Tomar este valor</translation>
     </message>
+    <message>
+        <source>%1: take over</source>
+        <translation>%1: tomar</translation>
+    </message>
+    <message>
+        <source>not within what is allowed here</source>
+        <translation>fuera de lo admitido aquí</translation>
+    </message>
+    <message>
+        <source>not steady yet</source>
+        <translation>aún no estable</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::HarmScreen</name>
+    <message>
+        <source>What can hurt here</source>
+        <translation>Qué puede hacer daño aquí</translation>
+    </message>
+    <message>
+        <source>The safety data sheet, local codes and licensed practice come first.</source>
+        <translation>Primero van la ficha de datos de seguridad, las normas locales y la práctica autorizada.</translation>
+    </message>
+    <message>
+        <source>Back to the step</source>
+        <translation>Volver al paso</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Precaución</translation>
+    </message>
+    <message>
+        <source>By the safety data sheet of %1</source>
+        <extracomment>%1 is a product as the shop calls it</extracomment>
+        <translation>Según la ficha de datos de seguridad de %1</translation>
+    </message>
+    <message>
+        <source>In general; the product’s own sheet may say more.</source>
+        <translation>En general; la ficha del producto puede decir más.</translation>
+    </message>
+    <message>
+        <source>Gloves: %1</source>
+        <translation>Guantes: %1</translation>
+    </message>
+    <message>
+        <source>Mask: %1</source>
+        <translation>Mascarilla: %1</translation>
+    </message>
+    <message>
+        <source>First aid: %1</source>
+        <translation>Primeros auxilios: %1</translation>
+    </message>
+    <message>
+        <source>Waste: %1</source>
+        <translation>Residuos: %1</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::HomeScreen</name>
@@ -5890,6 +6730,14 @@
     <message>
         <source>supervisor: hold 1 s</source>
         <translation>supervisor: mantener 1 s</translation>
+    </message>
+    <message>
+        <source>Calibrate its bead</source>
+        <translation>Calibrar su cordón</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>aún no</translation>
     </message>
 </context>
 <context>
@@ -6084,6 +6932,31 @@
     <message>
         <source>Hardener bead</source>
         <translation>Cordón de endurecedor</translation>
+    </message>
+    <message>
+        <source>%1 · lot? · hardener %2</source>
+        <extracomment>%1 is a product, %2 a lot of hardener; the filler&apos;s lot is asked for: a key of 29 mm</extracomment>
+        <translation>%1 · ¿lote? · endurecedor %2</translation>
+    </message>
+    <message>
+        <source>Scale: %1</source>
+        <translation>Balanza: %1</translation>
+    </message>
+    <message>
+        <source>steady: take as filler</source>
+        <translation>estable: tomar como masilla</translation>
+    </message>
+    <message>
+        <source>not steady yet</source>
+        <translation>aún no estable</translation>
+    </message>
+    <message>
+        <source>Weighed?</source>
+        <translation>¿Pesado?</translation>
+    </message>
+    <message>
+        <source>nothing from the scale</source>
+        <translation>nada de la balanza</translation>
     </message>
 </context>
 <context>
@@ -6516,6 +7389,15 @@
         <source>Keep it</source>
         <translation>Dejarlo</translation>
     </message>
+    <message>
+        <source>%1’s own: %2</source>
+        <extracomment>%1 is a person, %2 a rate: &quot;Mara’s own: 38 g/min&quot;</extracomment>
+        <translation>Propio de %1: %2</translation>
+    </message>
+    <message>
+        <source>the last %1 batches: %2 to %3</source>
+        <translation>últimas %1 mezclas: %2 a %3</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::SetUpAssumptionsScreen</name>
@@ -6637,6 +7519,99 @@
     </message>
 </context>
 <context>
+    <name>strandbench::SetUpInstrumentBase</name>
+    <message>
+        <source>Scale</source>
+        <translation>Balanza</translation>
+    </message>
+    <message>
+        <source>Thermo-hygrometer</source>
+        <translation>Termohigrómetro</translation>
+    </message>
+    <message>
+        <source>Bench set-up</source>
+        <translation>Ajuste del banco</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpInstrumentTextScreen</name>
+    <message>
+        <source>Write the line with names in braces</source>
+        <translation>Escribir la línea con nombres entre llaves</translation>
+    </message>
+    <message>
+        <source>Write the path of the port</source>
+        <translation>Escribir la ruta del puerto</translation>
+    </message>
+    <message>
+        <source>Take it</source>
+        <translation>Tomarlo</translation>
+    </message>
+    <message>
+        <source>A path begins with a slash.</source>
+        <translation>Una ruta empieza con barra.</translation>
+    </message>
+    <message>
+        <source>Such as /dev/ttyUSB0.</source>
+        <translation>Como /dev/ttyUSB0.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpInstrumentsScreen</name>
+    <message>
+        <source>no line has come yet</source>
+        <translation>aún no llegó ninguna línea</translation>
+    </message>
+    <message>
+        <source>reads %1</source>
+        <translation>lee %1</translation>
+    </message>
+    <message>
+        <source>does not fit the line</source>
+        <translation>no encaja en la línea</translation>
+    </message>
+    <message>
+        <source>Connect the scale</source>
+        <translation>Conectar la balanza</translation>
+    </message>
+    <message>
+        <source>Connect the thermo-hygrometer</source>
+        <translation>Conectar el termohigrómetro</translation>
+    </message>
+    <message>
+        <source>none: all is keyed in</source>
+        <translation>ninguno: todo se teclea</translation>
+    </message>
+    <message>
+        <source>not chosen yet</source>
+        <translation>aún sin elegir</translation>
+    </message>
+    <message>
+        <source>Port</source>
+        <translation>Puerto</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Velocidad</translation>
+    </message>
+    <message>
+        <source>Pattern of a line</source>
+        <translation>Patrón de línea</translation>
+    </message>
+    <message>
+        <source>Calibrate the bead</source>
+        <translation>Calibrar el cordón</translation>
+    </message>
+    <message>
+        <source>No line has come yet.</source>
+        <translation>Aún no llegó ninguna línea.</translation>
+    </message>
+    <message>
+        <source>Last line: %1</source>
+        <translation>Última línea: %1</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::SetUpNameScreen</name>
     <message>
         <source>Bench set-up</source>
@@ -6669,6 +7644,25 @@
     <message>
         <source>Write it so that the two can be told apart.</source>
         <translation>Escribirlo de modo que se distingan.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpPatternScreen</name>
+    <message>
+        <source>Which pattern fits its lines?</source>
+        <translation>¿Qué patrón encaja con sus líneas?</translation>
+    </message>
+    <message>
+        <source>Write one, or change it</source>
+        <translation>Escribir uno o cambiarlo</translation>
+    </message>
+    <message>
+        <source>No line has come yet.</source>
+        <translation>Aún no llegó ninguna línea.</translation>
+    </message>
+    <message>
+        <source>Last line: %1</source>
+        <translation>Última línea: %1</translation>
     </message>
 </context>
 <context>
@@ -6720,6 +7714,25 @@
     <message>
         <source>not set yet</source>
         <translation>sin fijar</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpPortScreen</name>
+    <message>
+        <source>Where is it plugged in?</source>
+        <translation>¿Dónde está conectado?</translation>
+    </message>
+    <message>
+        <source>None: all is keyed in</source>
+        <translation>Ninguno: todo se teclea</translation>
+    </message>
+    <message>
+        <source>Write its path</source>
+        <translation>Escribir su ruta</translation>
+    </message>
+    <message>
+        <source>No serial port is found on this machine now.</source>
+        <translation>No se encuentra puerto serie en este equipo ahora.</translation>
     </message>
 </context>
 <context>
@@ -6839,6 +7852,10 @@
         <source>Record</source>
         <translation>Registro</translation>
     </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Instrumentos</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::SetUpSoundScreen</name>
@@ -6929,6 +7946,21 @@
     <message>
         <source>Not played: the sound device opened and then failed.</source>
         <translation>No sonó: el aparato de sonido se abrió y luego falló.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpSpeedScreen</name>
+    <message>
+        <source>How fast does it send? See its manual</source>
+        <translation>¿A qué velocidad envía? Ver su manual</translation>
+    </message>
+    <message>
+        <source>bit/s</source>
+        <translation>bit/s</translation>
+    </message>
+    <message>
+        <source>Frame</source>
+        <translation>Trama</translation>
     </message>
 </context>
 <context>

@@ -401,6 +401,66 @@
     </message>
 </context>
 <context>
+    <name>BeadTrial</name>
+    <message>
+        <source>Length</source>
+        <translation>Longueur</translation>
+    </message>
+    <message>
+        <source>Key in the length of the bead</source>
+        <translation>Saisir la longueur du cordon</translation>
+    </message>
+    <message>
+        <source>Mass</source>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>Key in the mass of the bead</source>
+        <translation>Saisir la masse du cordon</translation>
+    </message>
+    <message>
+        <source>Lay it on card or foil, straight and at the usual push. Tare, then weigh.</source>
+        <translation>Le poser sur carton ou film, droit, à la poussée habituelle. Tarer, puis peser.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be: look at length and mass again.</source>
+        <translation>%1 est impossible&#xa0;: revoir longueur et masse.</translation>
+    </message>
+    <message>
+        <source>This bead: %1</source>
+        <translation>Ce cordon&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Hardener %1</source>
+        <translation>Durcisseur %1</translation>
+    </message>
+    <message>
+        <source>bead %1</source>
+        <translation>cordon %1</translation>
+    </message>
+    <message>
+        <source>Lay a straight bead, measure and weigh it</source>
+        <translation>Poser un cordon droit, le mesurer et le peser</translation>
+    </message>
+    <message>
+        <source>Take this bead</source>
+        <translation>Garder ce cordon</translation>
+    </message>
+    <message>
+        <source>Bead by the calibration of %1: %2</source>
+        <extracomment>%1 is a day, %2 a mass per length</extracomment>
+        <translation>Cordon selon l’étalonnage du %1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>Bead by the sheet, not calibrated for this lot: %1</source>
+        <translation>Cordon selon la fiche, ce lot n’est pas étalonné&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Bead by the sheet: %1</source>
+        <translation>Cordon selon la fiche&#xa0;: %1</translation>
+    </message>
+</context>
+<context>
     <name>CalibrateScreen</name>
     <message>
         <source>Outline of a card, 85.6 by 54 mm</source>
@@ -850,6 +910,22 @@
         <extracomment>%1 is the number of the event that is put right, %2 what the supervisor wrote</extracomment>
         <translation>Correction du n° %1 : %2</translation>
     </message>
+    <message>
+        <source>Changed. %1 (air by the instrument)</source>
+        <translation>Changé. %1 (air par l’instrument)</translation>
+    </message>
+    <message>
+        <source>%1 (air by the instrument)</source>
+        <translation>%1 (air par l’instrument)</translation>
+    </message>
+    <message>
+        <source>Read, air by the instrument: %1; panel %2 above dew point</source>
+        <translation>Relevé, air par l’instrument&#xa0;: %1&#xa0;; panneau %2 au-dessus du point de rosée</translation>
+    </message>
+    <message>
+        <source>%1: hardener in, %2 + %3 by the scale</source>
+        <translation>%1&#xa0;: durcisseur mis, %2 + %3 à la balance</translation>
+    </message>
 </context>
 <context>
     <name>Faults</name>
@@ -1100,6 +1176,284 @@
     <message>
         <source>Not this product here: %1 Choose the product planned with.</source>
         <translation>Pas ce produit ici&#xa0;: %1 Prendre le produit du plan.</translation>
+    </message>
+</context>
+<context>
+    <name>Harm</name>
+    <message>
+        <source>Polyester filler (styrene)</source>
+        <translation>Mastic polyester (styrène)</translation>
+    </message>
+    <message>
+        <source>Hardener paste (peroxide)</source>
+        <translation>Durcisseur en pâte (peroxyde)</translation>
+    </message>
+    <message>
+        <source>Mixed filler left over</source>
+        <translation>Reste de mastic mélangé</translation>
+    </message>
+    <message>
+        <source>Acetone</source>
+        <translation>Acétone</translation>
+    </message>
+    <message>
+        <source>Wax and grease remover</source>
+        <translation>Dégraissant (cires et graisses)</translation>
+    </message>
+    <message>
+        <source>Glass and laminate dust</source>
+        <translation>Poussière de verre et de stratifié</translation>
+    </message>
+    <message>
+        <source>Filler dust</source>
+        <translation>Poussière de mastic</translation>
+    </message>
+    <message>
+        <source>Old paint dust (lead, chromate)</source>
+        <translation>Poussière de vieille peinture (plomb, chromate)</translation>
+    </message>
+    <message>
+        <source>Steel dust</source>
+        <translation>Poussière d’acier</translation>
+    </message>
+    <message>
+        <source>Aluminium dust</source>
+        <translation>Poussière d’aluminium</translation>
+    </message>
+    <message>
+        <source>Compressed air</source>
+        <translation>Air comprimé</translation>
+    </message>
+    <message>
+        <source>Lay-up resin (styrene)</source>
+        <translation>Résine de stratification (styrène)</translation>
+    </message>
+    <message>
+        <source>Lay-up catalyst (peroxide)</source>
+        <translation>Catalyseur de stratification (peroxyde)</translation>
+    </message>
+    <message>
+        <source>Accelerator</source>
+        <translation>Accélérateur</translation>
+    </message>
+    <message>
+        <source>Guide coat (spray can)</source>
+        <translation>Couche guide (aérosol)</translation>
+    </message>
+    <message>
+        <source>Nitrile against splashes; styrene comes through: change when wet.</source>
+        <translation>Nitrile contre les éclaboussures&#xa0;; le styrène le traverse&#xa0;: changer si mouillé.</translation>
+    </message>
+    <message>
+        <source>Nitrile; change at once when wet.</source>
+        <translation>Nitrile&#xa0;; changer aussitôt si mouillé.</translation>
+    </message>
+    <message>
+        <source>Butyl rubber, or what its sheet names; thin nitrile lasts minutes.</source>
+        <translation>Butyle, ou ce que dit sa fiche&#xa0;; le nitrile fin tient quelques minutes.</translation>
+    </message>
+    <message>
+        <source>Heat-resistant gloves for a hot lump.</source>
+        <translation>Gants résistant à la chaleur pour un reste chaud.</translation>
+    </message>
+    <message>
+        <source>Against edges and fibres; nothing loose near a rotating tool.</source>
+        <translation>Contre arêtes et fibres&#xa0;; rien de lâche près d’un outil rotatif.</translation>
+    </message>
+    <message>
+        <source>Thin gloves keep the dust off the skin.</source>
+        <translation>Gants fins, contre la poussière sur la peau.</translation>
+    </message>
+    <message>
+        <source>None for the air itself; goggles and ear protection.</source>
+        <translation>Aucun pour l’air même&#xa0;; lunettes et protection auditive.</translation>
+    </message>
+    <message>
+        <source>Extraction first; else a mask with organic vapour filters.</source>
+        <translation>D’abord l’aspiration&#xa0;; sinon un masque à filtres pour vapeurs organiques.</translation>
+    </message>
+    <message>
+        <source>None for the paste alone; the filler beside it has its own.</source>
+        <translation>Aucun pour la pâte seule&#xa0;; le mastic a le sien.</translation>
+    </message>
+    <message>
+        <source>Extraction first, and a particle mask (P2, N95 or better).</source>
+        <translation>D’abord l’aspiration, et un masque à particules (P2, N95 ou mieux).</translation>
+    </message>
+    <message>
+        <source>Extraction first, and a P3 or P100 particle filter.</source>
+        <translation>D’abord l’aspiration, et un filtre à particules P3 ou P100.</translation>
+    </message>
+    <message>
+        <source>Skin: soap and water. Eyes: rinse long. Dizzy: fresh air, doctor.</source>
+        <translation>Peau&#xa0;: eau et savon. Yeux&#xa0;: rincer longtemps. Vertige&#xa0;: air frais, médecin.</translation>
+    </message>
+    <message>
+        <source>Eyes: rinse at once, 15 minutes, lids open; doctor. Skin: wash off.</source>
+        <translation>Yeux&#xa0;: rincer aussitôt, 15 minutes, paupières ouvertes&#xa0;; médecin. Peau&#xa0;: laver.</translation>
+    </message>
+    <message>
+        <source>Burn: cool under running water, 20 minutes; doctor.</source>
+        <translation>Brûlure&#xa0;: refroidir à l’eau courante, 20 minutes&#xa0;; médecin.</translation>
+    </message>
+    <message>
+        <source>Swallowed: no vomiting, doctor at once. Skin: soap and water.</source>
+        <translation>Avalé&#xa0;: ne pas faire vomir, médecin aussitôt. Peau&#xa0;: eau et savon.</translation>
+    </message>
+    <message>
+        <source>Eyes: rinse, do not rub. Skin: cool water, then wash.</source>
+        <translation>Yeux&#xa0;: rincer, ne pas frotter. Peau&#xa0;: eau fraîche, puis laver.</translation>
+    </message>
+    <message>
+        <source>Eyes: do not rub; a splinter that stays is the doctor’s.</source>
+        <translation>Yeux&#xa0;: ne pas frotter&#xa0;; un éclat qui reste est pour le médecin.</translation>
+    </message>
+    <message>
+        <source>Wash hands and face before you eat, drink or smoke. Unwell: doctor.</source>
+        <translation>Laver mains et visage avant de manger, boire ou fumer. Malaise&#xa0;: médecin.</translation>
+    </message>
+    <message>
+        <source>Air under the skin: hospital at once, however small it looks.</source>
+        <translation>Air sous la peau&#xa0;: hôpital aussitôt, même si cela semble petit.</translation>
+    </message>
+    <message>
+        <source>Let it cure, spread thin on metal. Uncured it is hazardous waste.</source>
+        <translation>Laisser durcir, étalé mince sur du métal. Non durci, c’est un déchet dangereux.</translation>
+    </message>
+    <message>
+        <source>Never into the bin, never onto sawdust: apart, as its sheet says.</source>
+        <translation>Jamais à la poubelle ni sur de la sciure&#xa0;: à part, comme le dit sa fiche.</translation>
+    </message>
+    <message>
+        <source>Thin on metal or under water, watched till cold; never the bin.</source>
+        <translation>Mince sur métal ou sous l’eau, surveillé jusqu’à froid&#xa0;; jamais à la poubelle.</translation>
+    </message>
+    <message>
+        <source>Rags into the lidded metal can; nothing down the drain.</source>
+        <translation>Chiffons dans le bidon métallique à couvercle&#xa0;; rien à l’égout.</translation>
+    </message>
+    <message>
+        <source>In the extractor’s bag, closed; no sweeping, no blowing off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A bag of its own, as hazardous waste.</source>
+        <translation>Un sac à part, comme déchet dangereux.</translation>
+    </message>
+    <message>
+        <source>Aluminium and steel dust apart and dry: own extractors, own cans.</source>
+        <translation>Poussières d’aluminium et d’acier à part et au sec&#xa0;: aspirateurs et bidons propres.</translation>
+    </message>
+    <message>
+        <source>Nothing is left over.</source>
+        <translation>Il ne reste rien.</translation>
+    </message>
+    <message>
+        <source>A container of its own, far from every peroxide.</source>
+        <translation>Un récipient à part, loin de tout peroxyde.</translation>
+    </message>
+    <message>
+        <source>Empty cans: never pierced, never into a fire.</source>
+        <translation>Bombes vides&#xa0;: ne jamais percer, jamais au feu.</translation>
+    </message>
+    <message>
+        <source>Extraction on first.</source>
+        <translation>D’abord l’aspiration.</translation>
+    </message>
+    <message>
+        <source>No lamp, no grinder, no spark.</source>
+        <translation>Ni lampe, ni meuleuse, ni étincelle.</translation>
+    </message>
+    <message>
+        <source>Fresh air.</source>
+        <translation>Air frais.</translation>
+    </message>
+    <message>
+        <source>Peroxide and accelerator: never together.</source>
+        <translation>Peroxyde et accélérateur&#xa0;: jamais ensemble.</translation>
+    </message>
+    <message>
+        <source>Never at skin.</source>
+        <translation>Jamais vers la peau.</translation>
+    </message>
+    <message>
+        <source>What is left over gets hot.</source>
+        <translation>Ce qui reste chauffe.</translation>
+    </message>
+    <message>
+        <source>Before the first stroke, not after.</source>
+        <translation>Avant le premier coup, pas après.</translation>
+    </message>
+    <message>
+        <source>Until all of it has flashed off, in the hollows too.</source>
+        <translation>Jusqu’à ce que tout soit évaporé, dans les creux aussi.</translation>
+    </message>
+    <message>
+        <source>Extraction where there is vapour.</source>
+        <translation>Aspiration là où il y a de la vapeur.</translation>
+    </message>
+    <message>
+        <source>Not in one cup, not on one shelf: it can go off.</source>
+        <translation>Ni dans un pot ni sur une étagère&#xa0;: cela peut exploser.</translation>
+    </message>
+    <message>
+        <source>Below 30 psi (2 bar), chips guarded: 29 CFR 1910.242(b).</source>
+        <translation>Moins de 30 psi (2 bar), éclats arrêtés&#xa0;: 29 CFR 1910.242(b).</translation>
+    </message>
+    <message>
+        <source>Thin on metal, or under water; never into the bin.</source>
+        <translation>Mince sur métal, ou sous l’eau&#xa0;; jamais à la poubelle.</translation>
+    </message>
+    <message>
+        <source>Danger</source>
+        <translation>Danger</translation>
+    </message>
+    <message>
+        <source>Warning</source>
+        <translation>Attention</translation>
+    </message>
+    <message>
+        <source>exploding bomb</source>
+        <translation>bombe explosant</translation>
+    </message>
+    <message>
+        <source>flame</source>
+        <translation>flamme</translation>
+    </message>
+    <message>
+        <source>flame over circle</source>
+        <translation>flamme au-dessus d’un cercle</translation>
+    </message>
+    <message>
+        <source>gas cylinder</source>
+        <translation>bouteille à gaz</translation>
+    </message>
+    <message>
+        <source>corrosion</source>
+        <translation>corrosion</translation>
+    </message>
+    <message>
+        <source>skull and crossbones</source>
+        <translation>tête de mort sur deux tibias</translation>
+    </message>
+    <message>
+        <source>exclamation mark</source>
+        <translation>point d’exclamation</translation>
+    </message>
+    <message>
+        <source>health hazard</source>
+        <translation>danger pour la santé</translation>
+    </message>
+    <message>
+        <source>environment</source>
+        <translation>environnement</translation>
+    </message>
+</context>
+<context>
+    <name>HarmScreen</name>
+    <message>
+        <source>Hazards</source>
+        <translation>Dangers</translation>
     </message>
 </context>
 <context>
@@ -1423,6 +1777,105 @@
     <message>
         <source>The new log; a file that is there is never overwritten.</source>
         <translation>Le nouveau journal&#xa0;; un fichier existant n’est jamais écrasé.</translation>
+    </message>
+</context>
+<context>
+    <name>Instruments</name>
+    <message>
+        <source>Nothing is plugged in at %1.</source>
+        <translation>Rien n’est branché sur %1.</translation>
+    </message>
+    <message>
+        <source>Another program has %1.</source>
+        <translation>Un autre programme occupe %1.</translation>
+    </message>
+    <message>
+        <source>This account may not open %1.</source>
+        <translation>Ce compte ne peut pas ouvrir %1.</translation>
+    </message>
+    <message>
+        <source>The instrument was pulled out.</source>
+        <translation>L’instrument a été débranché.</translation>
+    </message>
+    <message>
+        <source>%1 does not open.</source>
+        <translation>%1 ne s’ouvre pas.</translation>
+    </message>
+    <message>
+        <source>Plug it in and switch it on: it is taken up by itself.</source>
+        <translation>Le brancher et l’allumer&#xa0;: il est repris tout seul.</translation>
+    </message>
+    <message>
+        <source>Close the other program: the port is taken up by itself.</source>
+        <translation>Fermer l’autre programme&#xa0;: le port est repris tout seul.</translation>
+    </message>
+    <message>
+        <source>Let the system’s keeper put this account in the group of serial ports.</source>
+        <translation>Faire ajouter ce compte au groupe des ports série par l’administrateur.</translation>
+    </message>
+    <message>
+        <source>The system says: %1.</source>
+        <translation>Le système dit&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>No instrument is set up.</source>
+        <translation>Aucun instrument n’est réglé.</translation>
+    </message>
+    <message>
+        <source>No pattern is chosen for its lines.</source>
+        <translation>Aucun modèle choisi pour ses lignes.</translation>
+    </message>
+    <message>
+        <source>The pattern cannot be used.</source>
+        <translation>Le modèle est inutilisable.</translation>
+    </message>
+    <message>
+        <source>Connected: waiting for its lines.</source>
+        <translation>Branché&#xa0;: attente de ses lignes.</translation>
+    </message>
+    <message>
+        <source>The instrument says nothing.</source>
+        <translation>L’instrument ne dit rien.</translation>
+    </message>
+    <message>
+        <source>What comes is no plain text.</source>
+        <translation>Ce qui arrive n’est pas du texte.</translation>
+    </message>
+    <message>
+        <source>What it says cannot be.</source>
+        <translation>Ce qu’il dit est impossible.</translation>
+    </message>
+    <message>
+        <source>Its line does not fit the pattern.</source>
+        <translation>Sa ligne ne suit pas le modèle.</translation>
+    </message>
+    <message>
+        <source>%1, not steady yet</source>
+        <translation>%1, pas encore stable</translation>
+    </message>
+    <message>
+        <source>%1, steady</source>
+        <translation>%1, stable</translation>
+    </message>
+    <message>
+        <source>Its lines have stopped.</source>
+        <translation>Ses lignes ont cessé.</translation>
+    </message>
+    <message>
+        <source>Choose one, or write it.</source>
+        <translation>En choisir un, ou l’écrire.</translation>
+    </message>
+    <message>
+        <source>Look at cable and switch, and set it to send by itself.</source>
+        <translation>Voir câble et interrupteur, et le régler en envoi continu.</translation>
+    </message>
+    <message>
+        <source>Try another speed or frame.</source>
+        <translation>Essayer une autre vitesse ou trame.</translation>
+    </message>
+    <message>
+        <source>Choose another pattern, or write one like the line.</source>
+        <translation>Choisir un autre modèle, ou en écrire un comme la ligne.</translation>
     </message>
 </context>
 <context>
@@ -2391,6 +2844,10 @@
     <message>
         <source>Read air, and the panel beside the filler</source>
         <translation>Mesurer l’air, et le panneau près du mastic</translation>
+    </message>
+    <message>
+        <source>Air and humidity</source>
+        <translation>Air et humidité</translation>
     </message>
 </context>
 <context>
@@ -3773,6 +4230,11 @@
         <extracomment>%1 is a bench&apos;s name, %2 a number</extracomment>
         <translation>Journal du poste %1 repris&#xa0;: %2 entrées</translation>
     </message>
+    <message>
+        <source>Bead of hardener %1 calibrated: %2, scatter %3</source>
+        <extracomment>%1 is a lot, %2 a mass per length, %3 a percentage</extracomment>
+        <translation>Cordon du durcisseur %1 étalonné&#xa0;: %2, dispersion %3</translation>
+    </message>
 </context>
 <context>
     <name>Settings</name>
@@ -3806,6 +4268,241 @@
     <message>
         <source>none yet</source>
         <translation>aucune</translation>
+    </message>
+</context>
+<context>
+    <name>Statements</name>
+    <message>
+        <source>Extremely flammable aerosol.</source>
+        <translation>Aérosol extrêmement inflammable.</translation>
+    </message>
+    <message>
+        <source>Highly flammable liquid and vapour.</source>
+        <translation>Liquide et vapeurs très inflammables.</translation>
+    </message>
+    <message>
+        <source>Flammable liquid and vapour.</source>
+        <translation>Liquide et vapeurs inflammables.</translation>
+    </message>
+    <message>
+        <source>Flammable solid.</source>
+        <translation>Matière solide inflammable.</translation>
+    </message>
+    <message>
+        <source>Pressurised container: may burst if heated.</source>
+        <translation>Récipient sous pression&#xa0;: peut éclater sous l’effet de la chaleur.</translation>
+    </message>
+    <message>
+        <source>Heating may cause a fire or explosion.</source>
+        <translation>Peut s’enflammer ou exploser sous l’effet de la chaleur.</translation>
+    </message>
+    <message>
+        <source>Heating may cause a fire.</source>
+        <translation>Peut s’enflammer sous l’effet de la chaleur.</translation>
+    </message>
+    <message>
+        <source>In contact with water releases flammable gases.</source>
+        <translation>Dégage au contact de l’eau des gaz inflammables.</translation>
+    </message>
+    <message>
+        <source>May be corrosive to metals.</source>
+        <translation>Peut être corrosif pour les métaux.</translation>
+    </message>
+    <message>
+        <source>Toxic if swallowed.</source>
+        <translation>Toxique en cas d’ingestion.</translation>
+    </message>
+    <message>
+        <source>Harmful if swallowed.</source>
+        <translation>Nocif en cas d’ingestion.</translation>
+    </message>
+    <message>
+        <source>May be fatal if swallowed and enters airways.</source>
+        <translation>Peut être mortel en cas d’ingestion et de pénétration dans les voies respiratoires.</translation>
+    </message>
+    <message>
+        <source>Harmful in contact with skin.</source>
+        <translation>Nocif par contact cutané.</translation>
+    </message>
+    <message>
+        <source>Causes severe skin burns and eye damage.</source>
+        <translation>Provoque de graves brûlures de la peau et de graves lésions des yeux.</translation>
+    </message>
+    <message>
+        <source>Causes skin irritation.</source>
+        <translation>Provoque une irritation cutanée.</translation>
+    </message>
+    <message>
+        <source>May cause an allergic skin reaction.</source>
+        <translation>Peut provoquer une allergie cutanée.</translation>
+    </message>
+    <message>
+        <source>Causes serious eye damage.</source>
+        <translation>Provoque de graves lésions des yeux.</translation>
+    </message>
+    <message>
+        <source>Causes serious eye irritation.</source>
+        <translation>Provoque une sévère irritation des yeux.</translation>
+    </message>
+    <message>
+        <source>Harmful if inhaled.</source>
+        <translation>Nocif par inhalation.</translation>
+    </message>
+    <message>
+        <source>May cause allergy or asthma symptoms or breathing difficulties if inhaled.</source>
+        <translation>Peut provoquer des symptômes allergiques ou d’asthme ou des difficultés respiratoires par inhalation.</translation>
+    </message>
+    <message>
+        <source>May cause respiratory irritation.</source>
+        <translation>Peut irriter les voies respiratoires.</translation>
+    </message>
+    <message>
+        <source>May cause drowsiness or dizziness.</source>
+        <translation>Peut provoquer somnolence ou vertiges.</translation>
+    </message>
+    <message>
+        <source>May cause cancer.</source>
+        <translation>Peut provoquer le cancer.</translation>
+    </message>
+    <message>
+        <source>Suspected of causing cancer.</source>
+        <translation>Susceptible de provoquer le cancer.</translation>
+    </message>
+    <message>
+        <source>May damage fertility or the unborn child.</source>
+        <translation>Peut nuire à la fertilité ou au fœtus.</translation>
+    </message>
+    <message>
+        <source>Suspected of damaging fertility or the unborn child.</source>
+        <translation>Susceptible de nuire à la fertilité ou au fœtus.</translation>
+    </message>
+    <message>
+        <source>Suspected of damaging the unborn child.</source>
+        <translation>Susceptible de nuire au fœtus.</translation>
+    </message>
+    <message>
+        <source>Causes damage to organs through prolonged or repeated exposure.</source>
+        <translation>Risque avéré d’effets graves pour les organes à la suite d’expositions répétées ou d’une exposition prolongée.</translation>
+    </message>
+    <message>
+        <source>May cause damage to organs through prolonged or repeated exposure.</source>
+        <translation>Risque présumé d’effets graves pour les organes à la suite d’expositions répétées ou d’une exposition prolongée.</translation>
+    </message>
+    <message>
+        <source>Very toxic to aquatic life.</source>
+        <translation>Très toxique pour les organismes aquatiques.</translation>
+    </message>
+    <message>
+        <source>Very toxic to aquatic life with long lasting effects.</source>
+        <translation>Très toxique pour les organismes aquatiques, entraîne des effets néfastes à long terme.</translation>
+    </message>
+    <message>
+        <source>Toxic to aquatic life with long lasting effects.</source>
+        <translation>Toxique pour les organismes aquatiques, entraîne des effets néfastes à long terme.</translation>
+    </message>
+    <message>
+        <source>Harmful to aquatic life with long lasting effects.</source>
+        <translation>Nocif pour les organismes aquatiques, entraîne des effets néfastes à long terme.</translation>
+    </message>
+    <message>
+        <source>Repeated exposure may cause skin dryness or cracking.</source>
+        <translation>L’exposition répétée peut provoquer dessèchement ou gerçures de la peau.</translation>
+    </message>
+    <message>
+        <source>Obtain special instructions before use.</source>
+        <translation>Se procurer les instructions spéciales avant utilisation.</translation>
+    </message>
+    <message>
+        <source>Do not handle until all safety precautions have been read and understood.</source>
+        <translation>Ne pas manipuler avant d’avoir lu et compris toutes les précautions de sécurité.</translation>
+    </message>
+    <message>
+        <source>Keep away from heat, hot surfaces, sparks, open flames and other ignition sources. No smoking.</source>
+        <translation>Tenir à l’écart de la chaleur, des surfaces chaudes, des étincelles, des flammes nues et de toute autre source d’inflammation. Ne pas fumer.</translation>
+    </message>
+    <message>
+        <source>Do not allow contact with water.</source>
+        <translation>Éviter tout contact avec l’eau.</translation>
+    </message>
+    <message>
+        <source>Keep container tightly closed.</source>
+        <translation>Maintenir le récipient fermé de manière étanche.</translation>
+    </message>
+    <message>
+        <source>Keep only in original packaging.</source>
+        <translation>Conserver uniquement dans l’emballage d’origine.</translation>
+    </message>
+    <message>
+        <source>Keep cool.</source>
+        <translation>Tenir au frais.</translation>
+    </message>
+    <message>
+        <source>Do not breathe dust/fume/gas/mist/vapours/spray.</source>
+        <translation>Ne pas respirer les poussières/fumées/gaz/brouillards/vapeurs/aérosols.</translation>
+    </message>
+    <message>
+        <source>Avoid breathing dust/fume/gas/mist/vapours/spray.</source>
+        <translation>Éviter de respirer les poussières/fumées/gaz/brouillards/vapeurs/aérosols.</translation>
+    </message>
+    <message>
+        <source>Use only outdoors or in a well-ventilated area.</source>
+        <translation>Utiliser seulement en plein air ou dans un endroit bien ventilé.</translation>
+    </message>
+    <message>
+        <source>Avoid release to the environment.</source>
+        <translation>Éviter le rejet dans l’environnement.</translation>
+    </message>
+    <message>
+        <source>Wear protective gloves/protective clothing/eye protection/face protection.</source>
+        <translation>Porter des gants de protection/des vêtements de protection/un équipement de protection des yeux/du visage.</translation>
+    </message>
+    <message>
+        <source>IF SWALLOWED: Immediately call a POISON CENTER/doctor.</source>
+        <translation>EN CAS D’INGESTION&#xa0;: Appeler immédiatement un CENTRE ANTIPOISON/un médecin.</translation>
+    </message>
+    <message>
+        <source>IF ON SKIN: Wash with plenty of water.</source>
+        <translation>EN CAS DE CONTACT AVEC LA PEAU&#xa0;: Laver abondamment à l’eau.</translation>
+    </message>
+    <message>
+        <source>IF INHALED: Remove person to fresh air and keep comfortable for breathing.</source>
+        <translation>EN CAS D’INHALATION&#xa0;: Transporter la personne à l’extérieur et la maintenir dans une position où elle peut confortablement respirer.</translation>
+    </message>
+    <message>
+        <source>IF IN EYES: Rinse cautiously with water for several minutes. Remove contact lenses, if present and easy to do. Continue rinsing.</source>
+        <translation>EN CAS DE CONTACT AVEC LES YEUX&#xa0;: Rincer avec précaution à l’eau pendant plusieurs minutes. Enlever les lentilles de contact si la victime en porte et si elles peuvent être facilement enlevées. Continuer à rincer.</translation>
+    </message>
+    <message>
+        <source>IF exposed or concerned: Get medical advice/attention.</source>
+        <translation>EN CAS d’exposition prouvée ou suspectée&#xa0;: Consulter un médecin.</translation>
+    </message>
+    <message>
+        <source>Do NOT induce vomiting.</source>
+        <translation>NE PAS faire vomir.</translation>
+    </message>
+    <message>
+        <source>If skin irritation or rash occurs: Get medical advice/attention.</source>
+        <translation>En cas d’irritation ou d’éruption cutanée&#xa0;: Consulter un médecin.</translation>
+    </message>
+    <message>
+        <source>If eye irritation persists: Get medical advice/attention.</source>
+        <translation>Si l’irritation oculaire persiste&#xa0;: Consulter un médecin.</translation>
+    </message>
+    <message>
+        <source>Store in a well-ventilated place. Keep cool.</source>
+        <translation>Stocker dans un endroit bien ventilé. Tenir au frais.</translation>
+    </message>
+    <message>
+        <source>Protect from sunlight. Do not expose to temperatures exceeding 50 °C/122 °F.</source>
+        <translation>Protéger du rayonnement solaire. Ne pas exposer à une température supérieure à 50 °C/122 °F.</translation>
+    </message>
+    <message>
+        <source>Store separately.</source>
+        <translation>Stocker séparément.</translation>
+    </message>
+    <message>
+        <source>Dispose of contents/container in accordance with local regulations.</source>
+        <translation>Éliminer le contenu/récipient conformément à la réglementation locale.</translation>
     </message>
 </context>
 <context>
@@ -5245,6 +5942,37 @@
     </message>
 </context>
 <context>
+    <name>WeighScreen</name>
+    <message>
+        <source>Planned: %1. Tare the scale before each.</source>
+        <translation>Prévu&#xa0;: %1. Tarer la balance avant chacun.</translation>
+    </message>
+    <message>
+        <source>How much was weighed of each?</source>
+        <translation>Combien pesé de chacun&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Hardener in: start</source>
+        <translation>Durcisseur mis&#xa0;: départ</translation>
+    </message>
+    <message>
+        <source>Filler</source>
+        <translation>Mastic</translation>
+    </message>
+    <message>
+        <source>Key in the filler weighed</source>
+        <translation>Saisir le mastic pesé</translation>
+    </message>
+    <message>
+        <source>Hardener</source>
+        <translation>Durcisseur</translation>
+    </message>
+    <message>
+        <source>Key in the hardener weighed</source>
+        <translation>Saisir le durcisseur pesé</translation>
+    </message>
+</context>
+<context>
     <name>Words</name>
     <message>
         <source>prepare</source>
@@ -5322,6 +6050,62 @@
     <message>
         <source>input</source>
         <translation>saisie</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::BeadTrialScreen</name>
+    <message>
+        <source>Bead of the hardener’s tube</source>
+        <translation>Cordon du tube de durcisseur</translation>
+    </message>
+    <message>
+        <source>Tell the hardener’s lot first</source>
+        <translation>Indiquer d’abord le lot de durcisseur</translation>
+    </message>
+    <message>
+        <source>A nozzle belongs to its tube. Which lot of hardener is open was not told: tell it where a batch is mixed, then calibrate.</source>
+        <translation>Une buse va avec son tube. Le lot de durcisseur ouvert n’est pas indiqué&#xa0;: l’indiquer au mélange, puis étalonner.</translation>
+    </message>
+    <message>
+        <source>What the beads come to</source>
+        <translation>Ce que donnent les cordons</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Le garder</translation>
+    </message>
+    <message>
+        <source>Nothing to keep yet</source>
+        <translation>Rien à garder encore</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3, %4</source>
+        <extracomment>%1 is a number, %2 a length, %3 a mass, %4 a mass per length: &quot;1: 100 mm, 2.31 g, 23.1 mg/mm&quot;</extracomment>
+        <translation>%1&#xa0;: %2, %3, %4</translation>
+    </message>
+    <message>
+        <source>Scatter %1, at most %2. It holds for this lot until another is opened.</source>
+        <translation>Dispersion %1, au plus %2. Vaut pour ce lot jusqu’à l’ouverture d’un autre.</translation>
+    </message>
+    <message>
+        <source>%1 of at least %2 beads are laid.</source>
+        <translation>%1 cordons posés sur %2 au moins.</translation>
+    </message>
+    <message>
+        <source>The beads scatter by %1, at most %2 is of use. Lay them again, straight and at one push.</source>
+        <translation>Les cordons varient de %1, au plus %2 est utilisable. Les reposer, droits et d’une seule poussée.</translation>
+    </message>
+    <message>
+        <source>One more bead</source>
+        <translation>Encore un cordon</translation>
+    </message>
+    <message>
+        <source>Begin anew</source>
+        <translation>Recommencer</translation>
+    </message>
+    <message>
+        <source>hold 1 s</source>
+        <translation>tenir 1&#xa0;s</translation>
     </message>
 </context>
 <context>
@@ -5779,6 +6563,62 @@
         <source>Take this figure</source>
         <translation>Garder cette valeur</translation>
     </message>
+    <message>
+        <source>%1: take over</source>
+        <translation>%1&#xa0;: reprendre</translation>
+    </message>
+    <message>
+        <source>not within what is allowed here</source>
+        <translation>hors de ce qui est admis ici</translation>
+    </message>
+    <message>
+        <source>not steady yet</source>
+        <translation>pas encore stable</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::HarmScreen</name>
+    <message>
+        <source>What can hurt here</source>
+        <translation>Ce qui peut blesser ici</translation>
+    </message>
+    <message>
+        <source>The safety data sheet, local codes and licensed practice come first.</source>
+        <translation>La fiche de données de sécurité, les règles locales et la pratique agréée passent d’abord.</translation>
+    </message>
+    <message>
+        <source>Back to the step</source>
+        <translation>Retour à l’étape</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Attention</translation>
+    </message>
+    <message>
+        <source>By the safety data sheet of %1</source>
+        <extracomment>%1 is a product as the shop calls it</extracomment>
+        <translation>D’après la fiche de données de sécurité de %1</translation>
+    </message>
+    <message>
+        <source>In general; the product’s own sheet may say more.</source>
+        <translation>En général&#xa0;; la fiche du produit peut en dire plus.</translation>
+    </message>
+    <message>
+        <source>Gloves: %1</source>
+        <translation>Gants&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Mask: %1</source>
+        <translation>Masque&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>First aid: %1</source>
+        <translation>Premiers secours&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Waste: %1</source>
+        <translation>Déchets&#xa0;: %1</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::HomeScreen</name>
@@ -5890,6 +6730,14 @@
     <message>
         <source>supervisor: hold 1 s</source>
         <translation>responsable&#xa0;: tenir 1&#xa0;s</translation>
+    </message>
+    <message>
+        <source>Calibrate its bead</source>
+        <translation>Étalonner son cordon</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>pas encore</translation>
     </message>
 </context>
 <context>
@@ -6084,6 +6932,31 @@
     <message>
         <source>Hardener bead</source>
         <translation>Cordon durcisseur</translation>
+    </message>
+    <message>
+        <source>%1 · lot? · hardener %2</source>
+        <extracomment>%1 is a product, %2 a lot of hardener; the filler&apos;s lot is asked for: a key of 29 mm</extracomment>
+        <translation>%1 · lot&#xa0;? · durcisseur %2</translation>
+    </message>
+    <message>
+        <source>Scale: %1</source>
+        <translation>Balance&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>steady: take as filler</source>
+        <translation>stable&#xa0;: mastic</translation>
+    </message>
+    <message>
+        <source>not steady yet</source>
+        <translation>pas encore stable</translation>
+    </message>
+    <message>
+        <source>Weighed?</source>
+        <translation>Pesé&#xa0;?</translation>
+    </message>
+    <message>
+        <source>nothing from the scale</source>
+        <translation>rien de la balance</translation>
     </message>
 </context>
 <context>
@@ -6516,6 +7389,15 @@
         <source>Keep it</source>
         <translation>La laisser</translation>
     </message>
+    <message>
+        <source>%1’s own: %2</source>
+        <extracomment>%1 is a person, %2 a rate: &quot;Mara’s own: 38 g/min&quot;</extracomment>
+        <translation>Celui de %1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>the last %1 batches: %2 to %3</source>
+        <translation>%1 derniers mélanges&#xa0;: %2 à %3</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::SetUpAssumptionsScreen</name>
@@ -6637,6 +7519,99 @@
     </message>
 </context>
 <context>
+    <name>strandbench::SetUpInstrumentBase</name>
+    <message>
+        <source>Scale</source>
+        <translation>Balance</translation>
+    </message>
+    <message>
+        <source>Thermo-hygrometer</source>
+        <translation>Thermo-hygromètre</translation>
+    </message>
+    <message>
+        <source>Bench set-up</source>
+        <translation>Réglages de l’établi</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpInstrumentTextScreen</name>
+    <message>
+        <source>Write the line with names in braces</source>
+        <translation>Écrire la ligne, les noms entre accolades</translation>
+    </message>
+    <message>
+        <source>Write the path of the port</source>
+        <translation>Écrire le chemin du port</translation>
+    </message>
+    <message>
+        <source>Take it</source>
+        <translation>Le prendre</translation>
+    </message>
+    <message>
+        <source>A path begins with a slash.</source>
+        <translation>Un chemin commence par une barre oblique.</translation>
+    </message>
+    <message>
+        <source>Such as /dev/ttyUSB0.</source>
+        <translation>Comme /dev/ttyUSB0.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpInstrumentsScreen</name>
+    <message>
+        <source>no line has come yet</source>
+        <translation>aucune ligne encore</translation>
+    </message>
+    <message>
+        <source>reads %1</source>
+        <translation>lit %1</translation>
+    </message>
+    <message>
+        <source>does not fit the line</source>
+        <translation>ne suit pas la ligne</translation>
+    </message>
+    <message>
+        <source>Connect the scale</source>
+        <translation>Brancher la balance</translation>
+    </message>
+    <message>
+        <source>Connect the thermo-hygrometer</source>
+        <translation>Brancher le thermo-hygromètre</translation>
+    </message>
+    <message>
+        <source>none: all is keyed in</source>
+        <translation>aucun&#xa0;: tout est saisi</translation>
+    </message>
+    <message>
+        <source>not chosen yet</source>
+        <translation>pas encore choisi</translation>
+    </message>
+    <message>
+        <source>Port</source>
+        <translation>Port</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Vitesse</translation>
+    </message>
+    <message>
+        <source>Pattern of a line</source>
+        <translation>Modèle de ligne</translation>
+    </message>
+    <message>
+        <source>Calibrate the bead</source>
+        <translation>Étalonner le cordon</translation>
+    </message>
+    <message>
+        <source>No line has come yet.</source>
+        <translation>Aucune ligne n’est encore arrivée.</translation>
+    </message>
+    <message>
+        <source>Last line: %1</source>
+        <translation>Dernière ligne&#xa0;: %1</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::SetUpNameScreen</name>
     <message>
         <source>Bench set-up</source>
@@ -6669,6 +7644,25 @@
     <message>
         <source>Write it so that the two can be told apart.</source>
         <translation>L’écrire pour distinguer les deux.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpPatternScreen</name>
+    <message>
+        <source>Which pattern fits its lines?</source>
+        <translation>Quel modèle suit ses lignes&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Write one, or change it</source>
+        <translation>En écrire un, ou le changer</translation>
+    </message>
+    <message>
+        <source>No line has come yet.</source>
+        <translation>Aucune ligne n’est encore arrivée.</translation>
+    </message>
+    <message>
+        <source>Last line: %1</source>
+        <translation>Dernière ligne&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -6720,6 +7714,25 @@
     <message>
         <source>not set yet</source>
         <translation>pas encore fixé</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpPortScreen</name>
+    <message>
+        <source>Where is it plugged in?</source>
+        <translation>Où est-il branché&#xa0;?</translation>
+    </message>
+    <message>
+        <source>None: all is keyed in</source>
+        <translation>Aucun&#xa0;: tout est saisi</translation>
+    </message>
+    <message>
+        <source>Write its path</source>
+        <translation>Écrire son chemin</translation>
+    </message>
+    <message>
+        <source>No serial port is found on this machine now.</source>
+        <translation>Aucun port série trouvé sur cette machine.</translation>
     </message>
 </context>
 <context>
@@ -6839,6 +7852,10 @@
         <source>Record</source>
         <translation>Journal</translation>
     </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Instruments</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::SetUpSoundScreen</name>
@@ -6929,6 +7946,21 @@
     <message>
         <source>Not played: the sound device opened and then failed.</source>
         <translation>Non joué&#xa0;: l’appareil s’est ouvert, puis a échoué.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpSpeedScreen</name>
+    <message>
+        <source>How fast does it send? See its manual</source>
+        <translation>À quelle vitesse envoie-t-il&#xa0;? Voir sa notice</translation>
+    </message>
+    <message>
+        <source>bit/s</source>
+        <translation>bit/s</translation>
+    </message>
+    <message>
+        <source>Frame</source>
+        <translation>Trame</translation>
     </message>
 </context>
 <context>

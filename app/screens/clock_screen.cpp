@@ -2,6 +2,7 @@
 #include "screens/clock_screen.h"
 
 #include "screens/hands_words.h"
+#include "screens/harm_screen.h"
 #include "screens/mix_screen.h"
 #include "screens/phrases.h"
 #include "screens/sign_widget.h"
@@ -165,20 +166,32 @@ void ClockScreen::buildRibbon(QBoxLayout* column)
     inside->addWidget(m_ribbon);
     auto* row = new QHBoxLayout;
     row->setSpacing(px(sizes::gap));
+    const bool upright = around().upright;
+    auto* keys = upright ? new QHBoxLayout : row; // an upright glass is too narrow for all of them beside the phases
+    keys->setSpacing(px(sizes::gap));
     row->addWidget(box, 5);
+    const HarmHere here =
+        harmHere(around(), m_repair, codeOf(m_part == Part::Spread ? Station::Spread : Station::Wait), m_run.batch);
+    if (TapButton* harm = makeHarmKey(theme(), here, m_ways, this)) {
+        harm->setTitleSize({5, 3.4});
+        harm->setLeastSize(sizes::target, sizes::target);
+        keys->addWidget(harm, 1);
+    }
     if (m_run.cureCase()) {
         const auto key = [&](const QString& name, const QString& title, const std::function<void(BatchRef)>& way) {
             auto* made = new TapButton(theme(), name, TapButton::Kind::Plain, this);
             made->setTitle(title);
             made->setTitleSize({5, 3.4});
             connect(made, &TapButton::clicked, this, [this, way] { way(m_run.batch); });
-            row->addWidget(made, 1);
+            keys->addWidget(made, 1);
         };
         if (m_run.howSure() && !m_run.sands)
             key(u"read_while_curing"_s, tr("Read again"), m_ways.readWhileCuring);
         key(u"curve_key"_s, tr("Curve"), m_ways.curve);
     }
     column->addLayout(row, 2);
+    if (upright)
+        column->addLayout(keys, 1);
 }
 
 void ClockScreen::tick()

@@ -5,6 +5,7 @@
 #include "pictures/puddle_picture.h"
 #include "screens/bead_trial.h"
 #include "screens/caution_list.h"
+#include "screens/harm_screen.h"
 #include "screens/hands_words.h"
 #include "screens/in_hand.h"
 #include "screens/instrument_words.h"
@@ -142,19 +143,24 @@ QLayout* MixScreen::keys()
         first->addWidget(beadKey(), 7);
     keys->addLayout(first, 1);
     m_waysOut = waysOut();
-    auto* inFull = new TapButton(theme(), u"cautions_in_full"_s, TapButton::Kind::Quiet, this);
+    m_more = new QWidget(this);
+    auto* more = new QHBoxLayout(m_more);
+    more->setContentsMargins(0, 0, 0, 0);
+    more->setSpacing(px(sizes::gap));
+    auto* inFull = new TapButton(theme(), u"cautions_in_full"_s, TapButton::Kind::Quiet, m_more);
     inFull->setTitle(tr("Why these cautions?"));
     inFull->setTitleSize({4.6, 3.4});
     inFull->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     connect(inFull, &TapButton::clicked, this, [this] { m_pages->setCurrentIndex(1); });
-    auto* more = new QWidget(this);
-    auto* second = new QHBoxLayout(more);
-    second->setContentsMargins(0, 0, 0, 0);
-    second->setSpacing(px(sizes::gap));
-    second->addWidget(inFull, 1);
+    more->addWidget(inFull, 1);
     if (m_forecast && m_batch.sheet)
-        second->addWidget(weighKey(), 1);
-    m_more = more;
+        more->addWidget(weighKey(), 1);
+    if (TapButton* harm =
+            makeHarmKey(theme(), harmHere(around(), m_repair, codeOf(Station::Mix), m_batch.ref), m_ways, m_more)) {
+        harm->setTitleSize({4.6, 3.4});
+        harm->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+        more->addWidget(harm, 1);
+    }
     keys->addWidget(m_waysOut, 1);
     keys->addWidget(m_more, 1);
     return keys;

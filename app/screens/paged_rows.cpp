@@ -83,6 +83,8 @@ void PagedRows::setRows(std::vector<MakeRow> rows)
 
 int PagedRows::perPage() const
 {
+    if (m_rowHeight == wholePages)
+        return 1;
     const int gap = m_around.theme.px(sizes::gap);
     return std::max(1, (m_box->height() + gap) / (m_around.theme.px(m_rowHeight) + gap));
 }
@@ -108,10 +110,12 @@ void PagedRows::showPage()
     const std::size_t from = std::size_t(m_page) * std::size_t(m_shownPerPage);
     for (std::size_t i = from; i < std::min(m_rows.size(), from + std::size_t(m_shownPerPage)); ++i) {
         QWidget* row = m_rows[i](m_column);
-        row->setFixedHeight(m_around.theme.px(m_rowHeight));
-        column->addWidget(row);
+        if (m_rowHeight != wholePages)
+            row->setFixedHeight(m_around.theme.px(m_rowHeight));
+        column->addWidget(row, m_rowHeight == wholePages ? 1 : 0);
     }
-    column->addStretch(1);
+    if (m_rowHeight != wholePages)
+        column->addStretch(1);
     m_column->show();
     m_keys->setVisible(pages() > 1);
     m_earlier->setEnabled(m_page > 0);

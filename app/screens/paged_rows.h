@@ -12,7 +12,8 @@ class PagedRows final : public QWidget {
     Q_OBJECT
 public:
     using MakeRow = std::function<QWidget*(QWidget* parent)>;
-    /// rowHeightMm: of every row.
+    static constexpr double wholePages = 0;
+    /// rowHeightMm: of every row; wholePages: each row fills a page.
     PagedRows(const Surroundings& around, double rowHeightMm, QWidget* parent);
     void setRows(std::vector<MakeRow> rows); ///< shows the first page
     [[nodiscard]] int pages() const;

@@ -27,6 +27,10 @@ TapButton* makeSideKey(const Theme& theme, const SideKey& key, QWidget* parent)
     made->setTitle(key.title);
     made->setSecondLine(key.second);
     made->setSign(key.sign);
+    if (key.picture)
+        made->setPicture(key.picture);
+    if (!key.spoken.isEmpty())
+        made->setAccessibleDescription(key.spoken);
     made->setLeastSize(keyWidth, sizes::target);
     QObject::connect(made, &TapButton::clicked, made, key.tapped);
     return made;

@@ -14,6 +14,8 @@ struct SideKey {
     QString second;
     Pictogram sign = Pictogram::None;
     std::function<void()> tapped;
+    TapButton::Picture picture = {}; ///< in the sign's place
+    QString spoken = {};             ///< what the picture shows, for those who hear the screen
 };
 
 /// At least 34 x 20 mm.

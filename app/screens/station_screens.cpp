@@ -6,6 +6,7 @@
 #include "screens/assess.h"
 #include "screens/choice_screen.h"
 #include "screens/clock_screen.h"
+#include "screens/harm_screen.h"
 #include "screens/measure_screens.h"
 #include "screens/message_screen.h"
 #include "screens/mix_screen.h"
@@ -71,8 +72,11 @@ Screen* stepScreen(const Surroundings& around, const Repair& repair, Stage stage
     spec.context = contextOf(repair, around.words) + u" · "_s + phrases::stepOf(index + 1, static_cast<int>(all));
     spec.stepCode = code;
     spec.looking = looking;
+    if (const auto key = harmKey(harmHere(around, repair, code, std::nullopt), ways))
+        spec.side.push_back(*key);
     if (const auto moment = photoOfStep(code))
-        spec.side = photoKey(around, repair, *moment, ways);
+        if (const auto key = photoKey(around, repair, *moment, ways))
+            spec.side.push_back(*key);
     auto screen = std::make_shared<StepScreen*>(nullptr);
     spec.done = [screen, stage, index, code] { Q_EMIT(*screen)->acts({StepDone{stage, index, code}}); };
     *screen = new StepScreen(around, repair, std::move(spec), parent);
@@ -139,6 +143,8 @@ Screen* sandScreen(const Surroundings& around, const Repair& repair, BatchRef ba
                                     : Says::tr("Coarser paper only inside the filled area. Then dust off.");
     spec.cautions = around.words.cautionsAt(Station::Sand);
     spec.wayOn = Says::tr("Sanded and dusted off");
+    if (const auto key = harmKey(harmHere(around, repair, codeOf(Station::Sand), batch), ways))
+        spec.keys.push_back(*key);
     const bool lastFill = !batch.finishing && batch.index + 1 == static_cast<int>(repair.plan->batches.size());
     if (const auto key = photoKey(around, repair, PhotoMoment::Filled, ways); key && lastFill)
         spec.keys.push_back(*key);
@@ -151,7 +157,7 @@ bool hasDam(const Repair& repair)
     return std::ranges::any_of(repair.plan->prep, [](const Step& each) { return each.code == u"dam"_s; });
 }
 
-Screen* turnScreen(const Surroundings& around, const Repair& repair, QWidget* parent)
+Screen* turnScreen(const Surroundings& around, const Repair& repair, const Ways& ways, QWidget* parent)
 {
     MessageScreen::Spec spec;
     spec.name = u"screen_turn"_s;
@@ -168,6 +174,8 @@ Screen* turnScreen(const Surroundings& around, const Repair& repair, QWidget* pa
     spec.text = Says::tr("The other face is filled the same way.");
     spec.cautions = around.words.cautionsAt(Station::Turn);
     spec.wayOn = Says::tr("Turned and clean");
+    if (const auto key = harmKey(harmHere(around, repair, codeOf(Station::Turn), std::nullopt), ways))
+        spec.keys.push_back(*key);
     return actScreen(around, std::move(spec), Turned{}, parent);
 }
 
@@ -245,7 +253,7 @@ Screen* screenOf(const Surroundings& around, const Repair& repair, const Ways& w
     case Station::Sand:
         return sandScreen(around, repair, *next.batch, ways, parent);
     case Station::Turn:
-        return turnScreen(around, repair, parent);
+        return turnScreen(around, repair, ways, parent);
     case Station::HandOver:
         if (next.index < static_cast<int>(handOverTests().size()))
             return stepScreen(around, repair, Stage::HandOver, next.index, false, ways, parent);

@@ -36,15 +36,20 @@ StepScreen::StepScreen(const Surroundings& around, const Repair& repair, Spec sp
         column->setContentsMargins(px(3), px(1.5), px(3), px(1.5));
         column->addWidget(cautionList(spec.text.cautions, theme(), side), 1);
         aside->addWidget(side, 2);
-    } else if (spec.side) {
+    } else if (!spec.side.empty()) {
         aside->addStretch(1);
     }
-    if (spec.side)
-        aside->addWidget(makeSideKey(theme(), *spec.side, this), around.upright ? 1 : 0);
+    if (!spec.side.empty()) {
+        auto* keys = new QBoxLayout(around.upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+        keys->setSpacing(px(sizes::gap));
+        for (const SideKey& each : spec.side)
+            keys->addWidget(makeSideKey(theme(), each, this), 1);
+        aside->addLayout(keys, around.upright ? 1 : 0);
+    }
     if (aside->isEmpty())
         delete aside;
     else
-        content()->addLayout(aside, spec.side ? 3 : 2);
+        content()->addLayout(aside, spec.side.empty() ? 2 : spec.text.cautions.size() > 1 ? 4 : 3);
     answers()->setWayOn(spec.looking ? QCoreApplication::translate("StepScreen", "To the present step")
                                      : spec.text.wayOn);
     connect(answers(), &AnswerBar::wayOnTapped, this, [this, looking = spec.looking, done = spec.done] {

@@ -17,7 +17,7 @@ public:
         QString stepCode;     ///< picks the picture
         bool looking = false; ///< done before, only looked at
         std::function<void()> done;
-        std::optional<SideKey> side = std::nullopt; ///< a photo that belongs to this step
+        std::vector<SideKey> side = {}; ///< what can hurt here; a photo that belongs to this step
     };
     StepScreen(const Surroundings& around, const Repair& repair, Spec spec, QWidget* parent = nullptr);
 

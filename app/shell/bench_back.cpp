@@ -14,6 +14,7 @@ void BenchWindow::back()
     case Place::Why:
     case Place::HowToTell:
     case Place::Ask:
+    case Place::Harm:
     case Place::Photos:
     case Place::Notes:
     case Place::Bead:

@@ -2,6 +2,7 @@
 // What is recorded beside the steps, and what comes in beside the glass: photos, notes, parking, scans.
 #include "screens/ask_screen.h"
 #include "screens/camera_screen.h"
+#include "screens/harm_screen.h"
 #include "screens/note_screens.h"
 #include "screens/photo_screens.h"
 #include "screens/scan_text.h"
@@ -33,6 +34,8 @@ Screen* BenchWindow::makeBeside(const Repair& repair)
             this);
     case Place::ParkTo:
         return parkToScreen(*m_around, repair, m_parkReason, this);
+    case Place::Harm:
+        return new HarmScreen(*m_around, repair, harmHere(*m_around, repair, m_look), this);
     case Place::PhotoPick:
         return makePhotoPick(repair);
     case Place::PhotoFolder:

@@ -289,6 +289,7 @@ Ways BenchWindow::ways()
     };
     ways.photos = [this] { place(Place::Photos); };
     ways.photo = [this](PhotoMoment moment) { choosePhoto(moment, Place::Repair); };
+    ways.harm = [this] { place(Place::Harm); };
     ways.notes = [this] { place(Place::Notes); };
     ways.lots = [this](BatchRef) { place(Place::Lots); };
     ways.whichLot = [this](const QString& lot) {

@@ -122,6 +122,7 @@ private:
         Ask,
         ParkWhy,
         ParkTo,
+        Harm,
         Photos,
         PhotoPick,
         PhotoFolder,

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/sheets.h"
 
+#include "exchange/sheet_hazards.h"
 #include "exchange/strict_json.h"
 #include "substrate/decision.h"
 
@@ -27,6 +28,7 @@ public:
         limits();
         cureLaw();
         cells();
+        readSheetHazards(m_root, m_sheet);
         m_root.finish();
         return std::move(m_sheet);
     }

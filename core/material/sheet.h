@@ -2,6 +2,7 @@
 // A product sheet: what a data sheet says of one filler, as numbers with units.
 #pragma once
 
+#include "material/hazards.h"
 #include "quantity/codes.h"
 #include "quantity/quantity.h"
 
@@ -110,9 +111,11 @@ struct ProductSheet {
     int monthsOpened = 0;
     bool namesZinc = false; ///< the sheet names galvanised steel
     CureLaw cure;
-    std::map<QString, SheetCell> cells; ///< by column code of the decision table
-    QByteArray source;                  ///< the bytes it was read from: what is hashed and stored
-    QByteArray hash;                    ///< SHA-256 of source
+    std::map<QString, SheetCell> cells;          ///< by column code of the decision table
+    std::optional<SheetHazards> hazards;         ///< of the filler, by its safety data sheet
+    std::optional<SheetHazards> hardenerHazards; ///< of the hardener that belongs to it
+    QByteArray source;                           ///< the bytes it was read from: what is hashed and stored
+    QByteArray hash;                             ///< SHA-256 of source
 };
 
 } // namespace strandbench

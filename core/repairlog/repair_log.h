@@ -95,8 +95,8 @@ public:
     [[nodiscard]] Logged<std::vector<Event>> beadCalibrations() const;
     /// What LotBook and SpreadBook are made from, of all repairs and lots, from a local day on: by bench, oldest first.
     [[nodiscard]] Logged<std::vector<Event>> eventsOfLots(const QString& fromLocalDay) const;
-    /// What StockBook is made from, of this bench: its acts of stock from a local day on, and the batches and pats since
-    /// the first lot among them that has not ended came in. Oldest first.
+    /// What StockBook is made from, of this bench: its acts of stock from a local day on, and the batches and pats
+    /// since the first lot among them that has not ended came in. Oldest first.
     [[nodiscard]] Logged<std::vector<Event>> eventsOfStock(const QString& fromLocalDay) const;
     /// The jumps of this bench's clocks from a local day on, oldest first.
     [[nodiscard]] Logged<std::vector<Event>> clockJumps(const QString& fromLocalDay) const;

@@ -13,7 +13,8 @@ TOP = {
 OWN = {"CMakeUserPresets.json"}  # a person's own, ignored by git
 CORE = {
     "quantity", "material", "substrate", "geometry", "air", "mix", "cure", "learning", "plan", "clock", "roles",
-    "repair", "exchange", "repairlog", "review", "practice", "instrument", "stock", "CMakeLists.txt", "warnings.cmake",
+    "repair", "exchange", "repairlog", "review", "practice", "instrument", "stock", "harm",
+    "CMakeLists.txt", "warnings.cmake",
 }
 
 

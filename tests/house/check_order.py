@@ -8,8 +8,8 @@ import house
 # A folder may include itself and what stands before it. The linker holds this for functions; this check
 # holds it for what is only in headers.
 CORE = [
-    "quantity", "material", "air", "instrument", "substrate", "geometry", "mix", "cure", "learning", "plan", "clock",
-    "stock", "roles", "repair", "review", "exchange", "repairlog", "practice",
+    "quantity", "material", "harm", "air", "instrument", "substrate", "geometry", "mix", "cure", "learning", "plan",
+    "clock", "stock", "roles", "repair", "review", "exchange", "repairlog", "practice",
 ]
 APP = ["theme", "words", "pictures", "touch", "sound", "bench", "camera", "gear", "report",
        "screens", "shell", "headless"]
