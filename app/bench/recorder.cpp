@@ -38,6 +38,10 @@ Logged<BenchBook> bookOf(const RepairLog& log, const QString& lotsFromDay)
     if (!ofLots)
         return tl::unexpected(ofLots.error());
     book.ofLots = std::move(*ofLots);
+    auto sheets = log.sheets();
+    if (!sheets)
+        return tl::unexpected(sheets.error());
+    book.sheets = std::move(*sheets);
     auto jumps = log.clockJumps(lotsFromDay);
     const auto written = log.lastWritten();
     const auto head = log.head();

@@ -25,6 +25,7 @@ struct BenchBook {
     std::vector<std::vector<Event>> repairs; ///< the events of each that is open
     std::vector<Event> ofLots;               ///< what its lots are known by
     std::vector<Event> clockJumps;           ///< of its own clocks
+    SheetBook sheets;                        ///< the shop's own products
     std::optional<Instant> lastWritten;      ///< its newest event
     qint64 lastSeq = 0;
 };

@@ -5,6 +5,7 @@
 #include "screens/set_up_assumptions.h"
 #include "screens/set_up_people.h"
 #include "screens/set_up_record.h"
+#include "screens/set_up_sheets.h"
 #include "screens/set_up_sound.h"
 #include "theme/sizes.h"
 
@@ -27,6 +28,8 @@ SetUpGroup after(SetUpGroup group)
     case SetUpGroup::Record:
         return SetUpGroup::Assumptions;
     case SetUpGroup::Assumptions:
+        return SetUpGroup::Sheets;
+    case SetUpGroup::Sheets:
         break;
     }
     return SetUpGroup::Bench;
@@ -45,6 +48,8 @@ QString nameOf(SetUpGroup group)
         return SetUpScreen::tr("Record");
     case SetUpGroup::Assumptions:
         return SetUpScreen::tr("Assumptions");
+    case SetUpGroup::Sheets:
+        return SetUpScreen::tr("Product sheets");
     }
     return SetUpScreen::tr("Bench");
 }
@@ -146,6 +151,8 @@ SetUpScreen* makeSetUpScreen(const Surroundings& around, const SetUpPlace& place
         if (const AssumptionEntry* entry = findAssumption(place.detail))
             return new SetUpAssumptionScreen(around, place, *entry, parent);
         return new SetUpAssumptionsScreen(around, place, parent);
+    case SetUpGroup::Sheets:
+        return new SetUpSheetsScreen(around, place, parent);
     case SetUpGroup::Bench:
         break;
     }

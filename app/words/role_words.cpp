@@ -116,6 +116,11 @@ QString benchEventText(const Payload& payload, const Words& words)
         //: %1 is a bench's name, %2 a number
         return say(QT_TRANSLATE_NOOP("Roles", "Log of bench %1 brought in: %2 entries"),
                    {merged->bench.left(8), QString::number(merged->added)});
+    if (const auto* kept = std::get_if<SheetKept>(&payload))
+        //: %1 is the sheet's id
+        return say(QT_TRANSLATE_NOOP("Roles", "Product sheet kept: %1"), {kept->sheetId});
+    if (const auto* aside = std::get_if<SheetLaidAside>(&payload))
+        return say(QT_TRANSLATE_NOOP("Roles", "Product sheet laid aside: %1"), {aside->sheetId});
     if (const auto* set = std::get_if<PinSet>(&payload))
         return set->atTheMachine ? say(QT_TRANSLATE_NOOP("Roles", "Supervisor’s PIN set at the machine"))
                                  : say(QT_TRANSLATE_NOOP("Roles", "Supervisor’s PIN set"));

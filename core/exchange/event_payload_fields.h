@@ -118,6 +118,7 @@ template <class Io, Is<HardenerIn> V> void fields(Io& io, V& v)
     io.maybePart(u"cure_case"_s, v.cureCase);
     io.maybeText(u"hardener_lot"_s, v.hardenerLot);
     io.maybePart(u"how_sure"_s, v.howSure);
+    io.maybeHash(u"sheet_sha256"_s, v.sheetHash);
 }
 
 template <class Io, Is<PredictedAgain> V> void fields(Io& io, V& v)
@@ -141,6 +142,7 @@ template <class Io, Is<PatMixed> V> void fields(Io& io, V& v)
     io.duration(u"gel_ms"_s, v.gel);
     io.duration(u"early_ms"_s, v.early);
     io.duration(u"late_ms"_s, v.late);
+    io.maybeHash(u"sheet_sha256"_s, v.sheetHash);
 }
 
 template <class Io, Is<PatGelled> V> void fields(Io& io, V& v)
@@ -235,6 +237,14 @@ template <class Io, Is<LogMerged> V> void fields(Io& io, V& v)
     io.wide(u"count"_s, v.count);
     io.hash(u"head"_s, v.head);
 }
+
+template <class Io, Is<SheetKept> V> void fields(Io& io, V& v)
+{
+    io.text(u"sheet_id"_s, v.sheetId);
+    io.hash(u"sha256"_s, v.hash);
+}
+
+template <class Io, Is<SheetLaidAside> V> void fields(Io& io, V& v) { io.text(u"sheet_id"_s, v.sheetId); }
 
 /// What happened is the kind itself: an empty object.
 template <class Io, class V>

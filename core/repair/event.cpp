@@ -9,12 +9,13 @@ namespace strandbench {
 namespace {
 
 /// In the order of the alternatives of Payload. The codes are stored: never change one.
-constexpr std::array<const char*, 30> kinds{
+constexpr std::array<const char*, 32> kinds{
     "taken_in",     "answered",       "plan_accepted", "step_done",      "reading_taken", "hardener_in",
     "edges_clear",  "gelled",         "sands",         "sanded",         "turned",        "parked",
     "assess_again", "taken_up_again", "handed_over",   "photo_taken",    "noted",         "predicted_again",
     "pat_mixed",    "pat_gelled",     "lot_forgotten", "alarm_answered", "overridden",    "signed_off",
     "corrected",    "clock_jumped",   "act_refused",   "pin_set",        "log_restored",  "log_merged",
+    "sheet_kept",   "sheet_laid_aside",
 };
 static_assert(kinds.size() == std::variant_size_v<Payload>);
 
@@ -29,7 +30,9 @@ int kindVersionOf(const Payload& payload)
     if (std::holds_alternative<PlanAccepted>(payload))
         return 4; // since its assessment holds the stops that were overridden
     if (std::holds_alternative<HardenerIn>(payload))
-        return 4;
+        return 5; // since it names its sheet's version
+    if (std::holds_alternative<PatMixed>(payload))
+        return 2; // likewise
     // 2 since it says what it waits for. Every other kind is in its first layout.
     return std::holds_alternative<Parked>(payload) ? 2 : 1;
 }
@@ -41,7 +44,9 @@ Subject subjectOf(const Payload& payload)
         return Subject::Lot;
     const bool ofTheBench = std::holds_alternative<ClockJumped>(payload) ||
                             std::holds_alternative<ActRefused>(payload) || std::holds_alternative<PinSet>(payload) ||
-                            std::holds_alternative<LogRestored>(payload) || std::holds_alternative<LogMerged>(payload);
+                            std::holds_alternative<LogRestored>(payload) || std::holds_alternative<LogMerged>(payload) ||
+                            std::holds_alternative<SheetKept>(payload) ||
+                            std::holds_alternative<SheetLaidAside>(payload);
     return ofTheBench ? Subject::Bench : Subject::Repair;
 }
 
@@ -63,7 +68,18 @@ std::optional<SupervisorAct> supervisorActOf(const Payload& payload)
         return SupervisorAct::Forget;
     if (std::holds_alternative<LogRestored>(payload))
         return SupervisorAct::Restore;
+    if (std::holds_alternative<SheetKept>(payload) || std::holds_alternative<SheetLaidAside>(payload))
+        return SupervisorAct::Sheets;
     return std::holds_alternative<PinSet>(payload) ? std::optional(SupervisorAct::ChangePin) : std::nullopt;
+}
+
+std::optional<QByteArray> bytesNamedBy(const Payload& payload)
+{
+    if (const auto* photo = std::get_if<PhotoTaken>(&payload))
+        return photo->hash;
+    if (const auto* kept = std::get_if<SheetKept>(&payload))
+        return kept->hash;
+    return std::nullopt;
 }
 
 const std::vector<QString>& overrideReasons()
