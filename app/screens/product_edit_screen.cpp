@@ -45,7 +45,7 @@ QString asName(const QString& typed)
 } // namespace
 
 ProductEditScreen::ProductEditScreen(const Surroundings& around, Spec spec, QWidget* parent)
-    : Screen(around, u"screen_product_edit"_s, parent), m_spec(std::move(spec)), m_say(around.words)
+    : Screen(around, u"screen_set_up_product_edit"_s, parent), m_spec(std::move(spec)), m_say(around.words)
 {
     buildFrame({}, {});
     answers()->stop()->hide();

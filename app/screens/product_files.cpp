@@ -30,7 +30,7 @@ class ProductFaultsScreen final : public Screen {
 public:
     ProductFaultsScreen(const Surroundings& around, const QString& path, const Faults& faults,
                         const std::function<void()>& done, QWidget* parent)
-        : Screen(around, u"screen_product_faults"_s, parent)
+        : Screen(around, u"screen_set_up_product_faults"_s, parent)
     {
         buildFrame(QFileInfo(path).fileName(), Says::tr("This file is no sheet that can be used"));
         answers()->stop()->hide();
@@ -52,7 +52,7 @@ public:
 } // namespace
 
 ProductPickScreen::ProductPickScreen(const Surroundings& around, const QString& folder, QWidget* parent)
-    : Screen(around, u"screen_product_pick"_s, parent)
+    : Screen(around, u"screen_set_up_product_pick"_s, parent)
 {
     buildFrame(QDir::toNativeSeparators(folder), Says::tr("Which product sheet is to be read?"));
     const QFileInfoList files = QDir(folder).entryInfoList({u"*.json"_s, u"*.csv"_s}, QDir::Files, QDir::Time);

@@ -113,7 +113,7 @@ void ProductOutlook::showFigures(const ProductSheet& sheet, const CureAnswer<She
 
 ProductPageScreen::ProductPageScreen(const Surroundings& around, const QString& sheetId, const QString& told,
                                      QWidget* parent)
-    : Screen(around, u"screen_product_page"_s, parent)
+    : Screen(around, u"screen_set_up_product_page"_s, parent)
 {
     const ProductSheet* sheet = around.bench.planning().catalogue.byId(sheetId);
     buildFrame(tr("Product sheets") + u" · "_s + SheetWords::sheetName(*sheet),

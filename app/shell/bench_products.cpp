@@ -62,7 +62,7 @@ Screen* BenchWindow::makeProducts()
         return makeProductPage();
     case Place::ProductKind: {
         ChoiceScreen::Spec spec;
-        spec.name = u"screen_product_kind"_s;
+        spec.name = u"screen_set_up_product_kind"_s;
         spec.context = tr("Product sheets");
         spec.sentence = tr("What kind of filler is it?");
         for (const QString& code : allCodes<FillerClass>()) {

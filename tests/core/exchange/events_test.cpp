@@ -124,8 +124,8 @@ TEST(EventPayloads, OfAnOlderLayoutAreRead)
     EXPECT_FALSE(std::get<HardenerIn>(*older).cureCase);
     EXPECT_TRUE(std::get<HardenerIn>(*older).hardenerLot.isEmpty());
     EXPECT_FALSE(std::get<HardenerIn>(*older).howSure);
-    EXPECT_EQ(kindVersionOf(*older), 4);
-    EXPECT_THAT(faultsOf(decodePayload(u"hardener_in"_s, 5, "{}")), ElementsAre("version|5|NotOneOf|1,2,3,4"));
+    EXPECT_EQ(kindVersionOf(*older), 5);
+    EXPECT_THAT(faultsOf(decodePayload(u"hardener_in"_s, 6, "{}")), ElementsAre("version|6|NotOneOf|1,2,3,4,5"));
 }
 
 struct Refused {

@@ -169,10 +169,10 @@ std::vector<Payload> samplePayloads()
         StepDone{Stage::HandOver, 3, u"nail_and_paper"_s},
         ReadingTaken{reading},
         HardenerIn{batch, mg(58'420), ug(1'168'400), u"demo_mixed_strand"_s, u"L7"_s, times, sampleCureCase(), u"H3"_s,
-                   sampleHowSure()},
+                   sampleHowSure(), QByteArray(32, '\x5d')},
         PredictedAgain{batch, reading, times, sampleHowSure(), sampleReadAgain()},
         PatMixed{u"demo_mixed_strand"_s, u"H3"_s, u"L7"_s, mg(20'000), ug(400'000), mk(294'401), ms(301'125),
-                 ms(290'000), ms(251'500), ms(340'001)},
+                 ms(290'000), ms(251'500), ms(340'001), QByteArray(32, '\x5e')},
         PatGelled{u"demo_mixed_strand"_s, u"H3"_s},
         LotForgotten{u"demo_mixed_strand"_s, u"H3"_s, u"told_wrong"_s},
         EdgesClear{batch},
@@ -197,6 +197,8 @@ std::vector<Payload> samplePayloads()
         ActRefused{SupervisorAct::ChangePin, ActRefusal::MustWait},
         PinSet{true},
         LogRestored{9'007'199'254'740'993, QByteArray(32, '\x5b'), 17, true},
+        SheetKept{u"shop_long"_s, QByteArray(32, '\x5f')},
+        SheetLaidAside{u"shop_long"_s},
         LogMerged{u"1f3a2b4c-0000-4000-8000-000000000001"_s, 12, 480, QByteArray(32, '\x5c')},
     };
 }

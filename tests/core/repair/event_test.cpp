@@ -44,6 +44,8 @@ const std::vector<std::pair<Payload, QString>>& everyKind()
         {PinSet{}, u"pin_set"_s},
         {LogRestored{}, u"log_restored"_s},
         {LogMerged{}, u"log_merged"_s},
+        {SheetKept{}, u"sheet_kept"_s},
+        {SheetLaidAside{}, u"sheet_laid_aside"_s},
     };
     return all;
 }
@@ -53,7 +55,8 @@ TEST(EventKind, HasItsStoredCodeAndVersion)
     QSet<QString> codes;
     for (const auto& [payload, code] : everyKind()) {
         EXPECT_EQ(kindOf(payload), code) << qPrintable(code);
-        static const std::map<QString, int> changed{{u"plan_accepted"_s, 4}, {u"hardener_in"_s, 4}, {u"parked"_s, 2}};
+        static const std::map<QString, int> changed{
+            {u"plan_accepted"_s, 4}, {u"hardener_in"_s, 5}, {u"pat_mixed"_s, 2}, {u"parked"_s, 2}};
         EXPECT_EQ(kindVersionOf(payload), changed.contains(code) ? changed.at(code) : 1) << qPrintable(code);
         codes << code;
     }
