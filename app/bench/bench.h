@@ -164,7 +164,8 @@ private:
     CureEngine m_engine;
     SheetBook m_sheets;
     /// The parts' sheets with the shop's own, and the parts' planning with these, the bench's own assumptions and an
-    /// engine that goes by them; the newest last. Earlier ones stay: what computes beside the glass may still read them.
+    /// engine that goes by them; the newest last. Earlier ones stay, since what computes beside the glass may still
+    /// read them.
     std::deque<Catalogue> m_catalogues;
     std::deque<PlanningSet> m_plannings;
     std::map<QUuid, Repair> m_repairs;

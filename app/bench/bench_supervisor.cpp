@@ -33,8 +33,7 @@ void Bench::submitAsSupervisor(const QUuid& subject, const QString& person, cons
             return refuseAct(*act, person, opened.error(), done);
         EventDraft draft{subject, person, payload, m_parts.clock.now(), blobsFor(payload)};
         draft.blobs.insert(draft.blobs.end(), kept.begin(), kept.end());
-        write(draft,
-              [done](const std::optional<LogFailure>& failure) { done(std::nullopt, failure); });
+        write(draft, [done](const std::optional<LogFailure>& failure) { done(std::nullopt, failure); });
     };
     m_pinWorker.ask([door = m_parts.door, pin, finish]() -> Worker::Show {
         return [finish, opened = door->open(pin)] { finish(opened); };

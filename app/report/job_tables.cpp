@@ -115,7 +115,8 @@ void JobTables::batches()
     for (const BatchRecord& each : m_record.batches) {
         const auto lot = [](const QString& of) { return of.isEmpty() ? tr("not told") : of; };
         rows.push_back({batchName(each.batch) + u", "_s + layerName(each.lift, each.face),
-                        sheetName(each.mixed.sheetId, each.mixed.sheetHash), lot(each.mixed.lot), lot(each.mixed.hardenerLot),
+                        sheetName(each.mixed.sheetId, each.mixed.sheetHash), lot(each.mixed.lot),
+                        lot(each.mixed.hardenerLot),
                         m_words.mass(each.planned.filler) + u" + "_s + m_words.hardener(each.planned.hardener),
                         m_words.mass(each.mixed.filler) + u" + "_s + m_words.hardener(each.mixed.hardener),
                         m_words.percent(each.hardenerShare), told(each.hardenerIn)});

@@ -129,8 +129,9 @@ std::vector<LotScreen::Tile> LotScreen::products()
     for (const ProductSheet& each : around().bench.planning().catalogue.sheets()) {
         if (each.fillerClass != filler)
             continue;
-        all.push_back({u"product_"_s + each.id, SheetWords::sheetName(each), each.id == planned ? tr("planned with") : QString(),
-                       inHand.sheet && inHand.sheet->id == each.id, [this, id = each.id] { use(id); }});
+        all.push_back({u"product_"_s + each.id, SheetWords::sheetName(each),
+                       each.id == planned ? tr("planned with") : QString(), inHand.sheet && inHand.sheet->id == each.id,
+                       [this, id = each.id] { use(id); }});
     }
     return all;
 }

@@ -20,9 +20,9 @@ class ProductEditScreen final : public Screen {
 public:
     struct Spec {
         SheetDraft draft;
-        bool isNew = true;      ///< its id follows from its name
-        QSet<QString> taken;    ///< ids that it may not have then
-        bool atTheEnd = false;  ///< begins with what the engine makes of it
+        bool isNew = true;     ///< its id follows from its name
+        QSet<QString> taken;   ///< ids that it may not have then
+        bool atTheEnd = false; ///< begins with what the engine makes of it
     };
     ProductEditScreen(const Surroundings& around, Spec spec, QWidget* parent = nullptr);
 

@@ -57,8 +57,8 @@ ProductPickScreen::ProductPickScreen(const Surroundings& around, const QString& 
     buildFrame(QDir::toNativeSeparators(folder), Says::tr("Which product sheet is to be read?"));
     const QFileInfoList files = QDir(folder).entryInfoList({u"*.json"_s, u"*.csv"_s}, QDir::Files, QDir::Time);
     if (files.empty()) {
-        content()->addWidget(
-            label(u"product_pick_none"_s, TextRole::Body, Says::tr("There is no JSON and no CSV file in this folder.")));
+        content()->addWidget(label(u"product_pick_none"_s, TextRole::Body,
+                                   Says::tr("There is no JSON and no CSV file in this folder.")));
     } else {
         auto* rows = new PagedRows(around, sizes::denseTarget, this);
         std::vector<PagedRows::MakeRow> all;
@@ -86,8 +86,8 @@ Checked<ProductSheet> readSheetFile(const QString& path)
     if (!file.open(QIODevice::ReadOnly))
         return tl::unexpected(Faults{{u"file"_s, QFileInfo(path).fileName(), FaultKind::NotReadable, {}}});
     if (file.size() > longestSheetFile)
-        return tl::unexpected(Faults{
-            {u"file"_s, QString::number(file.size()), FaultKind::TooLong, {QString::number(longestSheetFile)}}});
+        return tl::unexpected(
+            Faults{{u"file"_s, QString::number(file.size()), FaultKind::TooLong, {QString::number(longestSheetFile)}}});
     const QByteArray bytes = file.read(longestSheetFile + 1);
     return path.endsWith(u".csv"_s, Qt::CaseInsensitive) ? readSheetCsv(bytes) : readSheet(bytes);
 }

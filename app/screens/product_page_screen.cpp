@@ -103,9 +103,10 @@ void ProductOutlook::showFigures(const ProductSheet& sheet, const CureAnswer<She
         put(3, u"lift"_s, beyond ? tr("%1 or more").arg(lift) : lift);
         grid->setRowStretch(++row, 1);
     }
-    const QString note = tr("Reckoned on the sheet’s own test pieces, its peak below %1. The sheet allows %2 in one go; "
-                            "the lower of the two holds.")
-                             .arg(words.temperature(sheet.peakLimit), words.fineLength(sheet.greatestLift));
+    const QString note =
+        tr("Reckoned on the sheet’s own test pieces, its peak below %1. The sheet allows %2 in one go; "
+           "the lower of the two holds.")
+            .arg(words.temperature(sheet.peakLimit), words.fineLength(sheet.greatestLift));
     grid->addWidget(cell(u"outlook_note"_s, TextRole::Small, note, Role::MutedInk), row + 1, 0, 1, 4);
     grid->setRowStretch(row + 1, 2);
     m_inside->show();
@@ -147,8 +148,9 @@ QString ProductPageScreen::versionsText(const QString& sheetId) const
     QStringList lines;
     for (std::size_t i = 0; i < std::min(versions.size(), versionsShown); ++i)
         //: a version of a sheet: %1 when, %2 who
-        lines << tr("%1 by %2").arg(momentText(versions[i].at.utcMs, words()),
-                                    versions[i].person.isEmpty() ? tr("nobody told") : versions[i].person);
+        lines << tr("%1 by %2")
+                     .arg(momentText(versions[i].at.utcMs, words()),
+                          versions[i].person.isEmpty() ? tr("nobody told") : versions[i].person);
     if (versions.size() > versionsShown)
         lines << tr("and %n earlier", nullptr, static_cast<int>(versions.size() - versionsShown));
     return lines.join(u'\n');

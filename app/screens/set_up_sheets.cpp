@@ -83,8 +83,8 @@ TapButton* SetUpSheetsScreen::tile(const ProductSheet& sheet)
         second << tr("%n version(s)", nullptr, versions);
     if (versions > 0 && !book.inUse(sheet.id))
         second << tr("laid aside");
-    TapButton* made = key(u"sheet_"_s + sheet.id, versions > 0 && !book.inUse(sheet.id) ? TapButton::Kind::Quiet
-                                                                                       : TapButton::Kind::Plain,
+    TapButton* made = key(u"sheet_"_s + sheet.id,
+                          versions > 0 && !book.inUse(sheet.id) ? TapButton::Kind::Quiet : TapButton::Kind::Plain,
                           sheet.name, second.join(u" · "_s));
     made->setTitleSize(nameSize);
     made->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);

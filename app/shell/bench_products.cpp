@@ -176,14 +176,14 @@ void BenchWindow::exportProduct(const QString& folder)
     const ProductSheet* sheet = m_parts.bench.planning().catalogue.byId(m_products.id);
     const QDir dir(folder);
     const QString stem = dir.filePath(asFileName(sheet->id));
-    const auto write = [&](const QString& ending, const QByteArray& bytes) {
-        return writeNew(stem + ending, bytes);
-    };
-    const auto written = write(u".json"_s, sheet->source).and_then([&] { return write(u".csv"_s, sheetToCsv(*sheet)); });
+    const auto write = [&](const QString& ending, const QByteArray& bytes) { return writeNew(stem + ending, bytes); };
+    const auto written =
+        write(u".json"_s, sheet->source).and_then([&] { return write(u".csv"_s, sheetToCsv(*sheet)); });
     //: %1 is a folder, %2 a file's name without its ending
-    m_products.told = written ? tr("Written into %1: %2 as JSON and CSV.")
-                                    .arg(QDir::toNativeSeparators(folder), asFileName(sheet->id))
-                              : tr("Not written: %1").arg(written.error());
+    m_products.told =
+        written
+            ? tr("Written into %1: %2 as JSON and CSV.").arg(QDir::toNativeSeparators(folder), asFileName(sheet->id))
+            : tr("Not written: %1").arg(written.error());
     place(Place::Product);
 }
 

@@ -261,8 +261,8 @@ private:
     struct InProducts {
         QString id; ///< of the sheet whose page is shown
         SheetDraft draft;
-        QByteArray file;     ///< that the draft was read from, while nothing of it was changed
-        bool isNew = true;   ///< its id follows from its name
+        QByteArray file;       ///< that the draft was read from, while nothing of it was changed
+        bool isNew = true;     ///< its id follows from its name
         bool atTheEnd = false; ///< of the editor: what the engine makes of it
         Place from = Place::SetUp;
         bool exporting = false;

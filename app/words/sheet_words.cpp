@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "words/sheet_words.h"
 
+#include "exchange/sheets.h"
 #include "words/faults.h"
 #include "words/table.h"
 
@@ -91,9 +92,8 @@ const Customary* customaryOf(const SheetField& field, UnitSystem system)
 {
     if (system == UnitSystem::Metric)
         return nullptr;
-    const auto* found = std::find_if(std::begin(customary), std::end(customary), [&](const Customary& each) {
-        return field.unit == QString::fromUtf8(each.from);
-    });
+    const auto* found = std::find_if(std::begin(customary), std::end(customary),
+                                     [&](const Customary& each) { return field.unit == QString::fromUtf8(each.from); });
     return found == std::end(customary) ? nullptr : found;
 }
 
@@ -192,8 +192,9 @@ QString SheetWords::fault(const Fault& fault) const
         return words::faultLine(shown, name(fault.field));
     if (fault.kind == FaultKind::OutOfRange) {
         shown.value = turned(*field, fault.value);
-        shown.allowed = {plain(*field, fault.allowed.value(0).toDouble()).replace(u'.', m_words.locale().decimalPoint()),
-                         turned(*field, fault.allowed.value(1))};
+        shown.allowed = {
+            plain(*field, fault.allowed.value(0).toDouble()).replace(u'.', m_words.locale().decimalPoint()),
+            turned(*field, fault.allowed.value(1))};
     } else if (fault.kind == FaultKind::Missing) {
         shown.allowed = {};
     } else if (fault.kind == FaultKind::Conflicts) {
@@ -206,10 +207,10 @@ QString SheetWords::fault(const Fault& fault) const
 
 QString SheetWords::sheetName(const ProductSheet& sheet)
 {
-    const QString mark = words::inLanguage(context, QT_TRANSLATE_NOOP("ProductSheets", "demo sheet"));
-    return !sheet.demo || sheet.name.contains(u"demo sheet"_s, Qt::CaseInsensitive) || sheet.name.contains(mark)
-               ? sheet.name
-               : sheet.name + u" ("_s + mark + u')';
+    // The names of the sheets that the program carries say it themselves.
+    if (!sheet.demo || demoCatalogue().byId(sheet.id))
+        return sheet.name;
+    return sheet.name + u" ("_s + words::inLanguage(context, QT_TRANSLATE_NOOP("ProductSheets", "demo sheet")) + u')';
 }
 
 } // namespace strandbench

@@ -132,7 +132,9 @@ private:
     void wrong()
     {
         if (m_faults.empty())
-            m_faults.push_back({u"line %1"_s.arg(m_line), m_text.mid(m_at, 20), FaultKind::NotReadable,
+            m_faults.push_back({u"line %1"_s.arg(m_line),
+                                m_text.mid(m_at, 20),
+                                FaultKind::NotReadable,
                                 {u"density_g_per_ml,1.45,g/ml"_s}});
         m_at = m_text.size();
     }
@@ -151,7 +153,9 @@ QJsonValue valueOf(const SheetField& field, const QString& text, Faults& faults)
     const QJsonValue value = asJson(text.trimmed());
     const bool fits = field.kind == SheetFieldKind::Flag ? value.isBool() : value.isDouble();
     if (!fits)
-        faults.push_back({field.path, text, FaultKind::WrongKind,
+        faults.push_back({field.path,
+                          text,
+                          FaultKind::WrongKind,
                           {field.kind == SheetFieldKind::Flag ? u"true or false"_s : u"number"_s}});
     return value;
 }

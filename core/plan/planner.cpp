@@ -162,8 +162,8 @@ RepairPlan headOf(const Decision& decision, const Job& job)
 const ProductSheet* sheetThen(const RepairPlan& before, const Lift& lift, const Catalogue& catalogue)
 {
     const bool own = !lift.sheetId.isEmpty();
-    if (const ProductSheet* then = catalogue.version(own ? lift.sheetId : before.sheetId,
-                                                     own ? lift.sheetHash : before.sheetHash))
+    if (const ProductSheet* then =
+            catalogue.version(own ? lift.sheetId : before.sheetId, own ? lift.sheetHash : before.sheetHash))
         return then;
     return catalogue.byClass(lift.filler);
 }

@@ -9,9 +9,9 @@ namespace strandbench {
 
 struct SheetOutlook {
     struct At {
-        Temperature temperature;       ///< of filler, test piece and air
-        std::optional<Duration> gel;   ///< of the puddle on the board; empty when it does not gel within a day
-        std::optional<Duration> sand;  ///< of the layer on steel; likewise
+        Temperature temperature;        ///< of filler, test piece and air
+        std::optional<Duration> gel;    ///< of the puddle on the board; empty when it does not gel within a day
+        std::optional<Duration> sand;   ///< of the layer on steel; likewise
         std::optional<Length> greatest; ///< lift on that steel, whose peak stays below the sheet's; empty: none does
         bool operator==(const At&) const = default;
     };

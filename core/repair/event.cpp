@@ -10,11 +10,11 @@ namespace {
 
 /// In the order of the alternatives of Payload. The codes are stored: never change one.
 constexpr std::array<const char*, 32> kinds{
-    "taken_in",     "answered",       "plan_accepted", "step_done",      "reading_taken", "hardener_in",
-    "edges_clear",  "gelled",         "sands",         "sanded",         "turned",        "parked",
-    "assess_again", "taken_up_again", "handed_over",   "photo_taken",    "noted",         "predicted_again",
-    "pat_mixed",    "pat_gelled",     "lot_forgotten", "alarm_answered", "overridden",    "signed_off",
-    "corrected",    "clock_jumped",   "act_refused",   "pin_set",        "log_restored",  "log_merged",
+    "taken_in",     "answered",         "plan_accepted", "step_done",      "reading_taken", "hardener_in",
+    "edges_clear",  "gelled",           "sands",         "sanded",         "turned",        "parked",
+    "assess_again", "taken_up_again",   "handed_over",   "photo_taken",    "noted",         "predicted_again",
+    "pat_mixed",    "pat_gelled",       "lot_forgotten", "alarm_answered", "overridden",    "signed_off",
+    "corrected",    "clock_jumped",     "act_refused",   "pin_set",        "log_restored",  "log_merged",
     "sheet_kept",   "sheet_laid_aside",
 };
 static_assert(kinds.size() == std::variant_size_v<Payload>);
@@ -44,8 +44,8 @@ Subject subjectOf(const Payload& payload)
         return Subject::Lot;
     const bool ofTheBench = std::holds_alternative<ClockJumped>(payload) ||
                             std::holds_alternative<ActRefused>(payload) || std::holds_alternative<PinSet>(payload) ||
-                            std::holds_alternative<LogRestored>(payload) || std::holds_alternative<LogMerged>(payload) ||
-                            std::holds_alternative<SheetKept>(payload) ||
+                            std::holds_alternative<LogRestored>(payload) ||
+                            std::holds_alternative<LogMerged>(payload) || std::holds_alternative<SheetKept>(payload) ||
                             std::holds_alternative<SheetLaidAside>(payload);
     return ofTheBench ? Subject::Bench : Subject::Repair;
 }

@@ -280,10 +280,11 @@ struct SheetLaidAside {
     bool operator==(const SheetLaidAside&) const = default;
 }; // sheet_laid_aside
 
-using Payload = std::variant<TakenIn, Answered, PlanAccepted, StepDone, ReadingTaken, HardenerIn, EdgesClear, Gelled,
-                             Sands, Sanded, Turned, Parked, AssessAgain, TakenUpAgain, HandedOver, PhotoTaken, Noted,
-                             PredictedAgain, PatMixed, PatGelled, LotForgotten, AlarmAnswered, Overridden, SignedOff,
-                             Corrected, ClockJumped, ActRefused, PinSet, LogRestored, LogMerged, SheetKept, SheetLaidAside>;
+using Payload =
+    std::variant<TakenIn, Answered, PlanAccepted, StepDone, ReadingTaken, HardenerIn, EdgesClear, Gelled, Sands, Sanded,
+                 Turned, Parked, AssessAgain, TakenUpAgain, HandedOver, PhotoTaken, Noted, PredictedAgain, PatMixed,
+                 PatGelled, LotForgotten, AlarmAnswered, Overridden, SignedOff, Corrected, ClockJumped, ActRefused,
+                 PinSet, LogRestored, LogMerged, SheetKept, SheetLaidAside>;
 
 /// The code of a payload's kind, and the version of its layout that this program writes.
 [[nodiscard]] QString kindOf(const Payload& payload);

@@ -97,7 +97,7 @@ protected:
         ASSERT_EQ(m_bench->window().screen()->objectName(), u"screen_set_up_product_page"_s);
         tapAndCheck(u"export_sheet"_s);
         tap(u"answer_way_on"_s);
-        settleAndCheck(); // what was written
+        settleAndCheck();              // what was written
         tapAndCheck(u"answer_back"_s); // the list with one of the shop's own
         tapAndCheck(u"sheet_demo_finish_fine"_s);
     }
@@ -110,8 +110,7 @@ protected:
     void pick(const QString& name)
     {
         for (int i = 0; i < 4; ++i) {
-            const auto* row =
-                qobject_cast<TapButton*>(m_bench->thumb().find(u"file_%1"_s.arg(i)));
+            const auto* row = qobject_cast<TapButton*>(m_bench->thumb().find(u"file_%1"_s.arg(i)));
             if (row && row->title() == name)
                 return tap(u"file_%1"_s.arg(i));
         }

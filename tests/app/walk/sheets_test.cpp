@@ -21,7 +21,8 @@ Assessment hole()
 {
     Assessment a;
     a.substrate = Substrate::Smc;
-    a.damage = Damage{DamageKind::Hole, millimetres(60), millimetres(40), millimetres(3.5), millimetres(3.5), 4, {}, {}};
+    a.damage =
+        Damage{DamageKind::Hole, millimetres(60), millimetres(40), millimetres(3.5), millimetres(3.5), 4, {}, {}};
     a.rearAccess = true;
     a.surface = SurfaceState::Bare;
     a.zone = Zone::Cosmetic;

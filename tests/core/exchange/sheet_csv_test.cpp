@@ -76,11 +76,9 @@ TEST(SheetCsv, FaultsNameTheFieldOrTheLine)
                 Contains("density_g_per_ml|1,45|WrongKind|number"));
     EXPECT_THAT(faults("density_g_per_ml,1.45,g/ml", "density_g_per_ml,0.1,g/ml"),
                 ElementsAre("density_g_per_ml|0.1|OutOfRange|0.3,4,g/ml"));
-    EXPECT_THAT(faults("density_g_per_ml,1.45,g/ml\r\n", ""),
-                ElementsAre("density_g_per_ml||Missing|number,g/ml"));
+    EXPECT_THAT(faults("density_g_per_ml,1.45,g/ml\r\n", ""), ElementsAre("density_g_per_ml||Missing|number,g/ml"));
     EXPECT_THAT(faults("names_zinc,true", "names_zinc,yes"), Contains("names_zinc|yes|WrongKind|true or false"));
-    EXPECT_THAT(faults("names_zinc,true,", "colour,red,"),
-                Contains(StartsWith("colour|red|UnknownKey")));
+    EXPECT_THAT(faults("names_zinc,true,", "colour,red,"), Contains(StartsWith("colour|red|UnknownKey")));
     EXPECT_THAT(faults("names_zinc,true,", "density_g_per_ml,1.5,g/ml"),
                 Contains("density_g_per_ml|1.5|Conflicts|density_g_per_ml,1.45"));
     EXPECT_THAT(faults("names_zinc,true,", "names_zinc,true"), Contains(StartsWith("line ")));
@@ -89,15 +87,16 @@ TEST(SheetCsv, FaultsNameTheFieldOrTheLine)
     EXPECT_THAT(faults("Mixed strand (demo sheet)", "\"Mixed strand"), ElementsAre(StartsWith("line 3|")));
     EXPECT_THAT(faults("Mixed strand", "Mixed\xff strand"), ElementsAre(StartsWith("file||NotReadable|UTF-8")));
     EXPECT_THAT(faultsOf(readSheetCsv({})), ElementsAre(StartsWith("line 1||NotReadable")));
-    EXPECT_THAT(faultsOf(readSheetCsv(QByteArray(longestSheetFile + 1, 'x'))), ElementsAre(StartsWith("file|65537|TooLong")));
+    EXPECT_THAT(faultsOf(readSheetCsv(QByteArray(longestSheetFile + 1, 'x'))),
+                ElementsAre(StartsWith("file|65537|TooLong")));
 }
 
 TEST(SheetCsv, HoldsASheetsOwnCells)
 {
     SheetDraft draft = SheetDraft::of(mixed());
     for (const QString& reason : {u"tried, it \"peels\""_s, u"12"_s, u"true"_s, u"[1]"_s, u"a\r\nb"_s}) {
-        draft.setRest({{u"cells"_s, QJsonObject{{u"smc"_s, QJsonObject{{u"suitability"_s, u"no"_s},
-                                                                       {u"reason"_s, reason}}}}}});
+        draft.setRest(
+            {{u"cells"_s, QJsonObject{{u"smc"_s, QJsonObject{{u"suitability"_s, u"no"_s}, {u"reason"_s, reason}}}}}});
         const auto sheet = draft.sheet();
         ASSERT_TRUE(sheet) << faultsOf(sheet).front();
         const auto read = readSheetCsv(sheetToCsv(*sheet));

@@ -69,11 +69,11 @@ TEST(SheetDraft, EachNumberFaultsAtItsOwnField)
     for (const SheetField& field : sheetFields()) {
         if (field.kind != SheetFieldKind::Number && field.kind != SheetFieldKind::Whole)
             continue;
-        SheetDraft draft = SheetDraft::of(belongs(field, mixed().fillerClass)
-                                              ? mixed()
-                                              : *demoCatalogue().byClass(FillerClass::FinishFine));
+        SheetDraft draft = SheetDraft::of(
+            belongs(field, mixed().fillerClass) ? mixed() : *demoCatalogue().byClass(FillerClass::FinishFine));
         draft.set(field.path, 1e12);
-        EXPECT_THAT(faultsOf(draft.sheet()), Contains(StartsWith(field.path.toStdString() + "|1000000000000|OutOfRange")))
+        EXPECT_THAT(faultsOf(draft.sheet()),
+                    Contains(StartsWith(field.path.toStdString() + "|1000000000000|OutOfRange")))
             << field.path.toStdString();
         draft.set(field.path, QJsonValue::Undefined);
         const bool missing = !draft.sheet().has_value();

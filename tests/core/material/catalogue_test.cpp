@@ -53,11 +53,10 @@ ProductSheet versionOf(const QString& id, FillerClass filler, const QByteArray& 
 
 const Catalogue& twoVersions()
 {
-    static const Catalogue catalogue({versionOf(u"a"_s, FillerClass::ShortStrand, "new"),
-                                      versionOf(u"b"_s, FillerClass::ShortStrand, "only")},
-                                     {versionOf(u"a"_s, FillerClass::ShortStrand, "old"),
-                                      versionOf(u"gone"_s, FillerClass::LongStrand, "first"),
-                                      versionOf(u"gone"_s, FillerClass::LongStrand, "last")});
+    static const Catalogue catalogue(
+        {versionOf(u"a"_s, FillerClass::ShortStrand, "new"), versionOf(u"b"_s, FillerClass::ShortStrand, "only")},
+        {versionOf(u"a"_s, FillerClass::ShortStrand, "old"), versionOf(u"gone"_s, FillerClass::LongStrand, "first"),
+         versionOf(u"gone"_s, FillerClass::LongStrand, "last")});
     return catalogue;
 }
 

@@ -9,7 +9,8 @@
 namespace strandbench {
 namespace {
 
-// Invariant: the law was calibrated on these test pieces, so that at the sheet's own temperature they come out as stated.
+// Invariant: the law was calibrated on these test pieces, so that at the sheet's own temperature they come out as
+// stated.
 TEST(SheetOutlook, AtItsOwnTemperatureASheetIsTakenAtItsWord)
 {
     const CureEngine engine;

@@ -53,8 +53,8 @@ TEST(SheetVersions, APlanMadeAnewTakesTheNewestAndARepairGoesOnWithItsOwn)
         const RepairPlan first = planned(now, engine);
         EXPECT_NE(first.sheetHash, before.sheetHash);
         EXPECT_GT(first.fillerTotal, before.fillerTotal) << "the new sheet is denser";
-        const RepairPlan again = replanRepair(
-            test::sampleHole(), {builtInTable(), now, builtInSteps(), {}, engine}, before, PlanProgress{});
+        const RepairPlan again =
+            replanRepair(test::sampleHole(), {builtInTable(), now, builtInSteps(), {}, engine}, before, PlanProgress{});
         EXPECT_EQ(again, before);
     }
 }

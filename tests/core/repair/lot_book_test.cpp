@@ -141,7 +141,8 @@ TEST(LotBook, ANewVersionOfTheSheetBeginsAnewAndTheOlderKeepsWhatItLearnt)
     EXPECT_EQ(learnt.batches, 4);
     EXPECT_GT(learnt.rate.mean.value(), 0.1) << "they gelled at 200 s of 300";
     EXPECT_EQ(told.book.beliefOf(newer, lot.hardenerLot), (LotBelief{priorOf(newer), 0, 0}));
-    EXPECT_EQ(told.book.beliefOf(newer, u"another lot"_s), (LotBelief{priorOf(newer), 0, 0})) << "no other lot's either";
+    EXPECT_EQ(told.book.beliefOf(newer, u"another lot"_s), (LotBelief{priorOf(newer), 0, 0}))
+        << "no other lot's either";
     mix(9000, "older"); // of a repair that goes on with it
     EXPECT_EQ(told.book.beliefOf(newer, lot.hardenerLot).batches, 0);
     EXPECT_EQ(told.book.beliefOf(older, lot.hardenerLot).batches, 5);
@@ -156,7 +157,7 @@ TEST(LotBook, ATestPatTeachesTheVersionItWasMixedBy)
     Told told;
     ProductSheet newer = mixedSheet();
     newer.hash = "newer";
-    PatMixed pat{lot.sheetId, lot.hardenerLot, {}, grams(29),  grams(0.58), celsius(20),
+    PatMixed pat{lot.sheetId, lot.hardenerLot, {},         grams(29),  grams(0.58), celsius(20),
                  minutes(5),  minutes(5),      minutes(4), minutes(6), "older"};
     told.ofLot(0, pat);
     told.ofLot(200, PatGelled{lot.sheetId, lot.hardenerLot});

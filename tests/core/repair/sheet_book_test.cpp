@@ -24,8 +24,8 @@ ProductSheet sheetOf(const QString& id, const QByteArray& hash, bool demo = fals
 
 const Catalogue& carried()
 {
-    static const Catalogue demo({sheetOf(u"demo_mixed"_s, "demo", true),
-                                 sheetOf(u"demo_smooth"_s, "demo", true, FillerClass::FinishSmooth)});
+    static const Catalogue demo(
+        {sheetOf(u"demo_mixed"_s, "demo", true), sheetOf(u"demo_smooth"_s, "demo", true, FillerClass::FinishSmooth)});
     return demo;
 }
 

@@ -82,7 +82,8 @@ TEST_F(KeptSheets, WhatIsNoSheetOfThatNameIsNotKept)
     const QString demo = u"demo_mixed_strand"_s;
     EXPECT_TRUE(why(keeping(shopSheet(1.4, demo), 10, demo)).contains(u"demo sheet"));
     EXPECT_TRUE(why(draft(benchSubject(), SheetLaidAside{u"shop_mixed"_s}, 10)).contains(u"not in use"));
-    EXPECT_TRUE(why(draft(QUuid::createUuid(), SheetKept{u"shop_mixed"_s, hashOf("x")}, 10)).contains(u"not of the bench"));
+    EXPECT_TRUE(
+        why(draft(QUuid::createUuid(), SheetKept{u"shop_mixed"_s, hashOf("x")}, 10)).contains(u"not of the bench"));
     EXPECT_EQ(log->head()->count, 0);
 }
 
@@ -95,11 +96,12 @@ TEST_F(KeptSheets, BytesThatAreMissingOrOthersAreFound)
     }
     ASSERT_EQ(breaks(), QString());
     const QByteArray first = hashOf(shopSheet(1.4)).toHex();
-    const QByteArray trigger = "CREATE TRIGGER event_blob_no_delete BEFORE DELETE ON event_blob\n"
-                               "            BEGIN SELECT RAISE(ABORT, 'links to blobs are never deleted'); END;";
     ASSERT_EQ(test::Referee(path()).run("DROP TRIGGER event_blob_no_delete; DROP TRIGGER blob_no_delete;"
-                                        "DELETE FROM event_blob WHERE hash = x'" + first + "';"
-                                        "DELETE FROM blob WHERE hash = x'" + first + "';"),
+                                        "DELETE FROM event_blob WHERE hash = x'" +
+                                        first +
+                                        "';"
+                                        "DELETE FROM blob WHERE hash = x'" +
+                                        first + "';"),
               "");
     EXPECT_FALSE(breaks().isEmpty());
     const QString saved = folder() + u"/saved.sqlite"_s;
