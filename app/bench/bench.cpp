@@ -2,9 +2,11 @@
 #include "bench/bench.h"
 
 #include "exchange/events.h"
+#include "exchange/sheets.h"
 #include "repair/run_clock.h"
 
 #include <algorithm>
+#include <set>
 
 using namespace Qt::StringLiterals;
 
@@ -26,8 +28,8 @@ Bench::Bench(Parts parts, QObject* parent)
       m_parts(std::move(parts)),
       m_book{m_parts.planning.assumptions, {}},
       m_engine(m_parts.planning.engine.with(m_book.now)),
-      m_catalogue(m_parts.planning.catalogue),
-      m_planning{m_parts.planning.table, m_catalogue, m_parts.planning.steps, m_book.now, m_engine},
+      m_catalogues{m_parts.planning.catalogue},
+      m_plannings{{m_parts.planning.table, m_catalogues.back(), m_parts.planning.steps, m_book.now, m_engine}},
       m_watch(m_parts.clock),
       m_pinWorker(m_parts.computing)
 {
@@ -37,6 +39,7 @@ Bench::Bench(Parts parts, QObject* parent)
 
 std::optional<Fault> Bench::load(const BenchBook& book)
 {
+    m_sheets = book.sheets;
     for (const Event& each : book.ofLots) {
         m_lots.add(each);
         m_spread.add(each);
@@ -45,8 +48,7 @@ std::optional<Fault> Bench::load(const BenchBook& book)
         m_beads.add(each);
     for (const Event& each : book.ofStock)
         m_stock.add(each);
-    applyRates();
-    applyBead();
+    planWithSheets();
     for (const std::vector<Event>& events : book.repairs) {
         const Checked<Repair> folded = foldRepair(events);
         if (!folded)
@@ -101,29 +103,23 @@ std::vector<RunningMix> Bench::runningMixes() const
 void Bench::setAssumptions(const AssumptionBook& book)
 {
     m_book = book;
-    m_planning.assumptions = book.now;
+    m_plannings.back().assumptions = book.now;
     m_engine = m_engine.with(book.now);
 }
 
 void Bench::setHardenerLot(const QString& lot)
 {
     m_hardenerLot = lot;
-    applyRates();
-    applyBead();
-}
-
-void Bench::applyBead()
-{
-    const std::optional<DatedBead> calibrated = bead();
-    m_catalogue.setBead(calibrated ? std::optional(calibrated->bead.mean) : std::nullopt, m_parts.planning.catalogue);
+    planWithSheets();
 }
 
 void Bench::applyRates()
 {
     CureRates rates;
-    for (const ProductSheet& each : m_planning.catalogue.sheets())
-        if (const LogRate rate = beliefOf(each).rate.mean; rate != LogRate())
-            rates[each.id] = rate;
+    for (const auto& sheets : {planning().catalogue.sheets(), planning().catalogue.others()})
+        for (const ProductSheet& each : sheets)
+            if (const LogRate rate = beliefOf(each).rate.mean; rate != LogRate())
+                rates[versionOf(each)] = rate;
     m_engine = m_engine.with(rates);
 }
 
@@ -139,32 +135,29 @@ const AssumptionBook& Bench::changeAssumptions(const Assumptions& next)
     return m_book;
 }
 
-RepairPlan Bench::plan(const Assessment& assessment) const { return planRepair(assessment, m_planning); }
+RepairPlan Bench::plan(const Assessment& assessment) const { return planRepair(assessment, planning()); }
 
 RepairPlan Bench::plan(const Repair& repair) const
 {
-    return repair.plan ? replanRepair(repair.assessment, m_planning, *repair.plan, planProgressOf(repair))
+    return repair.plan ? replanRepair(repair.assessment, planning(), *repair.plan, planProgressOf(repair))
                        : plan(repair.assessment);
 }
 
 std::vector<QByteArray> Bench::blobsFor(const Payload& payload) const
 {
+    const Catalogue& catalogue = planning().catalogue;
     if (const auto* mixed = std::get_if<HardenerIn>(&payload)) {
-        const ProductSheet* sheet = m_planning.catalogue.byId(mixed->sheetId); // it may not be the plan's
+        const ProductSheet* sheet = catalogue.version(mixed->sheetId, mixed->sheetHash); // it may not be the plan's
         return sheet ? std::vector<QByteArray>{sheet->source} : std::vector<QByteArray>{};
     }
     const auto* accepted = std::get_if<PlanAccepted>(&payload);
     if (!accepted)
         return {};
-    std::vector<QByteArray> blobs{m_planning.table.source(), m_planning.steps.source};
-    QStringList sheets{accepted->plan.sheetId, accepted->plan.finishSheetId};
-    for (const Lift& each : accepted->plan.lifts)
-        sheets << each.sheetId;
-    sheets.removeDuplicates();
-    for (const QString& id : sheets)
-        if (const ProductSheet* sheet = m_planning.catalogue.byId(id))
-            blobs.push_back(sheet->source);
-    return blobs;
+    std::set<QByteArray> blobs{planning().table.source(), planning().steps.source};
+    for (const SheetVersion& each : versionsIn(accepted->plan))
+        if (const ProductSheet* sheet = catalogue.version(each.id, each.hash))
+            blobs.insert(sheet->source);
+    return {blobs.begin(), blobs.end()};
 }
 
 void Bench::blob(const QByteArray& hash, std::function<void(const Logged<QByteArray>&)> then) const
@@ -197,6 +190,7 @@ void Bench::write(const EventDraft& draft, Done done)
     }
     m_parts.recorder.append(draft, [this, draft, done = std::move(done)](const Logged<Event>& written) {
         if (written) {
+            noteSheet(*written, draft.blobs);
             fold(*written);
             keepRefusal(std::nullopt);
             return done(std::nullopt);
@@ -244,11 +238,51 @@ void Bench::noteLot(const Event& event)
     m_spread.add(event);
     m_beads.add(event);
     if (std::holds_alternative<BeadCalibrated>(event.payload))
-        applyBead(); // no screen that computes tells such either
+        planWithSheets(); // no screen that computes tells such either
     // Rates change by what was told of a lot alone; no screen that computes tells such.
     if (std::holds_alternative<Gelled>(event.payload) || std::holds_alternative<Sands>(event.payload) ||
         isOfALot(event.payload))
         applyRates();
+}
+
+void Bench::noteSheet(const Event& event, const std::vector<QByteArray>& bytes)
+{
+    if (std::holds_alternative<SheetLaidAside>(event.payload)) {
+        m_sheets.add(event);
+        return planWithSheets();
+    }
+    const auto* kept = std::get_if<SheetKept>(&event.payload);
+    if (!kept)
+        return;
+    for (const QByteArray& each : bytes)
+        if (const auto sheet = readSheet(each); sheet && versionOf(*sheet) == SheetVersion{kept->sheetId, kept->hash}) {
+            m_sheets.add(event, &*sheet);
+            return planWithSheets();
+        }
+}
+
+void Bench::fetchSheet(const Event& event)
+{
+    const auto* kept = std::get_if<SheetKept>(&event.payload);
+    if (!kept)
+        return noteSheet(event, {});
+    blob(kept->hash, [this, event](const Logged<QByteArray>& bytes) {
+        if (!bytes)
+            return;
+        noteSheet(event, {*bytes});
+        Q_EMIT changed();
+    });
+}
+
+void Bench::planWithSheets()
+{
+    const Catalogue own = m_sheets.catalogue(m_parts.planning.catalogue);
+    m_catalogues.push_back(own);
+    if (const auto calibrated = bead())
+        m_catalogues.back().setBead(calibrated->bead.mean, own);
+    const PlanningSet& before = planning();
+    m_plannings.push_back({before.table, m_catalogues.back(), before.steps, before.assumptions, m_engine});
+    applyRates();
 }
 
 void Bench::keepRefusal(std::optional<LogTrouble> why)

@@ -76,8 +76,10 @@ public:
     [[nodiscard]] RepairPlan plan(const Assessment& assessment) const;
     /// The plan of a repair's answers: its first, or what takes the place of the one it has.
     [[nodiscard]] RepairPlan plan(const Repair& repair) const;
-    [[nodiscard]] const PlanningSet& planning() const { return m_planning; }
-    [[nodiscard]] const Assumptions& assumptions() const { return m_planning.assumptions; }
+    [[nodiscard]] const PlanningSet& planning() const { return m_plannings.back(); }
+    [[nodiscard]] const Assumptions& assumptions() const { return planning().assumptions; }
+    /// The product sheets of the shop's own, in all their versions.
+    [[nodiscard]] const SheetBook& sheets() const { return m_sheets; }
     /// Those that a batch goes by: of the moment when its hardener went in.
     [[nodiscard]] const Assumptions& assumptionsOf(const BatchRun& run) const { return m_book.at(run.hardenerIn); }
     /// What the bench's file holds; called before the first screen.
@@ -120,7 +122,7 @@ public:
     /// Writes a supervisor's act once the PIN has opened the door; what is refused is written too. submit() lets no
     /// such act pass.
     void submitAsSupervisor(const QUuid& subject, const QString& person, const Payload& payload, const QString& pin,
-                            Supervised done);
+                            Supervised done, const std::vector<QByteArray>& kept = {});
     /// Sets a new PIN once the old one has opened the door; where none is set yet, nothing is asked for.
     void changePin(const QString& person, const QString& old, const QString& next, Supervised done);
     [[nodiscard]] const PinDoor* door() const { return m_parts.door; }
@@ -164,15 +166,22 @@ private:
     void retry();
     void noteReading(const Event& event);
     void noteLot(const Event& event);
+    /// Takes in a sheet that was kept with these bytes, or laid aside.
+    void noteSheet(const Event& event, const std::vector<QByteArray>& bytes);
+    void fetchSheet(const Event& event);
+    void planWithSheets();
     void applyRates();
-    void applyBead();
     [[nodiscard]] std::vector<QByteArray> blobsFor(const Payload& payload) const;
 
     Parts m_parts;
     AssumptionBook m_book;
     CureEngine m_engine;
-    Catalogue m_catalogue;  ///< the parts', with what the tube that is open lays
-    PlanningSet m_planning; ///< the parts', with the bench's own assumptions and an engine that goes by them
+    SheetBook m_sheets;
+    /// The parts' sheets with the shop's own, and the parts' planning with these, the bench's own assumptions and an
+    /// engine that goes by them; the newest last. Earlier ones stay, since what computes beside the glass may still
+    /// read them.
+    std::deque<Catalogue> m_catalogues;
+    std::deque<PlanningSet> m_plannings;
     std::map<QUuid, Repair> m_repairs;
     LotBook m_lots;
     StockBook m_stock;

@@ -20,18 +20,20 @@ void Bench::refuseAct(SupervisorAct act, const QString& person, const PinRefused
 }
 
 void Bench::submitAsSupervisor(const QUuid& subject, const QString& person, const Payload& payload, const QString& pin,
-                               Supervised done)
+                               Supervised done, const std::vector<QByteArray>& kept)
 {
     const auto act = supervisorActOf(payload);
     if (looksOnly() || !act)
         return done(std::nullopt, LogFailure{looksOnly() ? LogTrouble::InUse : LogTrouble::DoesNotFollow, {}});
     if (!m_parts.door)
         return refuseAct(*act, person, PinRefused{ActRefusal::NotSet, seconds(0)}, done);
-    const auto finish = [this, subject, person, payload, act, done](const tl::expected<void, PinRefused>& opened) {
+    const auto finish = [this, subject, person, payload, kept, act,
+                         done](const tl::expected<void, PinRefused>& opened) {
         if (!opened)
             return refuseAct(*act, person, opened.error(), done);
-        write({subject, person, payload, m_parts.clock.now(), blobsFor(payload)},
-              [done](const std::optional<LogFailure>& failure) { done(std::nullopt, failure); });
+        EventDraft draft{subject, person, payload, m_parts.clock.now(), blobsFor(payload)};
+        draft.blobs.insert(draft.blobs.end(), kept.begin(), kept.end());
+        write(draft, [done](const std::optional<LogFailure>& failure) { done(std::nullopt, failure); });
     };
     m_pinWorker.ask([door = m_parts.door, pin, finish]() -> Worker::Show {
         return [finish, opened = door->open(pin)] { finish(opened); };
@@ -84,8 +86,10 @@ void Bench::followWriter()
         m_following = false;
         if (!written)
             return; // asked again in a second; what is shown stays as it was
-        for (const Event& each : *written)
+        for (const Event& each : *written) {
+            fetchSheet(each);
             fold(each);
+        }
     });
 }
 

@@ -49,6 +49,10 @@ Logged<BenchBook> bookOf(const RepairLog& log, const QString& lotsFromDay)
     if (!ofStock)
         return tl::unexpected(ofStock.error());
     book.ofStock = std::move(*ofStock);
+    auto sheets = log.sheets();
+    if (!sheets)
+        return tl::unexpected(sheets.error());
+    book.sheets = std::move(*sheets);
     auto jumps = log.clockJumps(lotsFromDay);
     const auto written = log.lastWritten();
     const auto head = log.head();

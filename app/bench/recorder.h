@@ -27,6 +27,7 @@ struct BenchBook {
     std::vector<Event> ofStock;              ///< what is on its shelf
     std::vector<Event> clockJumps;           ///< of its own clocks
     std::vector<Event> beads;                ///< calibrations of what its tubes lay
+    SheetBook sheets;                        ///< the shop's own products
     std::optional<Instant> lastWritten;      ///< its newest event
     qint64 lastSeq = 0;
 };

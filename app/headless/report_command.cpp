@@ -21,6 +21,7 @@ namespace {
 struct Day {
     std::vector<DayEntry> entries;
     ChainHead head;
+    Catalogue catalogue; ///< with the sheets that the log keeps
 };
 
 /// Exactly one of the three ways out must be asked for.
@@ -74,16 +75,19 @@ Logged<Day> readDay(const RepairLog& log, const QString& day, const Assumptions&
     const auto head = log.head();
     if (!summaries || !head)
         return tl::unexpected(!summaries ? summaries.error() : head.error());
-    Day found{{}, *head};
+    const auto sheets = log.sheets();
+    if (!sheets)
+        return tl::unexpected(sheets.error());
+    Day found{{}, *head, sheets->catalogue(demoCatalogue())};
     for (const RepairSummary& each : *summaries) {
         const auto events = log.events(each.repair);
         if (!events)
             return tl::unexpected(events.error());
-        auto record = recordOf(*events, demoCatalogue());
+        auto record = recordOf(*events, found.catalogue);
         if (!record)
             return tl::unexpected(
                 LogFailure{LogTrouble::Damaged, record.error().front().field + u": "_s + record.error().front().value});
-        auto deviations = deviationsOf(*record, demoCatalogue(), limitsFrom(assumptions));
+        auto deviations = deviationsOf(*record, found.catalogue, limitsFrom(assumptions));
         found.entries.push_back({std::move(*record), std::move(deviations)});
     }
     return found;
@@ -103,7 +107,7 @@ Outcome print(const QString& out, const QString& day, const Day& found, const Re
     std::vector<JobRecord> records;
     for (const DayEntry& each : found.entries)
         records.push_back(each.record);
-    const SheetFacts facts{found.head, demoCatalogue(), assumptions,
+    const SheetFacts facts{found.head, found.catalogue, assumptions,
                            [&log](const QByteArray& hash) { return log.blob(hash).value_or(QByteArray()); }, paper};
     if (const auto written = writeNew(out, dayPdf(day, records, facts, words)); !written)
         return ended(Status::Trouble, say(QT_TRANSLATE_NOOP("Headless", "--pdf: '%1' cannot be written: %2"),

@@ -101,9 +101,9 @@ QString JobTables::layerName(int index, const std::optional<Face>& face) const
     return face ? tr("lift %1, %2").arg(QString::number(index + 1), m_words.face(*face)) : tr("coat %1").arg(index + 1);
 }
 
-QString JobTables::sheetName(const QString& id) const
+QString JobTables::sheetName(const QString& id, const QByteArray& hash) const
 {
-    const ProductSheet* sheet = m_facts.catalogue.byId(id);
+    const ProductSheet* sheet = m_facts.catalogue.version(id, hash);
     if (!sheet)
         return id;
     return sheet->demo ? tr("%1 (demo sheet)").arg(id) : id;
@@ -115,7 +115,8 @@ void JobTables::batches()
     for (const BatchRecord& each : m_record.batches) {
         const auto lot = [](const QString& of) { return of.isEmpty() ? tr("not told") : of; };
         rows.push_back({batchName(each.batch) + u", "_s + layerName(each.lift, each.face),
-                        sheetName(each.mixed.sheetId), lot(each.mixed.lot), lot(each.mixed.hardenerLot),
+                        sheetName(each.mixed.sheetId, each.mixed.sheetHash), lot(each.mixed.lot),
+                        lot(each.mixed.hardenerLot),
                         m_words.mass(each.planned.filler) + u" + "_s + m_words.hardener(each.planned.hardener),
                         m_words.mass(each.mixed.filler) + u" + "_s + m_words.hardener(each.mixed.hardener),
                         m_words.percent(each.hardenerShare), told(each.hardenerIn)});

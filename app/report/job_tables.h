@@ -44,7 +44,7 @@ private:
     /// "lift 2, front face"; a coat has no face.
     [[nodiscard]] QString layerName(int index, const std::optional<Face>& face) const;
     [[nodiscard]] QString against(Duration predicted, const std::optional<Duration>& told) const;
-    [[nodiscard]] QString sheetName(const QString& id) const;
+    [[nodiscard]] QString sheetName(const QString& id, const QByteArray& hash) const;
 
     PaperDocument& m_paper;
     const JobRecord& m_record;

@@ -87,7 +87,8 @@ void JobTables::plan(const PlanRecord& record)
 void JobTables::planFigures(const RepairPlan& plan)
 {
     std::vector<std::pair<QString, QString>> rows{
-        {tr("Filler"), (plan.filler ? m_words.filler(*plan.filler) + u", "_s : QString()) + sheetName(plan.sheetId)},
+        {tr("Filler"),
+         (plan.filler ? m_words.filler(*plan.filler) + u", "_s : QString()) + sheetName(plan.sheetId, plan.sheetHash)},
         {tr("Filler in all"), m_words.mass(plan.fillerTotal)},
         {tr("Hardener in all"), m_words.hardener(plan.hardenerTotal)},
         {tr("Cavity"), m_words.volume(plan.cavity)},
@@ -101,7 +102,8 @@ void JobTables::planFigures(const RepairPlan& plan)
                           tr("%1, %2 in all; coats: %3; at most %4 a coat and %5 in all; %6")
                               .arg(m_words.filler(plan.finish.filler), m_words.thickness(plan.finish.thickness),
                                    QString::number(plan.finish.coats), m_words.thickness(plan.finish.limitACoat),
-                                   m_words.thickness(plan.finish.limitInAll), sheetName(plan.finishSheetId)));
+                                   m_words.thickness(plan.finish.limitInAll),
+                                   sheetName(plan.finishSheetId, plan.finishSheetHash)));
     rows.emplace_back(tr("Ready for primer"), tr("%1 after accepting").arg(m_words.longDuration(plan.readyForPrimer)));
     rows.emplace_back(tr("Times from"), plan.engine);
     m_paper.pairs(rows);

@@ -2,6 +2,7 @@
 #include "screens/in_hand.h"
 
 #include "screens/screen.h"
+#include "words/sheet_words.h"
 
 #include <algorithm>
 
@@ -68,7 +69,7 @@ QString productName(const BatchInHand& batch, const Repair& repair, const Surrou
     const auto& sheets = around.bench.planning().catalogue.sheets();
     const auto same = std::count_if(sheets.begin(), sheets.end(),
                                     [filler](const ProductSheet& each) { return each.fillerClass == filler; });
-    return batch.sheet && (same > 1 || !batch.planned) ? batch.sheet->name
+    return batch.sheet && (same > 1 || !batch.planned) ? SheetWords::sheetName(*batch.sheet)
                                                        : around.words.title(around.words.filler(filler));
 }
 

@@ -5,6 +5,7 @@
 #include "screens/phrases.h"
 #include "theme/sizes.h"
 #include "words/lot_words.h"
+#include "words/sheet_words.h"
 
 #include <QCoreApplication>
 
@@ -16,7 +17,7 @@ QString lotTitle(const LotOfProduct& lot, const Surroundings& around)
 {
     const ProductSheet* sheet = around.bench.planning().catalogue.byId(lot.sheetId);
     return QCoreApplication::translate("LotListScreen", "%1 · hardener lot %2")
-        .arg(sheet ? sheet->name : lot.sheetId, inhand::shownLot(lot.hardenerLot));
+        .arg(sheet ? SheetWords::sheetName(*sheet) : lot.sheetId, inhand::shownLot(lot.hardenerLot));
 }
 
 LotListScreen::LotListScreen(const Surroundings& around, QWidget* parent) : Screen(around, u"screen_lot_list"_s, parent)

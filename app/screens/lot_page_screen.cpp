@@ -55,7 +55,9 @@ std::vector<LotPageScreen::Row> LotPageScreen::rows(const ProductSheet& sheet) c
     std::size_t lesson = 0;
     for (const BatchOfLot& each : batches) {
         const BatchTold told = each.told();
-        const QString taught = each.forgotten ? tr("forgotten") : lessonText(learnt.lessons.at(lesson++));
+        const QString taught = each.forgotten    ? tr("forgotten")
+                               : !each.by(sheet) ? tr("by an earlier version of the sheet: it does not count")
+                                                 : lessonText(learnt.lessons.at(lesson++));
         const std::optional<LogRate> rate = told.gel() ? told.gel() : told.sandsBy;
         all.push_back({u"lot_batch_%1"_s.arg(all.size()),
                        localDay(each.hardenerIn).mid(5) + u' ' + words().clockTime(each.hardenerIn),

@@ -5,6 +5,7 @@
 #include "screens/mix_screen.h"
 #include "theme/sizes.h"
 #include "touch/hold_button.h"
+#include "words/sheet_words.h"
 
 #include <QGridLayout>
 #include <QKeyEvent>
@@ -94,7 +95,7 @@ QWidget* LotScreen::parts()
     const BatchInHand inHand = batch();
     lay(bar,
         {partKey(Part::Product, u"part_product"_s, tr("Product"),
-                 inHand.sheet ? inHand.sheet->name : tr("its sheet is not loaded")),
+                 inHand.sheet ? SheetWords::sheetName(*inHand.sheet) : tr("its sheet is not loaded")),
          partKey(Part::Filler, u"part_filler"_s, tr("Lot of filler"), told(Part::Filler)),
          partKey(Part::Hardener, u"part_hardener"_s, tr("Lot of hardener"), told(Part::Hardener)),
          makeLotPageKey(around(), inHand, m_body, [this](const LotOfProduct& lot) { Q_EMIT pageWanted(lot); })},
@@ -128,8 +129,9 @@ std::vector<LotScreen::Tile> LotScreen::products()
     for (const ProductSheet& each : around().bench.planning().catalogue.sheets()) {
         if (each.fillerClass != filler)
             continue;
-        all.push_back({u"product_"_s + each.id, each.name, each.id == planned ? tr("planned with") : QString(),
-                       inHand.sheet && inHand.sheet->id == each.id, [this, id = each.id] { use(id); }});
+        all.push_back({u"product_"_s + each.id, SheetWords::sheetName(each),
+                       each.id == planned ? tr("planned with") : QString(), inHand.sheet && inHand.sheet->id == each.id,
+                       [this, id = each.id] { use(id); }});
     }
     return all;
 }

@@ -42,7 +42,7 @@ QString batchContext(const Repair& repair, BatchRef ref, const Words& words)
 HardenerIn hardenerIn(const Repair& repair, const BatchInHand& batch, Mass hardener,
                       const std::optional<BatchForecast>& forecast, const Settings& settings)
 {
-    HardenerIn act = hardenerIn(batch, sheetIdOf(*repair.plan, batch.ref), hardener, forecast);
+    HardenerIn act = hardenerIn(batch, sheetOf(*repair.plan, batch.ref), hardener, forecast);
     act.lot = inhand::lotInUse(settings, act.sheetId);
     act.hardenerLot = inhand::lotInUse(settings, hardenerKey);
     return act;

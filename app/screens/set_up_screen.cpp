@@ -6,6 +6,7 @@
 #include "screens/set_up_instruments.h"
 #include "screens/set_up_people.h"
 #include "screens/set_up_record.h"
+#include "screens/set_up_sheets.h"
 #include "screens/set_up_sound.h"
 #include "theme/sizes.h"
 
@@ -28,6 +29,8 @@ SetUpGroup after(SetUpGroup group)
     case SetUpGroup::Record:
         return SetUpGroup::Assumptions;
     case SetUpGroup::Assumptions:
+        return SetUpGroup::Sheets;
+    case SetUpGroup::Sheets:
         return SetUpGroup::Instruments;
     case SetUpGroup::Instruments:
         break;
@@ -48,6 +51,8 @@ QString nameOf(SetUpGroup group)
         return SetUpScreen::tr("Record");
     case SetUpGroup::Assumptions:
         return SetUpScreen::tr("Assumptions");
+    case SetUpGroup::Sheets:
+        return SetUpScreen::tr("Product sheets");
     case SetUpGroup::Instruments:
         return SetUpScreen::tr("Instruments");
     }
@@ -151,6 +156,8 @@ SetUpScreen* makeSetUpScreen(const Surroundings& around, const SetUpPlace& place
         if (const AssumptionEntry* entry = findAssumption(place.detail))
             return new SetUpAssumptionScreen(around, place, *entry, parent);
         return new SetUpAssumptionsScreen(around, place, parent);
+    case SetUpGroup::Sheets:
+        return new SetUpSheetsScreen(around, place, parent);
     case SetUpGroup::Instruments:
         return makeSetUpInstruments(around, place, parent);
     case SetUpGroup::Bench:

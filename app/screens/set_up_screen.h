@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Bench set-up in six groups of whole pages: bench, people, sound and glass, record, assumptions, instruments. The way
-// on leads from group to group; a group of several pages is turned by two large arrows.
+// Bench set-up in seven groups of whole pages: the bench, its people, sound and glass, the record, assumptions, product
+// sheets, instruments. The way on leads from group to group; a group of several pages is turned by two large arrows.
 #pragma once
 
 #include "bench/settings.h"
@@ -11,7 +11,13 @@ namespace strandbench {
 class Keeper;
 class Player;
 
-enum class SetUpGroup { Bench, People, SoundAndGlass, Record, Assumptions, Instruments };
+enum class SetUpGroup { Bench, People, SoundAndGlass, Record, Assumptions, Sheets, Instruments };
+
+/// What of the product sheets is asked for.
+struct ProductWish {
+    enum class What { Page, New, FromFile } what = What::Page;
+    QString id; ///< of the sheet whose page it is
+};
 
 /// What of the set-up is shown.
 struct SetUpPlace {
@@ -35,6 +41,7 @@ Q_SIGNALS:
     void assumptionsChanged(const strandbench::Assumptions& assumptions);
     void placeWanted(const strandbench::SetUpPlace& place);
     void calibrateWanted();
+    void productWanted(const strandbench::ProductWish& wish);
     void pinWanted();  ///< to set or change the supervisor's
     void beadWanted(); ///< to calibrate what the hardener's tube lays
 

@@ -68,6 +68,16 @@ void BenchWindow::back()
         return place(m_parts.bench.door()->isSet() ? Place::OldPin : Place::SetUp);
     case Place::NewPinAgain:
         return place(Place::NewPin);
+    case Place::Product:
+    case Place::ProductKind:
+    case Place::ProductPick:
+        return place(Place::SetUp);
+    case Place::ProductEdit:
+        return place(m_products.from);
+    case Place::ProductFolder:
+        return place(m_products.exporting ? Place::Product : Place::ProductPick);
+    case Place::ProductFaults:
+        return place(Place::ProductPick);
     case Place::KeepFolder:
         return place(Place::SetUp);
     case Place::LogPick:

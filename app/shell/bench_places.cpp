@@ -90,6 +90,13 @@ Screen* BenchWindow::makeScreen()
     case Place::NewPin:
     case Place::NewPinAgain:
         return makeSupervisors();
+    case Place::Product:
+    case Place::ProductKind:
+    case Place::ProductEdit:
+    case Place::ProductPick:
+    case Place::ProductFolder:
+    case Place::ProductFaults:
+        return makeProducts();
     case Place::KeepFolder:
     case Place::LogPick:
     case Place::LogFolder:
@@ -149,6 +156,7 @@ Screen* BenchWindow::makeSetUp()
     });
     connect(screen, &SetUpScreen::beadWanted, this,
             [this] { beginBead(inhand::lotInUse(m_parts.settings, hardenerKey), Place::SetUp); });
+    connect(screen, &SetUpScreen::productWanted, this, &BenchWindow::showProduct);
     connect(screen, &SetUpScreen::calibrateWanted, this, [this] { place(Place::Calibrate); });
     connect(screen, &SetUpScreen::assumptionsChanged, this, &BenchWindow::changeAssumptions);
     connect(screen, &SetUpScreen::settingsChanged, this, [this](const Settings& wanted) {

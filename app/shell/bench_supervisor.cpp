@@ -23,8 +23,9 @@ QString sentenceOf(SupervisorAct act)
         return BenchWindow::tr("Supervisor’s PIN, to forget them");
     case SupervisorAct::Correct:
         return BenchWindow::tr("Supervisor’s PIN, to put it right");
-    case SupervisorAct::ChangePin:
     case SupervisorAct::Sheets:
+        return BenchWindow::tr("Supervisor’s PIN, for the product sheet");
+    case SupervisorAct::ChangePin:
     case SupervisorAct::Restore:
         break;
     }
@@ -33,9 +34,10 @@ QString sentenceOf(SupervisorAct act)
 
 } // namespace
 
-void BenchWindow::askSupervisor(const QUuid& subject, const Payload& payload, Place after)
+void BenchWindow::askSupervisor(const QUuid& subject, const Payload& payload, Place after,
+                                const std::vector<QByteArray>& bytes)
 {
-    m_asked = Asked{subject, payload, after, m_place};
+    m_asked = Asked{subject, payload, after, m_place, bytes};
     m_afterPerson = Place::Pin;
     place(m_parts.settings.person.isEmpty() ? Place::Person : Place::Pin); // an act of nobody is no evidence
 }
@@ -76,7 +78,8 @@ Screen* BenchWindow::makePin()
                     return tellTrouble(*failure);
                 m_look.reset();
                 place(m_asked->after);
-            });
+            },
+            m_asked->bytes);
     });
     return screen;
 }

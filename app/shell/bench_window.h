@@ -6,6 +6,7 @@
 #include "bench/bench.h"
 #include "bench/settings.h"
 #include "screens/bead_trial.h"
+#include "exchange/sheet_draft.h"
 #include "screens/keeping_screens.h"
 #include "screens/set_up_screen.h"
 #include "screens/station_screens.h"
@@ -111,6 +112,13 @@ private:
         OldPin,
         NewPin,
         NewPinAgain,
+        // The shop's product sheets: makeProducts().
+        Product,
+        ProductKind,
+        ProductEdit,
+        ProductPick,
+        ProductFolder,
+        ProductFaults,
         // The record's keeping: makeKeeping().
         KeepFolder,
         LogPick,
@@ -156,7 +164,19 @@ private:
                                        bool counted);
     void setPin(PinScreen& screen, const QString& again);
     /// Asks for the PIN and writes a supervisor's act; then shows a place.
-    void askSupervisor(const QUuid& subject, const Payload& payload, Place after);
+    /// bytes: that the act names by their SHA-256.
+    void askSupervisor(const QUuid& subject, const Payload& payload, Place after,
+                       const std::vector<QByteArray>& bytes = {});
+    void showProduct(const ProductWish& wish);
+    [[nodiscard]] Screen* makeProducts();
+    [[nodiscard]] Screen* makeProductPage();
+    [[nodiscard]] Screen* makeProductEdit();
+    [[nodiscard]] Screen* makeProductFolder();
+    void editProduct(const SheetDraft& draft, const QByteArray& file, Place from, bool atTheEnd);
+    void readProduct(const QString& path);
+    void exportProduct(const QString& folder);
+    /// Ids that a new sheet may not have.
+    [[nodiscard]] QSet<QString> takenSheetIds() const;
     void beginKeeping(Keeping what);
     [[nodiscard]] Screen* makeKeeping();
     [[nodiscard]] Screen* makeKeepFolder();
@@ -249,8 +269,22 @@ private:
         Payload payload;
         Place after;
         Place from;
+        std::vector<QByteArray> bytes = {};
     };
     std::optional<Asked> m_asked; ///< of the supervisor
+    struct InProducts {
+        QString id; ///< of the sheet whose page is shown
+        SheetDraft draft;
+        QByteArray file;       ///< that the draft was read from, while nothing of it was changed
+        bool isNew = true;     ///< its id follows from its name
+        bool atTheEnd = false; ///< of the editor: what the engine makes of it
+        Place from = Place::SetUp;
+        bool exporting = false;
+        QString path; ///< of the file that was read
+        Faults faults;
+        QString told; ///< on the page: what was done last
+    };
+    InProducts m_products;
     struct InKeeping {
         Keeping what = Keeping::Merge;
         QString path;       ///< of the log or backup that was chosen

@@ -125,6 +125,11 @@ QString benchEventText(const Payload& payload, const Words& words)
         //: %1 is a lot, %2 a mass per length, %3 a percentage
         return say(QT_TRANSLATE_NOOP("Roles", "Bead of hardener %1 calibrated: %2, scatter %3"),
                    {bead->hardenerLot, beadMassText(bead->mean, words), words.percent(bead->spread)});
+    if (const auto* kept = std::get_if<SheetKept>(&payload))
+        //: %1 is the sheet's id
+        return say(QT_TRANSLATE_NOOP("Roles", "Product sheet kept: %1"), {kept->sheetId});
+    if (const auto* aside = std::get_if<SheetLaidAside>(&payload))
+        return say(QT_TRANSLATE_NOOP("Roles", "Product sheet laid aside: %1"), {aside->sheetId});
     if (const auto* set = std::get_if<PinSet>(&payload))
         return set->atTheMachine ? say(QT_TRANSLATE_NOOP("Roles", "Supervisor’s PIN set at the machine"))
                                  : say(QT_TRANSLATE_NOOP("Roles", "Supervisor’s PIN set"));

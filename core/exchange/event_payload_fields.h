@@ -125,6 +125,7 @@ template <class Io, Is<HardenerIn> V> void fields(Io& io, V& v)
     io.maybeText(u"hardener_lot"_s, v.hardenerLot);
     io.maybePart(u"how_sure"_s, v.howSure);
     io.maybeCode(u"by"_s, v.by);
+    io.maybeHash(u"sheet_sha256"_s, v.sheetHash);
 }
 
 template <class Io, Is<PredictedAgain> V> void fields(Io& io, V& v)
@@ -148,6 +149,7 @@ template <class Io, Is<PatMixed> V> void fields(Io& io, V& v)
     io.duration(u"gel_ms"_s, v.gel);
     io.duration(u"early_ms"_s, v.early);
     io.duration(u"late_ms"_s, v.late);
+    io.maybeHash(u"sheet_sha256"_s, v.sheetHash);
 }
 
 template <class Io, Is<PatGelled> V> void fields(Io& io, V& v)
@@ -256,6 +258,14 @@ template <class Io, Is<BeadCalibrated> V> void fields(Io& io, V& v)
     io.scaled(u"mean_ug_per_mm"_s, v.mean, 1e6);
     io.share(u"spread_ppm"_s, v.spread);
 }
+
+template <class Io, Is<SheetKept> V> void fields(Io& io, V& v)
+{
+    io.text(u"sheet_id"_s, v.sheetId);
+    io.hash(u"sha256"_s, v.hash);
+}
+
+template <class Io, Is<SheetLaidAside> V> void fields(Io& io, V& v) { io.text(u"sheet_id"_s, v.sheetId); }
 
 /// What happened is the kind itself: an empty object.
 template <class Io, class V>

@@ -11,6 +11,7 @@
 
 #include <map>
 #include <optional>
+#include <tuple>
 
 namespace strandbench {
 
@@ -117,5 +118,14 @@ struct ProductSheet {
     QByteArray source;                           ///< the bytes it was read from: what is hashed and stored
     QByteArray hash;                             ///< SHA-256 of source
 };
+
+/// A product's sheet as it was at one time.
+struct SheetVersion {
+    QString id;
+    QByteArray hash; ///< SHA-256 of its bytes; empty where that was not told
+    bool operator==(const SheetVersion&) const = default;
+    bool operator<(const SheetVersion& other) const { return std::tie(id, hash) < std::tie(other.id, other.hash); }
+};
+[[nodiscard]] inline SheetVersion versionOf(const ProductSheet& sheet) { return {sheet.id, sheet.hash}; }
 
 } // namespace strandbench

@@ -116,7 +116,7 @@ CureAnswer<CureCase> CureEngine::layerCase(const LayerQuestion& question) const
     layer.back = m_assumptions.faceBack;
     layer.horizon =
         horizonFor(question.sheet, std::min(question.reading.air, question.reading.panel), question.hardener);
-    const auto rate = m_rates.find(question.sheet.id);
+    const auto rate = m_rates.find(versionOf(question.sheet));
     return rate == m_rates.end() ? layer : atRate(layer, rate->second);
 }
 

@@ -35,8 +35,8 @@ struct LayerCure {
 /// sanding times that would), never_sands (within a day), cure_unsolved.
 template <class T> using CureAnswer = tl::expected<T, Reason>;
 
-/// How much faster than its sheet a product cures, by the sheet's id; what is not named cures as its sheet says.
-using CureRates = std::map<QString, LogRate>;
+/// How much faster than its sheet a product cures, by the sheet's version; what is not named cures as its sheet says.
+using CureRates = std::map<SheetVersion, LogRate>;
 
 /// Solves the cure model for plans and clocks. Keeps each sheet's calibration; may be asked from several threads.
 /// A copy shares the calibrations, which hang on no assumption.
@@ -70,9 +70,11 @@ public:
     /// Stored with every plan.
     [[nodiscard]] static QString name();
 
+    /// A sheet's law of cure, calibrated once.
+    [[nodiscard]] CureAnswer<CureKinetics> kineticsOf(const ProductSheet& sheet) const;
+
 private:
     struct Calibrations;
-    [[nodiscard]] CureAnswer<CureKinetics> kineticsOf(const ProductSheet& sheet) const;
 
     Assumptions m_assumptions;
     CureRates m_rates;

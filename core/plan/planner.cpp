@@ -91,7 +91,7 @@ void addTotals(RepairPlan& plan, const Job& job)
 std::optional<Reason> lotTold(const Job& job)
 {
     const CureRates& rates = job.set.engine.rates();
-    const auto rate = rates.find(job.sheet.id);
+    const auto rate = rates.find(versionOf(job.sheet));
     if (rate == rates.end())
         return std::nullopt;
     const double faster = rate->second.multiplier() - 1;
@@ -161,8 +161,10 @@ RepairPlan headOf(const Decision& decision, const Job& job)
 /// The sheet that a lift was laid with; the present one where that one is no longer kept, being of the same filler.
 const ProductSheet* sheetThen(const RepairPlan& before, const Lift& lift, const Catalogue& catalogue)
 {
-    if (const ProductSheet* own = catalogue.byId(lift.sheetId.isEmpty() ? before.sheetId : lift.sheetId))
-        return own;
+    const bool own = !lift.sheetId.isEmpty();
+    if (const ProductSheet* then =
+            catalogue.version(own ? lift.sheetId : before.sheetId, own ? lift.sheetHash : before.sheetHash))
+        return then;
     return catalogue.byClass(lift.filler);
 }
 
@@ -213,7 +215,9 @@ RepairPlan planWith(const Assessment& assessment, const PlanningSet& given, cons
 {
     // One set of assumptions: the engine goes by the plan's.
     const CureEngine engine = given.engine.with(given.assumptions);
-    const PlanningSet set{given.table, given.catalogue, given.steps, given.assumptions, engine};
+    // What is planned anew goes on with the sheets of the plan before it, in the versions that it was made with.
+    const Catalogue catalogue = before ? given.catalogue.goingOnWith(versionsIn(*before)) : given.catalogue;
+    const PlanningSet set{given.table, catalogue, given.steps, given.assumptions, engine};
     const Decision decision = decide(assessment, set.table, set.catalogue, set.assumptions.decision);
     if (!decision.fill)
         return stopped(decision);
@@ -237,6 +241,15 @@ RepairPlan planWith(const Assessment& assessment, const PlanningSet& given, cons
 }
 
 } // namespace
+
+std::vector<SheetVersion> versionsIn(const RepairPlan& plan)
+{
+    std::vector<SheetVersion> all{{plan.sheetId, plan.sheetHash}, {plan.finishSheetId, plan.finishSheetHash}};
+    for (const Lift& each : plan.lifts)
+        if (!each.sheetId.isEmpty())
+            all.push_back({each.sheetId, each.sheetHash});
+    return all;
+}
 
 RepairPlan planRepair(const Assessment& assessment, const PlanningSet& set)
 {

@@ -33,10 +33,14 @@ struct PlanProgress {
 
 /// Plans the rest of a repair after an answer was corrected. The batches that are frozen stay with their lifts, and
 /// with them the preparing; what they hold counts, by volume, in the cavity as it is answered now. Once finishing
-/// filler is mixed, nothing of fibre filler is added. With nothing frozen it is planRepair(), but that steps done
+/// filler is mixed, nothing of fibre filler is added. The products of the plan before come first in their classes, in
+/// the versions that it names. With nothing frozen it is planRepair(), but that steps done
 /// alike take no more time.
 [[nodiscard]] RepairPlan replanRepair(const Assessment& assessment, const PlanningSet& set, const RepairPlan& before,
                                       const PlanProgress& done);
+
+/// The sheets that a plan was made with.
+[[nodiscard]] std::vector<SheetVersion> versionsIn(const RepairPlan& plan);
 
 /// How many of the first `done` steps the new list has in the same places, with the same figures.
 [[nodiscard]] int stepsStillDone(const std::vector<Step>& before, const std::vector<Step>& now, int done);

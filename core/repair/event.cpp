@@ -11,14 +11,14 @@ namespace strandbench {
 namespace {
 
 /// In the order of the alternatives of Payload. The codes are stored: never change one.
-constexpr std::array<const char*, 38> kinds{
-    "taken_in",       "answered",        "plan_accepted", "step_done",      "reading_taken", "hardener_in",
-    "edges_clear",    "gelled",          "sands",         "sanded",         "turned",        "parked",
-    "assess_again",   "taken_up_again",  "handed_over",   "photo_taken",    "noted",         "predicted_again",
-    "pat_mixed",      "pat_gelled",      "lot_forgotten", "alarm_answered", "overridden",    "signed_off",
-    "corrected",      "clock_jumped",    "act_refused",   "pin_set",        "log_restored",  "log_merged",
-    "stock_received", "stock_opened",    "stock_counted", "stock_adjusted", "stock_ended",   "stock_moved",
-    "stock_probed",   "bead_calibrated",
+constexpr std::array<const char*, 40> kinds{
+    "taken_in",       "answered",        "plan_accepted", "step_done",        "reading_taken", "hardener_in",
+    "edges_clear",    "gelled",          "sands",         "sanded",           "turned",        "parked",
+    "assess_again",   "taken_up_again",  "handed_over",   "photo_taken",      "noted",         "predicted_again",
+    "pat_mixed",      "pat_gelled",      "lot_forgotten", "alarm_answered",   "overridden",    "signed_off",
+    "corrected",      "clock_jumped",    "act_refused",   "pin_set",          "log_restored",  "log_merged",
+    "stock_received", "stock_opened",    "stock_counted", "stock_adjusted",   "stock_ended",   "stock_moved",
+    "stock_probed",   "bead_calibrated", "sheet_kept",    "sheet_laid_aside",
 };
 static_assert(kinds.size() == std::variant_size_v<Payload>);
 
@@ -33,10 +33,11 @@ int kindVersionOf(const Payload& payload)
     if (std::holds_alternative<PlanAccepted>(payload))
         return 4; // since its assessment holds the stops that were overridden
     if (std::holds_alternative<HardenerIn>(payload))
-        return 5; // since it says what weighed its masses
-    // 2 since they say what gave their figures, or what it waits for. Every other kind is in its first layout.
+        return 5; // since it says what weighed its masses, and names its sheet's version
+    // 2 since they say what gave their figures, what it waits for, or which version its sheet is of. Every other kind
+    // is in its first layout.
     const bool second = std::holds_alternative<Answered>(payload) || std::holds_alternative<ReadingTaken>(payload) ||
-                        std::holds_alternative<Parked>(payload);
+                        std::holds_alternative<PatMixed>(payload) || std::holds_alternative<Parked>(payload);
     return second ? 2 : 1;
 }
 
@@ -50,7 +51,8 @@ Subject subjectOf(const Payload& payload)
     const bool ofTheBench =
         std::holds_alternative<ClockJumped>(payload) || std::holds_alternative<ActRefused>(payload) ||
         std::holds_alternative<PinSet>(payload) || std::holds_alternative<LogRestored>(payload) ||
-        std::holds_alternative<LogMerged>(payload) || std::holds_alternative<BeadCalibrated>(payload);
+        std::holds_alternative<LogMerged>(payload) || std::holds_alternative<BeadCalibrated>(payload) ||
+        std::holds_alternative<SheetKept>(payload) || std::holds_alternative<SheetLaidAside>(payload);
     return ofTheBench ? Subject::Bench : Subject::Repair;
 }
 
@@ -72,7 +74,18 @@ std::optional<SupervisorAct> supervisorActOf(const Payload& payload)
         return SupervisorAct::Forget;
     if (std::holds_alternative<LogRestored>(payload))
         return SupervisorAct::Restore;
+    if (std::holds_alternative<SheetKept>(payload) || std::holds_alternative<SheetLaidAside>(payload))
+        return SupervisorAct::Sheets;
     return std::holds_alternative<PinSet>(payload) ? std::optional(SupervisorAct::ChangePin) : std::nullopt;
+}
+
+std::optional<QByteArray> bytesNamedBy(const Payload& payload)
+{
+    if (const auto* photo = std::get_if<PhotoTaken>(&payload))
+        return photo->hash;
+    if (const auto* kept = std::get_if<SheetKept>(&payload))
+        return kept->hash;
+    return std::nullopt;
 }
 
 const std::vector<QString>& overrideReasons()

@@ -137,6 +137,7 @@ struct HardenerIn { // hardener_in
     QString hardenerLot = {};            ///< of the hardener's tube; empty: not told
     std::optional<HowSure> howSure = {}; ///< of these times; empty in events older than the learning
     std::optional<EnteredBy> by = {};    ///< of both masses, where they were weighed; empty: as planned, or by the bead
+    QByteArray sheetHash = {};           ///< of the sheet's version; empty in events older than versions
     bool operator==(const HardenerIn&) const = default;
 };
 /// A reading was taken while a batch ran: what it comes to from the state reached.
@@ -236,6 +237,7 @@ struct PatMixed {
     Duration gel;     ///< as expected of the lot
     Duration early;   ///< and its earliest and latest
     Duration late;
+    QByteArray sheetHash = {}; ///< of the sheet's version; empty in events older than versions
     bool operator==(const PatMixed&) const = default;
 }; // pat_mixed
 struct PatGelled {
@@ -286,13 +288,24 @@ struct BeadCalibrated {
     Fraction spread; ///< as BeadCalibration has it
     bool operator==(const BeadCalibrated&) const = default;
 }; // bead_calibrated
+/// A product sheet of the shop's own, or a new version of it; its bytes are a blob of the log.
+struct SheetKept {
+    QString sheetId;
+    QByteArray hash; ///< SHA-256 of the bytes
+    bool operator==(const SheetKept&) const = default;
+}; // sheet_kept
+/// A product sheet that is planned with no more; its versions stay.
+struct SheetLaidAside {
+    QString sheetId;
+    bool operator==(const SheetLaidAside&) const = default;
+}; // sheet_laid_aside
 
 using Payload =
     std::variant<TakenIn, Answered, PlanAccepted, StepDone, ReadingTaken, HardenerIn, EdgesClear, Gelled, Sands, Sanded,
                  Turned, Parked, AssessAgain, TakenUpAgain, HandedOver, PhotoTaken, Noted, PredictedAgain, PatMixed,
                  PatGelled, LotForgotten, AlarmAnswered, Overridden, SignedOff, Corrected, ClockJumped, ActRefused,
                  PinSet, LogRestored, LogMerged, StockReceived, StockOpened, StockCounted, StockAdjusted, StockEnded,
-                 StockMoved, StockProbed, BeadCalibrated>;
+                 StockMoved, StockProbed, BeadCalibrated, SheetKept, SheetLaidAside>;
 
 /// The code of a payload's kind, and the version of its layout that this program writes.
 [[nodiscard]] QString kindOf(const Payload& payload);
@@ -308,6 +321,8 @@ enum class Subject { Repair, Lot, Bench, Stock };
 
 /// Which of the supervisor's acts a payload is; empty of everybody's.
 [[nodiscard]] std::optional<SupervisorAct> supervisorActOf(const Payload& payload);
+/// The SHA-256 of the bytes that come with an event and that it names itself: a photo, a sheet. Empty of others.
+[[nodiscard]] std::optional<QByteArray> bytesNamedBy(const Payload& payload);
 /// Why a stop is overridden, in the order offered: codes that app/words renders.
 [[nodiscard]] const std::vector<QString>& overrideReasons();
 

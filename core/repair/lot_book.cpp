@@ -79,6 +79,7 @@ void LotBook::add(const Event& event)
             batch.hardenerIn = running->hardenerIn;
             batch.predicted.boardGel = running->mixed.bySheet;
             batch.boardGelled = event.at;
+            batch.sheetHash = running->mixed.sheetHash;
             lot.batches.push_back(batch);
         }
     } else if (const auto* forgotten = std::get_if<LotForgotten>(&payload)) {
@@ -99,6 +100,7 @@ void LotBook::hardenerIn(const HardenerIn& mixed, const Event& event)
     batch.batch = mixed.batch;
     batch.hardenerIn = event.at;
     batch.predicted = mixed.howSure ? mixed.howSure->sheet : mixed.times;
+    batch.sheetHash = mixed.sheetHash;
     m_lots[lot].batches.push_back(batch);
     m_lotOfBatch[{event.repair, mixed.batch}] = lot;
 }
@@ -143,11 +145,11 @@ std::vector<BatchOfLot> LotBook::batchesOf(const LotOfProduct& lot) const
     return batches;
 }
 
-std::vector<BatchTold> LotBook::toldOf(const LotOfProduct& lot) const
+std::vector<BatchTold> LotBook::toldOf(const LotOfProduct& lot, const ProductSheet& sheet) const
 {
     std::vector<BatchTold> told;
     for (const BatchOfLot& each : batchesOf(lot))
-        if (!each.forgotten)
+        if (each.counts(sheet))
             told.push_back(each.told());
     return told;
 }
@@ -159,7 +161,7 @@ LotBook::Prior LotBook::priorOfLot(const ProductSheet& sheet, const QString& har
     for (const auto& [name, lot] : m_lots) {
         if (name.sheetId != sheet.id || name.hardenerLot == hardenerLot)
             continue;
-        const std::vector<BatchTold> told = toldOf(name);
+        const std::vector<BatchTold> told = toldOf(name, sheet);
         if (const auto mean = meanOf(learnLot(bySheet, told), told))
             others.push_back(*mean);
     }
@@ -170,7 +172,7 @@ LotBook::Prior LotBook::priorOfLot(const ProductSheet& sheet, const QString& har
 
 LotLearnt LotBook::learnt(const ProductSheet& sheet, const QString& hardenerLot) const
 {
-    return learnLot(priorOfLot(sheet, hardenerLot).rate, toldOf({sheet.id, hardenerLot}));
+    return learnLot(priorOfLot(sheet, hardenerLot).rate, toldOf({sheet.id, hardenerLot}, sheet));
 }
 
 LotBelief LotBook::beliefOf(const ProductSheet& sheet, const QString& hardenerLot) const
@@ -178,7 +180,7 @@ LotBelief LotBook::beliefOf(const ProductSheet& sheet, const QString& hardenerLo
     const Prior prior = priorOfLot(sheet, hardenerLot);
     if (hardenerLot.isEmpty())
         return {prior.rate, 0, prior.otherLots};
-    const LotLearnt learnt = learnLot(prior.rate, toldOf({sheet.id, hardenerLot}));
+    const LotLearnt learnt = learnLot(prior.rate, toldOf({sheet.id, hardenerLot}, sheet));
     return {learnt.rate, learnt.counted, prior.otherLots};
 }
 

@@ -43,8 +43,13 @@ struct BatchOfLot {
     std::optional<Instant> panelGelled;
     std::optional<Instant> sands;
     bool forgotten = false; ///< told before the lot was forgotten: it no longer counts
+    QByteArray sheetHash;   ///< of the version of the sheet that it was predicted by; empty where none was told
 
     [[nodiscard]] bool isPat() const { return repair.isNull(); }
+    /// Predicted by this version of its sheet: what another version says of it teaches this one nothing.
+    [[nodiscard]] bool by(const ProductSheet& sheet) const { return sheetHash.isEmpty() || sheetHash == sheet.hash; }
+    /// What is learnt of a sheet goes by it.
+    [[nodiscard]] bool counts(const ProductSheet& sheet) const { return !forgotten && by(sheet); }
     /// As log rates. A gel that was told at once, or in the very moment, tells nothing.
     [[nodiscard]] BatchTold told() const;
 };
@@ -70,7 +75,8 @@ public:
     [[nodiscard]] std::vector<LotOfProduct> lots() const;
     /// Oldest first by the clock of the wall, pats and what is forgotten among them.
     [[nodiscard]] std::vector<BatchOfLot> batchesOf(const LotOfProduct& lot) const;
-    /// What was learnt of the batches of batchesOf() that are not forgotten, and their lessons in that order.
+    /// What was learnt of the batches of batchesOf() that count for this version of the sheet, and their lessons in
+    /// that order. A new version begins anew; an older one that a repair goes on with keeps what it has learnt.
     [[nodiscard]] LotLearnt learnt(const ProductSheet& sheet, const QString& hardenerLot) const;
     /// What is believed of a lot: of one that is not known, or not told, what its product's other lots and its sheet
     /// make likely.
@@ -91,7 +97,7 @@ private:
     void hardenerIn(const HardenerIn& mixed, const Event& event);
     [[nodiscard]] BatchOfLot* batchOf(const QUuid& repair, BatchRef batch);
     [[nodiscard]] Prior priorOfLot(const ProductSheet& sheet, const QString& hardenerLot) const;
-    [[nodiscard]] std::vector<BatchTold> toldOf(const LotOfProduct& lot) const;
+    [[nodiscard]] std::vector<BatchTold> toldOf(const LotOfProduct& lot, const ProductSheet& sheet) const;
 
     std::map<LotOfProduct, Lot> m_lots;
     std::map<QUuid, QString> m_jobs;

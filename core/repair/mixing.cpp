@@ -21,6 +21,13 @@ const std::optional<CureCase>& layerOf(const RepairPlan& plan, BatchRef ref)
     return ref.finishing ? plan.finish.cureCase : liftOf(plan, ref).cureCase;
 }
 
+/// The sheet that a batch was planned with; null when it is not loaded.
+const ProductSheet* plannedSheet(const RepairPlan& plan, BatchRef ref, const PlanningSet& planning)
+{
+    const SheetVersion planned = sheetOf(plan, ref);
+    return planning.catalogue.version(planned.id, planned.hash);
+}
+
 /// What the table and the sheet's own cells have against a product on this panel.
 std::optional<Reason> refusalOf(const ProductSheet& sheet, const Assessment& assessment, const PlanningSet& planning)
 {
@@ -45,7 +52,7 @@ std::optional<Reason> productHold(const Repair& repair, const BatchInHand& batch
 {
     const RepairPlan& plan = *repair.plan;
     if (isFibreReinforced(batch.sheet->fillerClass)) {
-        const ProductSheet* planned = planning.catalogue.byId(sheetIdOf(plan, batch.ref));
+        const ProductSheet* planned = plannedSheet(plan, batch.ref, planning);
         const auto refusal = refusalOf(*batch.sheet, repair.assessment, planning);
         if (refusal && (!planned || refusal != refusalOf(*planned, repair.assessment, planning)))
             return refusal;
@@ -73,6 +80,15 @@ const QString& sheetIdOf(const RepairPlan& plan, BatchRef ref)
     return lift.sheetId.isEmpty() ? plan.sheetId : lift.sheetId;
 }
 
+SheetVersion sheetOf(const RepairPlan& plan, BatchRef ref)
+{
+    if (ref.finishing)
+        return {plan.finishSheetId, plan.finishSheetHash};
+    const Lift& lift = liftOf(plan, ref);
+    return lift.sheetId.isEmpty() ? SheetVersion{plan.sheetId, plan.sheetHash}
+                                  : SheetVersion{lift.sheetId, lift.sheetHash};
+}
+
 FillerClass fillerOf(const RepairPlan& plan, BatchRef ref)
 {
     return ref.finishing ? plan.finish.filler : liftOf(plan, ref).filler;
@@ -81,8 +97,10 @@ FillerClass fillerOf(const RepairPlan& plan, BatchRef ref)
 BatchInHand batchInHand(const RepairPlan& plan, BatchRef ref, const QString& product, const PlanningSet& planning)
 {
     const QString& plannedId = sheetIdOf(plan, ref);
-    const ProductSheet* planned = planning.catalogue.byId(plannedId);
-    const ProductSheet* other = planning.catalogue.byId(product);
+    const ProductSheet* planned = plannedSheet(plan, ref, planning);
+    const auto& inUse = planning.catalogue.sheets(); // one that was laid aside is in nobody's hand
+    const auto found = std::ranges::find(inUse, product, &ProductSheet::id);
+    const ProductSheet* other = found == inUse.end() ? nullptr : &*found;
     BatchInHand batch{ref, batchOf(plan, ref), planned, true};
     if (!planned || !other || other->id == plannedId || other->fillerClass != planned->fillerClass) {
         if (planned && ofAnotherNozzle(batch.batch.mix, *planned))
@@ -134,11 +152,12 @@ bool replanHelps(const Repair& repair, BatchRef ref)
            mayCorrect(repair) && ref.index >= frozenBatches(repair);
 }
 
-HardenerIn hardenerIn(const BatchInHand& batch, const QString& plannedSheet, Mass hardener,
+HardenerIn hardenerIn(const BatchInHand& batch, const SheetVersion& planned, Mass hardener,
                       const std::optional<BatchForecast>& forecast)
 {
-    const QString sheet = batch.sheet ? batch.sheet->id : plannedSheet;
-    HardenerIn act{batch.ref, batch.batch.mix.filler, hardener, sheet, {}, batch.batch.times, std::nullopt};
+    const SheetVersion sheet = batch.sheet ? versionOf(*batch.sheet) : planned;
+    HardenerIn act{batch.ref, batch.batch.mix.filler, hardener, sheet.id, {}, batch.batch.times, std::nullopt};
+    act.sheetHash = sheet.hash;
     if (forecast) {
         act.times = forecast->times;
         act.cureCase = forecast->cureCase;

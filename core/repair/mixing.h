@@ -12,6 +12,8 @@ namespace strandbench {
 [[nodiscard]] const Batch& batchOf(const RepairPlan& plan, BatchRef ref);
 /// The sheet that the batch was planned with: its lift's own, or the plan's.
 [[nodiscard]] const QString& sheetIdOf(const RepairPlan& plan, BatchRef ref);
+/// The same with the version that it was planned with.
+[[nodiscard]] SheetVersion sheetOf(const RepairPlan& plan, BatchRef ref);
 /// The filler class that the batch was planned with.
 [[nodiscard]] FillerClass fillerOf(const RepairPlan& plan, BatchRef ref);
 
@@ -23,7 +25,8 @@ struct BatchInHand {
     bool planned = true;                 ///< false: another product of the same class
 };
 
-/// The batch with the product of this sheet id. Empty, not loaded, or of another class: the one it was planned with.
+/// The batch with the product of this sheet id. Empty, not loaded, or of another class: the one it was planned with,
+/// in the version that it was planned with.
 [[nodiscard]] BatchInHand batchInHand(const RepairPlan& plan, BatchRef ref, const QString& product,
                                       const PlanningSet& planning);
 
@@ -46,7 +49,7 @@ struct BatchInHand {
 [[nodiscard]] bool replanHelps(const Repair& repair, BatchRef ref);
 
 /// The act of putting the hardener in: as forecast, or where there is no forecast as planned.
-[[nodiscard]] HardenerIn hardenerIn(const BatchInHand& batch, const QString& plannedSheet, Mass hardener,
+[[nodiscard]] HardenerIn hardenerIn(const BatchInHand& batch, const SheetVersion& planned, Mass hardener,
                                     const std::optional<BatchForecast>& forecast);
 
 } // namespace strandbench

@@ -92,7 +92,7 @@ Temperature panelByNow(const BatchRun& run, Duration sinceHardener)
 std::optional<PredictedAgain> predictAgain(const BatchRun& run, const Reading& reading, const Instant& now,
                                            const PlanningSet& planning)
 {
-    const ProductSheet* sheet = planning.catalogue.byId(run.mixed.sheetId);
+    const ProductSheet* sheet = planning.catalogue.version(run.mixed.sheetId, run.mixed.sheetHash);
     if (run.sands || !run.cureCase() || !run.howSure() || !sheet)
         return std::nullopt;
     const CureEngine bySheet = planning.engine.with(CureRates{});

@@ -19,7 +19,7 @@ CureAnswer<PatMixed> patMixed(const ProductSheet& sheet, const QString& hardener
     const auto puddle = bySheet.boardCase(sheet, air, mix.hardenerShare, mix.puddleHeight);
     if (!puddle)
         return tl::unexpected(puddle.error());
-    PatMixed pat{sheet.id, hardenerLot, lotOfFiller, mix.filler, mix.hardener, air, {}, {}, {}, {}};
+    PatMixed pat{sheet.id, hardenerLot, lotOfFiller, mix.filler, mix.hardener, air, {}, {}, {}, {}, sheet.hash};
     for (const auto& [time, rate] : {std::pair{&pat.bySheet, LogRate()}, std::pair{&pat.gel, batch.mean},
                                      std::pair{&pat.early, ends.high}, std::pair{&pat.late, ends.low}}) {
         const auto gel = bySheet.solveBoard(atRate(*puddle, rate));

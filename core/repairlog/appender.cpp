@@ -5,6 +5,7 @@
 #include "repair/lot_book.h"
 #include "repair/stock_book.h"
 #include "repairlog/failure.h"
+#include "repairlog/kept_sheets.h"
 #include "repairlog/transaction.h"
 
 #include <algorithm>
@@ -212,7 +213,7 @@ Logged<Appender::Written> Appender::write(const EventDraft& draft, EventRecord& 
     auto changed = after(*event);
     if (!changed)
         return tl::unexpected(changed.error());
-    if (auto may = refuse(*event); !may)
+    if (auto may = refuse(*event).and_then([&] { return refuseSheet(m_sql, *event, draft.blobs); }); !may)
         return tl::unexpected(may.error());
     if (auto done = insertRecord(m_sql, record); !done)
         return tl::unexpected(done.error());

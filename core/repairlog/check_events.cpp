@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "repairlog/checks.h"
+#include "repairlog/failure.h"
+#include "repairlog/kept_sheets.h"
 #include "repairlog/rows.h"
 #include "repairlog/schema.h"
 
@@ -65,8 +67,22 @@ private:
     std::optional<Break> m_break;
 };
 
-/// A photo names its bytes. Sheets and tables are named, too, but a plan may name one that came with an earlier plan.
-Finding checkPhotos(const SqlConnection& connection)
+/// What is wrong with the bytes that an event names and is linked to; empty for nothing.
+Logged<QString> wrongWith(const SqlConnection& connection, const Payload& payload)
+{
+    const auto* kept = std::get_if<SheetKept>(&payload);
+    if (!kept)
+        return QString();
+    const auto bytes = connection.value(u"SELECT bytes FROM blob WHERE hash = ?"_s, {kept->hash});
+    if (!bytes)
+        return tl::unexpected(bytes.error());
+    const auto sheet = sheetFrom(*kept, bytes->toByteArray());
+    return sheet ? QString() : u"its sheet: "_s + inWords(sheet.error().front());
+}
+
+/// A photo and a sheet that was kept name their bytes. Sheets and tables of a plan are named, too, but a plan may name
+/// one that came with an earlier plan.
+Finding checkNamedBytes(const SqlConnection& connection)
 {
     std::optional<Break> found;
     const auto lost = metaValue(connection, photosLostKey());
@@ -76,20 +92,26 @@ Finding checkPhotos(const SqlConnection& connection)
     const auto take = [&](const Row& row) -> Logged<void> {
         const EventRecord record = readRecord(row);
         const auto event = readEvent(record);
-        const auto* photo = event ? std::get_if<PhotoTaken>(&event->payload) : nullptr;
-        if (found || !photo)
+        const auto named = event ? bytesNamedBy(event->payload) : std::nullopt;
+        if (found || !named)
             return {};
         const auto linked = connection.value(u"SELECT 1 FROM event_blob WHERE origin = ? AND seq = ? AND hash = ?"_s,
-                                             {record.origin, record.seq, photo->hash});
+                                             {record.origin, record.seq, *named});
         if (!linked)
             return tl::unexpected(linked.error());
-        if (!linked->isValid() && --known < 0)
-            found = at(record, u"blob"_s, u"the bytes of its photo are not there"_s);
-        return {};
+        if (!linked->isValid()) {
+            if (--known < 0)
+                found = at(record, u"blob"_s, u"the bytes that it names are not there"_s);
+            return {};
+        }
+        return wrongWith(connection, event->payload).map([&](const QString& wrong) {
+            if (!wrong.isEmpty())
+                found = at(record, u"blob"_s, wrong);
+        });
     };
     return connection
-        .each(u"SELECT %1 FROM event WHERE kind = ? ORDER BY origin, seq"_s.arg(recordColumns()),
-              {kindOf(PhotoTaken{})}, take)
+        .each(u"SELECT %1 FROM event WHERE kind IN (?, ?) ORDER BY origin, seq"_s.arg(recordColumns()),
+              {kindOf(PhotoTaken{}), kindOf(SheetKept{})}, take)
         .map([&] {
             if (!found && known > 0)
                 found =
@@ -140,7 +162,7 @@ Finding checkBlobs(const SqlConnection& connection)
         return tl::unexpected(stray.error());
     if (stray->isValid())
         return Break{u"blob"_s, u"blob %1: no event has it"_s.arg(QString::fromLatin1(stray->toByteArray().toHex()))};
-    return checkPhotos(connection);
+    return checkNamedBytes(connection);
 }
 
 } // namespace strandbench

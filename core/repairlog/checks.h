@@ -30,7 +30,7 @@ using Finding = Logged<std::optional<Break>>;
 /// Every payload readable, every repair foldable, every summary as its events say. Counts repairs.
 [[nodiscard]] Finding checkRepairs(const SqlConnection& connection, VerifyReport& report);
 
-/// Blobs against their hashes, links on both sides, and the bytes of every photo linked to it.
+/// Blobs against their hashes, links on both sides, the bytes of every photo and kept sheet linked to it.
 [[nodiscard]] Finding checkBlobs(const SqlConnection& connection);
 /// What the log says of itself: its versions, and a bench that has a chain in it as soon as there is one.
 [[nodiscard]] Finding checkMeta(const SqlConnection& connection);

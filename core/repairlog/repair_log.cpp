@@ -5,6 +5,7 @@
 #include "repairlog/failure.h"
 #include "repairlog/file_identity.h"
 #include "repairlog/gate.h"
+#include "repairlog/kept_sheets.h"
 #include "repairlog/probe.h"
 #include "repairlog/rows.h"
 #include "repairlog/schema.h"
@@ -109,6 +110,8 @@ Logged<std::vector<Event>> RepairLog::after(qint64 seq) const
 {
     return eventsWhere(*m_connection->sql, u"origin = ? AND seq > ? ORDER BY seq"_s, {m_connection->origin, seq});
 }
+
+Logged<SheetBook> RepairLog::sheets() const { return sheetBookOf(*m_connection->sql, m_connection->origin); }
 
 Logged<std::optional<Instant>> RepairLog::lastWritten() const
 {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "repair/repair.h"
+#include "repair/sheet_book.h"
 
 #include <QString>
 
@@ -104,6 +105,9 @@ public:
     [[nodiscard]] Logged<std::vector<Event>> ofBench(const QString& localDay) const;
     /// This bench's events above a seq, oldest first: what another program has written since.
     [[nodiscard]] Logged<std::vector<Event>> after(qint64 seq) const;
+    /// The product sheets that the shop has kept: this bench's own in their order, and of other benches' and of the
+    /// open repairs' plans every version besides. A sheet whose bytes a rescue has lost is left out.
+    [[nodiscard]] Logged<SheetBook> sheets() const;
     /// When the newest event of this bench was written; empty of an empty log.
     [[nodiscard]] Logged<std::optional<Instant>> lastWritten() const;
     /// Both in the order of taking in. Open ones are this bench's own: those of another bench, whose log was brought

@@ -25,7 +25,7 @@ struct Migration {
 /// PRAGMA user_version and meta. A new file gets its application id and its origin with the first.
 [[nodiscard]] Logged<void> migrate(const SqlConnection& connection, const std::vector<Migration>& steps);
 
-/// In meta: how many photos have lost their bytes since they were taken, in a log that was rescued; not there for none.
+/// In meta: how many photos and kept sheets have lost their bytes, in a log that was rescued; not there for none.
 [[nodiscard]] QString photosLostKey();
 [[nodiscard]] Logged<void> setMeta(const SqlConnection& connection, const QString& key, const QString& value);
 /// A value of meta; empty when the key is not there.

@@ -58,9 +58,9 @@ Logged<void> Transfer::take(const EventRecord& record)
     for (const QByteArray& hash : blobsOf(record))
         if (auto done = takeBlob(record, hash); !done)
             return done;
-    if (const auto* photo = std::get_if<PhotoTaken>(&event->payload)) {
+    if (const auto named = bytesNamedBy(event->payload)) {
         const auto linked = m_to.value(u"SELECT 1 FROM event_blob WHERE origin = ? AND seq = ? AND hash = ?"_s,
-                                       {record.origin, record.seq, photo->hash});
+                                       {record.origin, record.seq, *named});
         if (!linked)
             return tl::unexpected(linked.error());
         m_photosLost += linked->isValid() ? 0 : 1;

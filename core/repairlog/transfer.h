@@ -18,8 +18,8 @@ public:
     /// The caller has seen that the event follows on the receiving log's chain. Blobs that the sending log cannot give
     /// are counted, and left out.
     [[nodiscard]] Logged<void> take(const EventRecord& record);
-    /// Folds every repair that was changed, and writes its summary; how many photos have no bytes any more is kept, so
-    /// that verifying knows of them. Damaged when its events do not fold.
+    /// Folds every repair that was changed, and writes its summary; how many photos or sheets have no bytes any more is
+    /// kept, so that verifying knows of them. Damaged when its events do not fold.
     [[nodiscard]] Logged<void> finish();
 
     [[nodiscard]] qint64 events() const { return m_events; }

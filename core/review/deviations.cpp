@@ -54,7 +54,7 @@ private:
             return add(DeviationKind::NoReading, batch.hardenerIn, {}, batch.batch);
         if (const Duration age = elapsed(last->told.at, batch.hardenerIn.at); age > m_limits.readingAge)
             add(DeviationKind::ReadingOld, batch.hardenerIn, {age, m_limits.readingAge}, batch.batch);
-        const ProductSheet* sheet = m_catalogue.byId(batch.mixed.sheetId);
+        const ProductSheet* sheet = m_catalogue.version(batch.mixed.sheetId, batch.mixed.sheetHash);
         const AirVerdict verdict =
             judgeAir(last->reading, sheet ? narrowed(m_limits.filling, *sheet) : m_limits.filling);
         for (const Reason& stop : verdict.stops) // their codes are the deviations' codes

@@ -92,7 +92,7 @@ public:
         record.predicted = mixed.times;
         if (mixed.filler.value() > 0)
             record.hardenerShare = Fraction::ofOne(mixed.hardener.value() / mixed.filler.value());
-        if (const ProductSheet* sheet = m_catalogue.byId(mixed.sheetId))
+        if (const ProductSheet* sheet = m_catalogue.version(mixed.sheetId, mixed.sheetHash))
             record.demoSheet = sheet->demo;
         record.hardenerIn = m_told;
         m_record.batches.push_back(record);

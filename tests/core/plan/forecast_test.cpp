@@ -103,7 +103,7 @@ TEST(Forecast, TheSurerTheNarrower)
 TEST(Forecast, APlanForAFastLotGoesByTheLot)
 {
     const Sample sample;
-    const CureEngine fast = sample.engine.with(CureRates{{sample.sheet.id, LogRate::ofMultiplier(1.5)}});
+    const CureEngine fast = sample.engine.with(CureRates{{versionOf(sample.sheet), LogRate::ofMultiplier(1.5)}});
     const PlanningSet set{builtInTable(), sample.bench.catalogue(), builtInSteps(), Assumptions{}, fast};
     const RepairPlan plan = planRepair(sample.assessment, set);
     ASSERT_TRUE(plan.fill);

@@ -117,6 +117,57 @@ TEST(LotBook, GelsAreHeldAgainstTheSheetNotAgainstWhatWasLearnt)
     EXPECT_NEAR(told.book.batchesOf(lot).front().told().panel->value(), std::log(275.0 / 250.0), 1e-12);
 }
 
+/// An invariant: the same batches taught the sheet they were mixed by, and teach no other version of it.
+TEST(LotBook, ANewVersionOfTheSheetBeginsAnewAndTheOlderKeepsWhatItLearnt)
+{
+    Told told;
+    ProductSheet older = mixedSheet();
+    older.hash = "older";
+    ProductSheet newer = mixedSheet();
+    newer.hash = "newer";
+    const auto mix = [&](int second, const QByteArray& hash) {
+        const QUuid repair = told.repair();
+        HardenerIn mixed;
+        mixed.sheetId = lot.sheetId;
+        mixed.hardenerLot = lot.hardenerLot;
+        mixed.times = {seconds(240), seconds(300), seconds(480), seconds(600)};
+        mixed.sheetHash = hash;
+        told.put(repair, second, mixed);
+        told.put(repair, second + 200, Gelled{first, GelPlace::Panel});
+    };
+    for (int i = 0; i < 4; ++i)
+        mix(i * 1000, "older");
+    const LotBelief learnt = told.book.beliefOf(older, lot.hardenerLot);
+    EXPECT_EQ(learnt.batches, 4);
+    EXPECT_GT(learnt.rate.mean.value(), 0.1) << "they gelled at 200 s of 300";
+    EXPECT_EQ(told.book.beliefOf(newer, lot.hardenerLot), (LotBelief{priorOf(newer), 0, 0}));
+    EXPECT_EQ(told.book.beliefOf(newer, u"another lot"_s), (LotBelief{priorOf(newer), 0, 0}))
+        << "no other lot's either";
+    mix(9000, "older"); // of a repair that goes on with it
+    EXPECT_EQ(told.book.beliefOf(newer, lot.hardenerLot).batches, 0);
+    EXPECT_EQ(told.book.beliefOf(older, lot.hardenerLot).batches, 5);
+    mix(10'000, "newer");
+    EXPECT_EQ(told.book.beliefOf(newer, lot.hardenerLot).batches, 1);
+    EXPECT_EQ(told.book.learnt(newer, lot.hardenerLot).lessons.size(), 1U);
+    EXPECT_EQ(told.book.batchesOf(lot).size(), 6U) << "none is lost from the page";
+}
+
+TEST(LotBook, ATestPatTeachesTheVersionItWasMixedBy)
+{
+    Told told;
+    ProductSheet newer = mixedSheet();
+    newer.hash = "newer";
+    PatMixed pat{lot.sheetId, lot.hardenerLot, {},         grams(29),  grams(0.58), celsius(20),
+                 minutes(5),  minutes(5),      minutes(4), minutes(6), "older"};
+    told.ofLot(0, pat);
+    told.ofLot(200, PatGelled{lot.sheetId, lot.hardenerLot});
+    EXPECT_EQ(told.book.beliefOf(newer, lot.hardenerLot).batches, 0);
+    pat.sheetHash = "newer";
+    told.ofLot(1000, pat);
+    told.ofLot(1200, PatGelled{lot.sheetId, lot.hardenerLot});
+    EXPECT_EQ(told.book.beliefOf(newer, lot.hardenerLot).batches, 1);
+}
+
 TEST(LotBook, NothingToldIsNothing)
 {
     Told told;

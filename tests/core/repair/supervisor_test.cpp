@@ -74,6 +74,8 @@ TEST(SupervisorsActs, AreTheseAndNoOthers)
     EXPECT_EQ(supervisorActOf(Corrected{}), SupervisorAct::Correct);
     EXPECT_EQ(supervisorActOf(LotForgotten{}), SupervisorAct::Forget);
     EXPECT_EQ(supervisorActOf(PinSet{}), SupervisorAct::ChangePin);
+    EXPECT_EQ(supervisorActOf(SheetKept{}), SupervisorAct::Sheets);
+    EXPECT_EQ(supervisorActOf(SheetLaidAside{}), SupervisorAct::Sheets);
     for (const Payload& each : std::vector<Payload>{TakenIn{}, HandedOver{}, AlarmAnswered{}, PatMixed{}, ActRefused{}})
         EXPECT_EQ(supervisorActOf(each), std::nullopt) << kindOf(each).toStdString();
 }
