@@ -3640,6 +3640,240 @@
     </message>
 </context>
 <context>
+    <name>ProductFiles</name>
+    <message>
+        <source>This file is no sheet that can be used</source>
+        <translation>Diese Datei ist kein brauchbares Blatt</translation>
+    </message>
+    <message>
+        <source>Another file</source>
+        <translation>Andere Datei</translation>
+    </message>
+    <message>
+        <source>Which product sheet is to be read?</source>
+        <translation>Welches Produktblatt lesen?</translation>
+    </message>
+    <message>
+        <source>There is no JSON and no CSV file in this folder.</source>
+        <translation>In diesem Ordner liegt keine JSON- und keine CSV-Datei.</translation>
+    </message>
+    <message>
+        <source>Another folder</source>
+        <translation>Anderer Ordner</translation>
+    </message>
+</context>
+<context>
+    <name>ProductSheets</name>
+    <message>
+        <source>Short name in files</source>
+        <translation>Kurzname in Dateien</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Demo sheet</source>
+        <translation>Demoblatt</translation>
+    </message>
+    <message>
+        <source>Kind of filler</source>
+        <translation>Art der Spachtelmasse</translation>
+    </message>
+    <message>
+        <source>Density</source>
+        <translation>Dichte</translation>
+    </message>
+    <message>
+        <source>Working time</source>
+        <translation>Topfzeit</translation>
+    </message>
+    <message>
+        <source>Working time, at least</source>
+        <translation>Topfzeit, mindestens</translation>
+    </message>
+    <message>
+        <source>Working time, at most</source>
+        <translation>Topfzeit, höchstens</translation>
+    </message>
+    <message>
+        <source>Sands after</source>
+        <translation>Schleifbar nach</translation>
+    </message>
+    <message>
+        <source>Sands after, at least</source>
+        <translation>Schleifbar, mindestens</translation>
+    </message>
+    <message>
+        <source>Sands after, at most</source>
+        <translation>Schleifbar, höchstens</translation>
+    </message>
+    <message>
+        <source>Sands easily for</source>
+        <translation>Gut schleifbar für</translation>
+    </message>
+    <message>
+        <source>Layer that was sanded</source>
+        <translation>Geschliffene Schicht</translation>
+    </message>
+    <message>
+        <source>Times stated at</source>
+        <translation>Zeiten gelten bei</translation>
+    </message>
+    <message>
+        <source>Heat of cure</source>
+        <translation>Härtungswärme</translation>
+    </message>
+    <message>
+        <source>Specific heat</source>
+        <translation>Wärmekapazität</translation>
+    </message>
+    <message>
+        <source>Conductivity</source>
+        <translation>Leitfähigkeit</translation>
+    </message>
+    <message>
+        <source>Greatest lift</source>
+        <translation>Größte Lage</translation>
+    </message>
+    <message>
+        <source>Greatest in all coats</source>
+        <translation>Größte Dicke im Ganzen</translation>
+    </message>
+    <message>
+        <source>Shrinkage</source>
+        <translation>Schwund</translation>
+    </message>
+    <message>
+        <source>Styrene</source>
+        <translation>Styrol</translation>
+    </message>
+    <message>
+        <source>Hardener share</source>
+        <translation>Härteranteil</translation>
+    </message>
+    <message>
+        <source>Hardener, lowest</source>
+        <translation>Härter, mindestens</translation>
+    </message>
+    <message>
+        <source>Hardener, highest</source>
+        <translation>Härter, höchstens</translation>
+    </message>
+    <message>
+        <source>With a caution from</source>
+        <translation>Mit Hinweis ab</translation>
+    </message>
+    <message>
+        <source>With a caution up to</source>
+        <translation>Mit Hinweis bis</translation>
+    </message>
+    <message>
+        <source>Peroxide in hardener</source>
+        <translation>Peroxid im Härter</translation>
+    </message>
+    <message>
+        <source>Hardener in a bead</source>
+        <translation>Härter je Strang</translation>
+    </message>
+    <message>
+        <source>Panel, coldest</source>
+        <translation>Teil, mindestens</translation>
+    </message>
+    <message>
+        <source>Panel, hottest</source>
+        <translation>Teil, höchstens</translation>
+    </message>
+    <message>
+        <source>Panel, with a caution</source>
+        <translation>Teil, mit Hinweis</translation>
+    </message>
+    <message>
+        <source>Peak in the filler</source>
+        <translation>Spitze in der Masse</translation>
+    </message>
+    <message>
+        <source>Store from</source>
+        <translation>Lagern ab</translation>
+    </message>
+    <message>
+        <source>Store up to</source>
+        <translation>Lagern bis</translation>
+    </message>
+    <message>
+        <source>Months sealed</source>
+        <translation>Monate verschlossen</translation>
+    </message>
+    <message>
+        <source>Months opened</source>
+        <translation>Monate geöffnet</translation>
+    </message>
+    <message>
+        <source>Names zinc</source>
+        <translation>Nennt Zink</translation>
+    </message>
+    <message>
+        <source>Activation energy</source>
+        <translation>Aktivierungsenergie</translation>
+    </message>
+    <message>
+        <source>Exponent m</source>
+        <translation>Exponent m</translation>
+    </message>
+    <message>
+        <source>Exponent n</source>
+        <translation>Exponent n</translation>
+    </message>
+    <message>
+        <source>Hardener exponent</source>
+        <translation>Exponent des Härters</translation>
+    </message>
+    <message>
+        <source>Cures to at most</source>
+        <translation>Härtet höchstens bis</translation>
+    </message>
+    <message>
+        <source>And for each kelvin</source>
+        <translation>Und je Kelvin</translation>
+    </message>
+    <message>
+        <source>Product</source>
+        <translation>Produkt</translation>
+    </message>
+    <message>
+        <source>Times</source>
+        <translation>Zeiten</translation>
+    </message>
+    <message>
+        <source>Hardener</source>
+        <translation>Härter</translation>
+    </message>
+    <message>
+        <source>Limits and store</source>
+        <translation>Grenzen und Lager</translation>
+    </message>
+    <message>
+        <source>Heat and make-up</source>
+        <translation>Wärme, Bestandteile</translation>
+    </message>
+    <message>
+        <source>Law of cure</source>
+        <translation>Härtungsgesetz</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>demo sheet</source>
+        <translation>Demoblatt</translation>
+    </message>
+</context>
+<context>
     <name>Questions</name>
     <message>
         <source>What is this panel made of?</source>
@@ -4234,6 +4468,15 @@
         <source>Bead of hardener %1 calibrated: %2, scatter %3</source>
         <extracomment>%1 is a lot, %2 a mass per length, %3 a percentage</extracomment>
         <translation>Strang von Härter %1 kalibriert: %2, Streuung %3</translation>
+    </message>
+    <message>
+        <source>Product sheet kept: %1</source>
+        <extracomment>%1 is the sheet&apos;s id</extracomment>
+        <translation>Produktblatt behalten: %1</translation>
+    </message>
+    <message>
+        <source>Product sheet laid aside: %1</source>
+        <translation>Produktblatt abgelegt: %1</translation>
     </message>
 </context>
 <context>
@@ -6241,6 +6484,31 @@
             <numerusform>%n Schritte warten.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Product sheets</source>
+        <translation>Produktblätter</translation>
+    </message>
+    <message>
+        <source>What kind of filler is it?</source>
+        <translation>Welche Art Spachtelmasse?</translation>
+    </message>
+    <message>
+        <source>Into which folder does the sheet go?</source>
+        <translation>In welchen Ordner kommt das Blatt?</translation>
+    </message>
+    <message>
+        <source>Written into %1: %2 as JSON and CSV.</source>
+        <extracomment>%1 is a folder, %2 a file&apos;s name without its ending</extracomment>
+        <translation>Geschrieben nach %1: %2 als JSON und CSV.</translation>
+    </message>
+    <message>
+        <source>Not written: %1</source>
+        <translation>Nicht geschrieben: %1</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN, for the product sheet</source>
+        <translation>PIN des Meisters, für das Blatt</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::CameraScreen</name>
@@ -6739,6 +7007,10 @@
         <source>not yet</source>
         <translation>noch nicht</translation>
     </message>
+    <message>
+        <source>by an earlier version of the sheet: it does not count</source>
+        <translation>nach einer früheren Fassung des Blatts: zählt nicht</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::LotScreen</name>
@@ -7217,6 +7489,194 @@
     <message>
         <source>look, or change one</source>
         <translation>ansehen oder ändern</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::ProductEditScreen</name>
+    <message>
+        <source>Product sheets</source>
+        <translation>Produktblätter</translation>
+    </message>
+    <message>
+        <source>a new sheet</source>
+        <translation>ein neues Blatt</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>does not fit</source>
+        <translation>passt nicht</translation>
+    </message>
+    <message>
+        <source>assumed</source>
+        <translation>angenommen</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>fehlt</translation>
+    </message>
+    <message>
+        <source>the model’s own</source>
+        <translation>des Modells</translation>
+    </message>
+    <message>
+        <source>What it comes to</source>
+        <translation>Was es ergibt</translation>
+    </message>
+    <message>
+        <source>next page</source>
+        <translation>nächste Seite</translation>
+    </message>
+    <message>
+        <source>What is assumed is common for such fillers, without a source. Put in what your data sheet says.</source>
+        <translation>Angenommenes ist bei solchen Massen üblich, ohne Quelle. Tragen Sie ein, was Ihr Datenblatt sagt.</translation>
+    </message>
+    <message>
+        <source>What kind of filler is it?</source>
+        <translation>Welche Art Spachtelmasse?</translation>
+    </message>
+    <message>
+        <source>Still missing or wrong: %1</source>
+        <translation>Fehlt noch oder ist falsch: %1</translation>
+    </message>
+    <message>
+        <source>What the engine makes of this sheet</source>
+        <translation>Was dieses Blatt ergibt</translation>
+    </message>
+    <message>
+        <source>Keep this sheet</source>
+        <translation>Blatt behalten</translation>
+    </message>
+    <message>
+        <source>asks for the supervisor’s PIN</source>
+        <translation>fragt die PIN des Meisters</translation>
+    </message>
+    <message>
+        <source>Allowed: %1 to %2</source>
+        <extracomment>a range: &quot;0.3 g/ml to 4 g/ml&quot;</extracomment>
+        <translation>Erlaubt: %1 bis %2</translation>
+    </message>
+    <message>
+        <source>below 0: −</source>
+        <translation>unter 0: −</translation>
+    </message>
+    <message>
+        <source>Take it, or leave it empty</source>
+        <translation>Nehmen oder leer lassen</translation>
+    </message>
+    <message>
+        <source>Take this figure</source>
+        <translation>Zahl übernehmen</translation>
+    </message>
+    <message>
+        <source>Write the product’s name</source>
+        <translation>Name des Produkts schreiben</translation>
+    </message>
+    <message>
+        <source>Take this name</source>
+        <translation>Namen übernehmen</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::ProductOutlook</name>
+    <message>
+        <source>One moment: the engine works out what this sheet means …</source>
+        <translation>Einen Moment: Es wird gerechnet, was dieses Blatt bedeutet …</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <translation>bei</translation>
+    </message>
+    <message>
+        <source>gels after</source>
+        <translation>geliert nach</translation>
+    </message>
+    <message>
+        <source>sands after</source>
+        <translation>schleifbar nach</translation>
+    </message>
+    <message>
+        <source>greatest lift</source>
+        <translation>größte Lage</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>%1 or more</source>
+        <extracomment>a lift: &quot;20 mm or more&quot;</extracomment>
+        <translation>%1 oder mehr</translation>
+    </message>
+    <message>
+        <source>Reckoned on the sheet’s own test pieces, its peak below %1. The sheet allows %2 in one go; the lower of the two holds.</source>
+        <translation>Gerechnet an den Prüfstücken des Blatts, Spitze unter %1. Das Blatt erlaubt %2 auf einmal; das Kleinere gilt.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::ProductPageScreen</name>
+    <message>
+        <source>Product sheets</source>
+        <translation>Produktblätter</translation>
+    </message>
+    <message>
+        <source>What the engine makes of this sheet</source>
+        <translation>Was dieses Blatt ergibt</translation>
+    </message>
+    <message>
+        <source>Change this sheet</source>
+        <translation>Blatt ändern</translation>
+    </message>
+    <message>
+        <source>%1 min (%2 to %3)</source>
+        <extracomment>a stated time with its range: &quot;5 min (4 to 6)&quot;</extracomment>
+        <translation>%1 min (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source>It states, at %1: working time %2, sands after %3.</source>
+        <translation>Es sagt, bei %1: Topfzeit %2, schleifbar nach %3.</translation>
+    </message>
+    <message>
+        <source>%1 by %2</source>
+        <extracomment>a version of a sheet: %1 when, %2 who</extracomment>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>nobody told</source>
+        <translation>niemand genannt</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n earlier</source>
+        <translation>
+            <numerusform>und %n frühere</numerusform>
+            <numerusform>und %n frühere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Demo sheet: invented values. Type in the sheet of the tub in your hand.</source>
+        <translation>Demoblatt: erfundene Werte. Geben Sie das Blatt der Dose in Ihrer Hand ein.</translation>
+    </message>
+    <message>
+        <source>Versions:</source>
+        <translation>Fassungen:</translation>
+    </message>
+    <message>
+        <source>Laid aside. Versions:</source>
+        <translation>Abgelegt. Fassungen:</translation>
+    </message>
+    <message>
+        <source>Write to a folder</source>
+        <translation>In Ordner schreiben</translation>
+    </message>
+    <message>
+        <source>Lay aside</source>
+        <translation>Ablegen</translation>
+    </message>
+    <message>
+        <source>supervisor: hold 1 s</source>
+        <translation>Meister: 1 s halten</translation>
     </message>
 </context>
 <context>
@@ -7855,6 +8315,40 @@
     <message>
         <source>Instruments</source>
         <translation>Messgeräte</translation>
+    </message>
+    <message>
+        <source>Product sheets</source>
+        <translation>Produktblätter</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpSheetsScreen</name>
+    <message>
+        <source>What the fillers of this shop are</source>
+        <translation>Die Spachtelmassen dieser Werkstatt</translation>
+    </message>
+    <message>
+        <source>Type in a sheet</source>
+        <translation>Blatt eintippen</translation>
+    </message>
+    <message>
+        <source>Read one from a file</source>
+        <translation>Aus einer Datei lesen</translation>
+    </message>
+    <message>
+        <source>demo sheet</source>
+        <translation>Demoblatt</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n version(s)</source>
+        <translation>
+            <numerusform>%n Fassung</numerusform>
+            <numerusform>%n Fassungen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>laid aside</source>
+        <translation>abgelegt</translation>
     </message>
 </context>
 <context>

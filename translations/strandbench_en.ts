@@ -116,12 +116,32 @@
     </message>
 </context>
 <context>
+    <name>strandbench::ProductPageScreen</name>
+    <message numerus="yes">
+        <source>and %n earlier</source>
+        <translation>
+            <numerusform>and %n earlier</numerusform>
+            <numerusform>and %n earlier</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>strandbench::RefusalScreen</name>
     <message numerus="yes">
         <source>and %n more</source>
         <translation>
             <numerusform>and %n more</numerusform>
             <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpSheetsScreen</name>
+    <message numerus="yes">
+        <source>%n version(s)</source>
+        <translation>
+            <numerusform>%n version</numerusform>
+            <numerusform>%n versions</numerusform>
         </translation>
     </message>
 </context>

@@ -3640,6 +3640,240 @@
     </message>
 </context>
 <context>
+    <name>ProductFiles</name>
+    <message>
+        <source>This file is no sheet that can be used</source>
+        <translation>Este archivo no es una ficha utilizable</translation>
+    </message>
+    <message>
+        <source>Another file</source>
+        <translation>Otro archivo</translation>
+    </message>
+    <message>
+        <source>Which product sheet is to be read?</source>
+        <translation>¿Qué ficha de producto se lee?</translation>
+    </message>
+    <message>
+        <source>There is no JSON and no CSV file in this folder.</source>
+        <translation>En esta carpeta no hay archivos JSON ni CSV.</translation>
+    </message>
+    <message>
+        <source>Another folder</source>
+        <translation>Otra carpeta</translation>
+    </message>
+</context>
+<context>
+    <name>ProductSheets</name>
+    <message>
+        <source>Short name in files</source>
+        <translation>Nombre corto en archivos</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Demo sheet</source>
+        <translation>Ficha de muestra</translation>
+    </message>
+    <message>
+        <source>Kind of filler</source>
+        <translation>Tipo de masilla</translation>
+    </message>
+    <message>
+        <source>Density</source>
+        <translation>Densidad</translation>
+    </message>
+    <message>
+        <source>Working time</source>
+        <translation>Tiempo de trabajo</translation>
+    </message>
+    <message>
+        <source>Working time, at least</source>
+        <translation>Trabajo, mínimo</translation>
+    </message>
+    <message>
+        <source>Working time, at most</source>
+        <translation>Trabajo, máximo</translation>
+    </message>
+    <message>
+        <source>Sands after</source>
+        <translation>Se lija tras</translation>
+    </message>
+    <message>
+        <source>Sands after, at least</source>
+        <translation>Se lija tras, mínimo</translation>
+    </message>
+    <message>
+        <source>Sands after, at most</source>
+        <translation>Se lija tras, máximo</translation>
+    </message>
+    <message>
+        <source>Sands easily for</source>
+        <translation>Se lija fácil durante</translation>
+    </message>
+    <message>
+        <source>Layer that was sanded</source>
+        <translation>Capa que se lijó</translation>
+    </message>
+    <message>
+        <source>Times stated at</source>
+        <translation>Tiempos dados a</translation>
+    </message>
+    <message>
+        <source>Heat of cure</source>
+        <translation>Calor de curado</translation>
+    </message>
+    <message>
+        <source>Specific heat</source>
+        <translation>Calor específico</translation>
+    </message>
+    <message>
+        <source>Conductivity</source>
+        <translation>Conductividad</translation>
+    </message>
+    <message>
+        <source>Greatest lift</source>
+        <translation>Capa máxima</translation>
+    </message>
+    <message>
+        <source>Greatest in all coats</source>
+        <translation>Máximo entre todas</translation>
+    </message>
+    <message>
+        <source>Shrinkage</source>
+        <translation>Contracción</translation>
+    </message>
+    <message>
+        <source>Styrene</source>
+        <translation>Estireno</translation>
+    </message>
+    <message>
+        <source>Hardener share</source>
+        <translation>Parte de endurecedor</translation>
+    </message>
+    <message>
+        <source>Hardener, lowest</source>
+        <translation>Endurecedor, mínimo</translation>
+    </message>
+    <message>
+        <source>Hardener, highest</source>
+        <translation>Endurecedor, máximo</translation>
+    </message>
+    <message>
+        <source>With a caution from</source>
+        <translation>Con aviso desde</translation>
+    </message>
+    <message>
+        <source>With a caution up to</source>
+        <translation>Con aviso hasta</translation>
+    </message>
+    <message>
+        <source>Peroxide in hardener</source>
+        <translation>Peróxido en endurecedor</translation>
+    </message>
+    <message>
+        <source>Hardener in a bead</source>
+        <translation>Endurecedor por cordón</translation>
+    </message>
+    <message>
+        <source>Panel, coldest</source>
+        <translation>Panel, mínimo</translation>
+    </message>
+    <message>
+        <source>Panel, hottest</source>
+        <translation>Panel, máximo</translation>
+    </message>
+    <message>
+        <source>Panel, with a caution</source>
+        <translation>Panel, con aviso</translation>
+    </message>
+    <message>
+        <source>Peak in the filler</source>
+        <translation>Máximo en la masilla</translation>
+    </message>
+    <message>
+        <source>Store from</source>
+        <translation>Guardar desde</translation>
+    </message>
+    <message>
+        <source>Store up to</source>
+        <translation>Guardar hasta</translation>
+    </message>
+    <message>
+        <source>Months sealed</source>
+        <translation>Meses cerrado</translation>
+    </message>
+    <message>
+        <source>Months opened</source>
+        <translation>Meses abierto</translation>
+    </message>
+    <message>
+        <source>Names zinc</source>
+        <translation>Nombra el zinc</translation>
+    </message>
+    <message>
+        <source>Activation energy</source>
+        <translation>Energía de activación</translation>
+    </message>
+    <message>
+        <source>Exponent m</source>
+        <translation>Exponente m</translation>
+    </message>
+    <message>
+        <source>Exponent n</source>
+        <translation>Exponente n</translation>
+    </message>
+    <message>
+        <source>Hardener exponent</source>
+        <translation>Exponente del endurecedor</translation>
+    </message>
+    <message>
+        <source>Cures to at most</source>
+        <translation>Cura como máximo a</translation>
+    </message>
+    <message>
+        <source>And for each kelvin</source>
+        <translation>Y por cada kelvin</translation>
+    </message>
+    <message>
+        <source>Product</source>
+        <translation>Producto</translation>
+    </message>
+    <message>
+        <source>Times</source>
+        <translation>Tiempos</translation>
+    </message>
+    <message>
+        <source>Hardener</source>
+        <translation>Endurecedor</translation>
+    </message>
+    <message>
+        <source>Limits and store</source>
+        <translation>Límites y almacén</translation>
+    </message>
+    <message>
+        <source>Heat and make-up</source>
+        <translation>Calor y composición</translation>
+    </message>
+    <message>
+        <source>Law of cure</source>
+        <translation>Ley de curado</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>demo sheet</source>
+        <translation>ficha de muestra</translation>
+    </message>
+</context>
+<context>
     <name>Questions</name>
     <message>
         <source>What is this panel made of?</source>
@@ -4234,6 +4468,15 @@
         <source>Bead of hardener %1 calibrated: %2, scatter %3</source>
         <extracomment>%1 is a lot, %2 a mass per length, %3 a percentage</extracomment>
         <translation>Cordón del endurecedor %1 calibrado: %2, dispersión %3</translation>
+    </message>
+    <message>
+        <source>Product sheet kept: %1</source>
+        <extracomment>%1 is the sheet&apos;s id</extracomment>
+        <translation>Ficha de producto guardada: %1</translation>
+    </message>
+    <message>
+        <source>Product sheet laid aside: %1</source>
+        <translation>Ficha de producto apartada: %1</translation>
     </message>
 </context>
 <context>
@@ -6241,6 +6484,31 @@
             <numerusform>%n acciones esperan.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Product sheets</source>
+        <translation>Fichas de producto</translation>
+    </message>
+    <message>
+        <source>What kind of filler is it?</source>
+        <translation>¿Qué tipo de masilla es?</translation>
+    </message>
+    <message>
+        <source>Into which folder does the sheet go?</source>
+        <translation>¿En qué carpeta va la ficha?</translation>
+    </message>
+    <message>
+        <source>Written into %1: %2 as JSON and CSV.</source>
+        <extracomment>%1 is a folder, %2 a file&apos;s name without its ending</extracomment>
+        <translation>Escrito en %1: %2 en JSON y CSV.</translation>
+    </message>
+    <message>
+        <source>Not written: %1</source>
+        <translation>No escrito: %1</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN, for the product sheet</source>
+        <translation>PIN del supervisor, para la ficha</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::CameraScreen</name>
@@ -6739,6 +7007,10 @@
         <source>not yet</source>
         <translation>aún no</translation>
     </message>
+    <message>
+        <source>by an earlier version of the sheet: it does not count</source>
+        <translation>por una versión anterior de la ficha: no cuenta</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::LotScreen</name>
@@ -7217,6 +7489,194 @@
     <message>
         <source>look, or change one</source>
         <translation>ver o cambiar una</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::ProductEditScreen</name>
+    <message>
+        <source>Product sheets</source>
+        <translation>Fichas de producto</translation>
+    </message>
+    <message>
+        <source>a new sheet</source>
+        <translation>una ficha nueva</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>página %1 de %2</translation>
+    </message>
+    <message>
+        <source>does not fit</source>
+        <translation>no encaja</translation>
+    </message>
+    <message>
+        <source>assumed</source>
+        <translation>supuesto</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>falta</translation>
+    </message>
+    <message>
+        <source>the model’s own</source>
+        <translation>el del modelo</translation>
+    </message>
+    <message>
+        <source>What it comes to</source>
+        <translation>Lo que resulta</translation>
+    </message>
+    <message>
+        <source>next page</source>
+        <translation>página siguiente</translation>
+    </message>
+    <message>
+        <source>What is assumed is common for such fillers, without a source. Put in what your data sheet says.</source>
+        <translation>Lo supuesto es común en tales masillas, sin fuente. Ponga lo que dice su ficha.</translation>
+    </message>
+    <message>
+        <source>What kind of filler is it?</source>
+        <translation>¿Qué tipo de masilla es?</translation>
+    </message>
+    <message>
+        <source>Still missing or wrong: %1</source>
+        <translation>Aún falta o está mal: %1</translation>
+    </message>
+    <message>
+        <source>What the engine makes of this sheet</source>
+        <translation>Qué resulta de esta ficha</translation>
+    </message>
+    <message>
+        <source>Keep this sheet</source>
+        <translation>Guardar esta ficha</translation>
+    </message>
+    <message>
+        <source>asks for the supervisor’s PIN</source>
+        <translation>pide el PIN del supervisor</translation>
+    </message>
+    <message>
+        <source>Allowed: %1 to %2</source>
+        <extracomment>a range: &quot;0.3 g/ml to 4 g/ml&quot;</extracomment>
+        <translation>Permitido: %1 a %2</translation>
+    </message>
+    <message>
+        <source>below 0: −</source>
+        <translation>bajo 0: −</translation>
+    </message>
+    <message>
+        <source>Take it, or leave it empty</source>
+        <translation>Tomar, o dejar vacío</translation>
+    </message>
+    <message>
+        <source>Take this figure</source>
+        <translation>Tomar este valor</translation>
+    </message>
+    <message>
+        <source>Write the product’s name</source>
+        <translation>Escriba el nombre del producto</translation>
+    </message>
+    <message>
+        <source>Take this name</source>
+        <translation>Tomar este nombre</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::ProductOutlook</name>
+    <message>
+        <source>One moment: the engine works out what this sheet means …</source>
+        <translation>Un momento: se calcula qué significa esta ficha …</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <translation>a</translation>
+    </message>
+    <message>
+        <source>gels after</source>
+        <translation>gelifica tras</translation>
+    </message>
+    <message>
+        <source>sands after</source>
+        <translation>se lija tras</translation>
+    </message>
+    <message>
+        <source>greatest lift</source>
+        <translation>capa máxima</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguna</translation>
+    </message>
+    <message>
+        <source>%1 or more</source>
+        <extracomment>a lift: &quot;20 mm or more&quot;</extracomment>
+        <translation>%1 o más</translation>
+    </message>
+    <message>
+        <source>Reckoned on the sheet’s own test pieces, its peak below %1. The sheet allows %2 in one go; the lower of the two holds.</source>
+        <translation>Calculado en las probetas de la ficha, máximo bajo %1. La ficha permite %2 de una vez; vale el menor.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::ProductPageScreen</name>
+    <message>
+        <source>Product sheets</source>
+        <translation>Fichas de producto</translation>
+    </message>
+    <message>
+        <source>What the engine makes of this sheet</source>
+        <translation>Qué resulta de esta ficha</translation>
+    </message>
+    <message>
+        <source>Change this sheet</source>
+        <translation>Cambiar esta ficha</translation>
+    </message>
+    <message>
+        <source>%1 min (%2 to %3)</source>
+        <extracomment>a stated time with its range: &quot;5 min (4 to 6)&quot;</extracomment>
+        <translation>%1 min (%2 a %3)</translation>
+    </message>
+    <message>
+        <source>It states, at %1: working time %2, sands after %3.</source>
+        <translation>Dice, a %1: tiempo de trabajo %2, se lija tras %3.</translation>
+    </message>
+    <message>
+        <source>%1 by %2</source>
+        <extracomment>a version of a sheet: %1 when, %2 who</extracomment>
+        <translation>%1 por %2</translation>
+    </message>
+    <message>
+        <source>nobody told</source>
+        <translation>nadie lo dijo</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n earlier</source>
+        <translation>
+            <numerusform>y %n anterior</numerusform>
+            <numerusform>y %n anteriores</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Demo sheet: invented values. Type in the sheet of the tub in your hand.</source>
+        <translation>Ficha de muestra: valores inventados. Escriba la ficha del bote que tiene en la mano.</translation>
+    </message>
+    <message>
+        <source>Versions:</source>
+        <translation>Versiones:</translation>
+    </message>
+    <message>
+        <source>Laid aside. Versions:</source>
+        <translation>Apartada. Versiones:</translation>
+    </message>
+    <message>
+        <source>Write to a folder</source>
+        <translation>Escribir en carpeta</translation>
+    </message>
+    <message>
+        <source>Lay aside</source>
+        <translation>Apartar</translation>
+    </message>
+    <message>
+        <source>supervisor: hold 1 s</source>
+        <translation>supervisor: mantener 1 s</translation>
     </message>
 </context>
 <context>
@@ -7855,6 +8315,40 @@
     <message>
         <source>Instruments</source>
         <translation>Instrumentos</translation>
+    </message>
+    <message>
+        <source>Product sheets</source>
+        <translation>Fichas de producto</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpSheetsScreen</name>
+    <message>
+        <source>What the fillers of this shop are</source>
+        <translation>Las masillas de este taller</translation>
+    </message>
+    <message>
+        <source>Type in a sheet</source>
+        <translation>Escribir una ficha</translation>
+    </message>
+    <message>
+        <source>Read one from a file</source>
+        <translation>Leer una de un archivo</translation>
+    </message>
+    <message>
+        <source>demo sheet</source>
+        <translation>ficha de muestra</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n version(s)</source>
+        <translation>
+            <numerusform>%n versión</numerusform>
+            <numerusform>%n versiones</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>laid aside</source>
+        <translation>apartada</translation>
     </message>
 </context>
 <context>

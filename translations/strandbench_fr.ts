@@ -3640,6 +3640,240 @@
     </message>
 </context>
 <context>
+    <name>ProductFiles</name>
+    <message>
+        <source>This file is no sheet that can be used</source>
+        <translation>Ce fichier n’est pas une fiche utilisable</translation>
+    </message>
+    <message>
+        <source>Another file</source>
+        <translation>Autre fichier</translation>
+    </message>
+    <message>
+        <source>Which product sheet is to be read?</source>
+        <translation>Quelle fiche produit lire&#xa0;?</translation>
+    </message>
+    <message>
+        <source>There is no JSON and no CSV file in this folder.</source>
+        <translation>Aucun fichier JSON ni CSV dans ce dossier.</translation>
+    </message>
+    <message>
+        <source>Another folder</source>
+        <translation>Autre dossier</translation>
+    </message>
+</context>
+<context>
+    <name>ProductSheets</name>
+    <message>
+        <source>Short name in files</source>
+        <translation>Nom court des fichiers</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>Demo sheet</source>
+        <translation>Fiche de démo</translation>
+    </message>
+    <message>
+        <source>Kind of filler</source>
+        <translation>Type de mastic</translation>
+    </message>
+    <message>
+        <source>Density</source>
+        <translation>Masse volumique</translation>
+    </message>
+    <message>
+        <source>Working time</source>
+        <translation>Temps de travail</translation>
+    </message>
+    <message>
+        <source>Working time, at least</source>
+        <translation>Travail, au moins</translation>
+    </message>
+    <message>
+        <source>Working time, at most</source>
+        <translation>Travail, au plus</translation>
+    </message>
+    <message>
+        <source>Sands after</source>
+        <translation>Se ponce après</translation>
+    </message>
+    <message>
+        <source>Sands after, at least</source>
+        <translation>Ponçage, au moins</translation>
+    </message>
+    <message>
+        <source>Sands after, at most</source>
+        <translation>Ponçage, au plus</translation>
+    </message>
+    <message>
+        <source>Sands easily for</source>
+        <translation>Se ponce bien pendant</translation>
+    </message>
+    <message>
+        <source>Layer that was sanded</source>
+        <translation>Couche poncée</translation>
+    </message>
+    <message>
+        <source>Times stated at</source>
+        <translation>Temps donnés à</translation>
+    </message>
+    <message>
+        <source>Heat of cure</source>
+        <translation>Chaleur de prise</translation>
+    </message>
+    <message>
+        <source>Specific heat</source>
+        <translation>Chaleur massique</translation>
+    </message>
+    <message>
+        <source>Conductivity</source>
+        <translation>Conductivité</translation>
+    </message>
+    <message>
+        <source>Greatest lift</source>
+        <translation>Passe maximale</translation>
+    </message>
+    <message>
+        <source>Greatest in all coats</source>
+        <translation>Maximum en tout</translation>
+    </message>
+    <message>
+        <source>Shrinkage</source>
+        <translation>Retrait</translation>
+    </message>
+    <message>
+        <source>Styrene</source>
+        <translation>Styrène</translation>
+    </message>
+    <message>
+        <source>Hardener share</source>
+        <translation>Part de durcisseur</translation>
+    </message>
+    <message>
+        <source>Hardener, lowest</source>
+        <translation>Durcisseur, minimum</translation>
+    </message>
+    <message>
+        <source>Hardener, highest</source>
+        <translation>Durcisseur, maximum</translation>
+    </message>
+    <message>
+        <source>With a caution from</source>
+        <translation>Avec avis dès</translation>
+    </message>
+    <message>
+        <source>With a caution up to</source>
+        <translation>Avec avis jusqu’à</translation>
+    </message>
+    <message>
+        <source>Peroxide in hardener</source>
+        <translation>Peroxyde du durcisseur</translation>
+    </message>
+    <message>
+        <source>Hardener in a bead</source>
+        <translation>Durcisseur du cordon</translation>
+    </message>
+    <message>
+        <source>Panel, coldest</source>
+        <translation>Panneau, minimum</translation>
+    </message>
+    <message>
+        <source>Panel, hottest</source>
+        <translation>Panneau, maximum</translation>
+    </message>
+    <message>
+        <source>Panel, with a caution</source>
+        <translation>Panneau, avec avis</translation>
+    </message>
+    <message>
+        <source>Peak in the filler</source>
+        <translation>Maximum du mastic</translation>
+    </message>
+    <message>
+        <source>Store from</source>
+        <translation>Stocker dès</translation>
+    </message>
+    <message>
+        <source>Store up to</source>
+        <translation>Stocker jusqu’à</translation>
+    </message>
+    <message>
+        <source>Months sealed</source>
+        <translation>Mois, fermé</translation>
+    </message>
+    <message>
+        <source>Months opened</source>
+        <translation>Mois, ouvert</translation>
+    </message>
+    <message>
+        <source>Names zinc</source>
+        <translation>Cite le zinc</translation>
+    </message>
+    <message>
+        <source>Activation energy</source>
+        <translation>Énergie d’activation</translation>
+    </message>
+    <message>
+        <source>Exponent m</source>
+        <translation>Exposant m</translation>
+    </message>
+    <message>
+        <source>Exponent n</source>
+        <translation>Exposant n</translation>
+    </message>
+    <message>
+        <source>Hardener exponent</source>
+        <translation>Exposant du durcisseur</translation>
+    </message>
+    <message>
+        <source>Cures to at most</source>
+        <translation>Durcit au plus à</translation>
+    </message>
+    <message>
+        <source>And for each kelvin</source>
+        <translation>Et par kelvin</translation>
+    </message>
+    <message>
+        <source>Product</source>
+        <translation>Produit</translation>
+    </message>
+    <message>
+        <source>Times</source>
+        <translation>Temps</translation>
+    </message>
+    <message>
+        <source>Hardener</source>
+        <translation>Durcisseur</translation>
+    </message>
+    <message>
+        <source>Limits and store</source>
+        <translation>Limites et stockage</translation>
+    </message>
+    <message>
+        <source>Heat and make-up</source>
+        <translation>Chaleur, composition</translation>
+    </message>
+    <message>
+        <source>Law of cure</source>
+        <translation>Loi de prise</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>oui</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>non</translation>
+    </message>
+    <message>
+        <source>demo sheet</source>
+        <translation>fiche de démo</translation>
+    </message>
+</context>
+<context>
     <name>Questions</name>
     <message>
         <source>What is this panel made of?</source>
@@ -4234,6 +4468,15 @@
         <source>Bead of hardener %1 calibrated: %2, scatter %3</source>
         <extracomment>%1 is a lot, %2 a mass per length, %3 a percentage</extracomment>
         <translation>Cordon du durcisseur %1 étalonné&#xa0;: %2, dispersion %3</translation>
+    </message>
+    <message>
+        <source>Product sheet kept: %1</source>
+        <extracomment>%1 is the sheet&apos;s id</extracomment>
+        <translation>Fiche produit gardée&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Product sheet laid aside: %1</source>
+        <translation>Fiche produit écartée&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -6241,6 +6484,31 @@
             <numerusform>%n actions attendent.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Product sheets</source>
+        <translation>Fiches produit</translation>
+    </message>
+    <message>
+        <source>What kind of filler is it?</source>
+        <translation>Quel type de mastic est-ce&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Into which folder does the sheet go?</source>
+        <translation>Dans quel dossier va la fiche&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Written into %1: %2 as JSON and CSV.</source>
+        <extracomment>%1 is a folder, %2 a file&apos;s name without its ending</extracomment>
+        <translation>Écrit dans %1&#xa0;: %2 en JSON et CSV.</translation>
+    </message>
+    <message>
+        <source>Not written: %1</source>
+        <translation>Pas écrit&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN, for the product sheet</source>
+        <translation>Code du chef d’atelier, pour la fiche</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::CameraScreen</name>
@@ -6739,6 +7007,10 @@
         <source>not yet</source>
         <translation>pas encore</translation>
     </message>
+    <message>
+        <source>by an earlier version of the sheet: it does not count</source>
+        <translation>par une version antérieure de la fiche&#xa0;: ne compte pas</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::LotScreen</name>
@@ -7217,6 +7489,194 @@
     <message>
         <source>look, or change one</source>
         <translation>voir ou changer</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::ProductEditScreen</name>
+    <message>
+        <source>Product sheets</source>
+        <translation>Fiches produit</translation>
+    </message>
+    <message>
+        <source>a new sheet</source>
+        <translation>une nouvelle fiche</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>page %1 sur %2</translation>
+    </message>
+    <message>
+        <source>does not fit</source>
+        <translation>ne va pas</translation>
+    </message>
+    <message>
+        <source>assumed</source>
+        <translation>supposé</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>manque</translation>
+    </message>
+    <message>
+        <source>the model’s own</source>
+        <translation>du modèle</translation>
+    </message>
+    <message>
+        <source>What it comes to</source>
+        <translation>Ce que cela donne</translation>
+    </message>
+    <message>
+        <source>next page</source>
+        <translation>page suivante</translation>
+    </message>
+    <message>
+        <source>What is assumed is common for such fillers, without a source. Put in what your data sheet says.</source>
+        <translation>Ce qui est supposé est courant pour ces mastics, sans source. Mettez ce que dit votre fiche.</translation>
+    </message>
+    <message>
+        <source>What kind of filler is it?</source>
+        <translation>Quel type de mastic est-ce&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Still missing or wrong: %1</source>
+        <translation>Manque encore ou est faux&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>What the engine makes of this sheet</source>
+        <translation>Ce que donne cette fiche</translation>
+    </message>
+    <message>
+        <source>Keep this sheet</source>
+        <translation>Garder cette fiche</translation>
+    </message>
+    <message>
+        <source>asks for the supervisor’s PIN</source>
+        <translation>demande le code du chef</translation>
+    </message>
+    <message>
+        <source>Allowed: %1 to %2</source>
+        <extracomment>a range: &quot;0.3 g/ml to 4 g/ml&quot;</extracomment>
+        <translation>Permis&#xa0;: %1 à %2</translation>
+    </message>
+    <message>
+        <source>below 0: −</source>
+        <translation>sous 0&#xa0;: −</translation>
+    </message>
+    <message>
+        <source>Take it, or leave it empty</source>
+        <translation>Garder, ou laisser vide</translation>
+    </message>
+    <message>
+        <source>Take this figure</source>
+        <translation>Garder cette valeur</translation>
+    </message>
+    <message>
+        <source>Write the product’s name</source>
+        <translation>Écrivez le nom du produit</translation>
+    </message>
+    <message>
+        <source>Take this name</source>
+        <translation>Garder ce nom</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::ProductOutlook</name>
+    <message>
+        <source>One moment: the engine works out what this sheet means …</source>
+        <translation>Un instant&#xa0;: on calcule ce que donne cette fiche…</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <translation>à</translation>
+    </message>
+    <message>
+        <source>gels after</source>
+        <translation>prend après</translation>
+    </message>
+    <message>
+        <source>sands after</source>
+        <translation>se ponce après</translation>
+    </message>
+    <message>
+        <source>greatest lift</source>
+        <translation>passe maximale</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>aucune</translation>
+    </message>
+    <message>
+        <source>%1 or more</source>
+        <extracomment>a lift: &quot;20 mm or more&quot;</extracomment>
+        <translation>%1 ou plus</translation>
+    </message>
+    <message>
+        <source>Reckoned on the sheet’s own test pieces, its peak below %1. The sheet allows %2 in one go; the lower of the two holds.</source>
+        <translation>Calculé sur les éprouvettes de la fiche, maximum sous %1. La fiche permet %2 d’un coup&#xa0;; le plus faible vaut.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::ProductPageScreen</name>
+    <message>
+        <source>Product sheets</source>
+        <translation>Fiches produit</translation>
+    </message>
+    <message>
+        <source>What the engine makes of this sheet</source>
+        <translation>Ce que donne cette fiche</translation>
+    </message>
+    <message>
+        <source>Change this sheet</source>
+        <translation>Changer cette fiche</translation>
+    </message>
+    <message>
+        <source>%1 min (%2 to %3)</source>
+        <extracomment>a stated time with its range: &quot;5 min (4 to 6)&quot;</extracomment>
+        <translation>%1 min (%2 à %3)</translation>
+    </message>
+    <message>
+        <source>It states, at %1: working time %2, sands after %3.</source>
+        <translation>Elle dit, à %1&#xa0;: temps de travail %2, se ponce après %3.</translation>
+    </message>
+    <message>
+        <source>%1 by %2</source>
+        <extracomment>a version of a sheet: %1 when, %2 who</extracomment>
+        <translation>%1 par %2</translation>
+    </message>
+    <message>
+        <source>nobody told</source>
+        <translation>personne ne l’a dit</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n earlier</source>
+        <translation>
+            <numerusform>et %n antérieure</numerusform>
+            <numerusform>et %n antérieures</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Demo sheet: invented values. Type in the sheet of the tub in your hand.</source>
+        <translation>Fiche de démo&#xa0;: valeurs inventées. Tapez la fiche du pot que vous tenez.</translation>
+    </message>
+    <message>
+        <source>Versions:</source>
+        <translation>Versions&#xa0;:</translation>
+    </message>
+    <message>
+        <source>Laid aside. Versions:</source>
+        <translation>Écartée. Versions&#xa0;:</translation>
+    </message>
+    <message>
+        <source>Write to a folder</source>
+        <translation>Écrire dans un dossier</translation>
+    </message>
+    <message>
+        <source>Lay aside</source>
+        <translation>Écarter</translation>
+    </message>
+    <message>
+        <source>supervisor: hold 1 s</source>
+        <translation>chef d’atelier&#xa0;: tenir 1&#xa0;s</translation>
     </message>
 </context>
 <context>
@@ -7855,6 +8315,40 @@
     <message>
         <source>Instruments</source>
         <translation>Instruments</translation>
+    </message>
+    <message>
+        <source>Product sheets</source>
+        <translation>Fiches produit</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SetUpSheetsScreen</name>
+    <message>
+        <source>What the fillers of this shop are</source>
+        <translation>Les mastics de cet atelier</translation>
+    </message>
+    <message>
+        <source>Type in a sheet</source>
+        <translation>Taper une fiche</translation>
+    </message>
+    <message>
+        <source>Read one from a file</source>
+        <translation>En lire une d’un fichier</translation>
+    </message>
+    <message>
+        <source>demo sheet</source>
+        <translation>fiche de démo</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n version(s)</source>
+        <translation>
+            <numerusform>%n version</numerusform>
+            <numerusform>%n versions</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>laid aside</source>
+        <translation>écartée</translation>
     </message>
 </context>
 <context>
