@@ -11,6 +11,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
@@ -20,6 +22,7 @@ constexpr double pictogramMm = 14;
 constexpr double smallPictogramMm = 9;
 constexpr double signMm = 8;
 constexpr double rowGapMm = 1;
+constexpr std::size_t statementsOnAPage = 5; // as many as a low glass has room for, in every language
 
 FitLabel* textIn(const Theme& theme, const QString& name, TextRole role, const QString& text, QWidget* parent)
 {
@@ -73,11 +76,13 @@ HarmScreen::HarmScreen(const Surroundings& around, const Repair& repair, const H
     auto* pages = new PagedRows(around, PagedRows::wholePages, this);
     std::vector<PagedRows::MakeRow> rows{[this](QWidget* into) { return overviewPage(into); }};
     for (const HarmShown& each : m_here.met) {
-        if (!each.hazards.empty() || each.bySheet)
-            rows.push_back([this, each](QWidget* into) { return labelPage(each, into); });
+        if (each.bySheet && each.hazards.empty()) // that there is none is the sheet's word too
+            rows.push_back([this, each](QWidget* into) { return labelPage(each, 0, into); });
+        for (std::size_t from = 0; from < each.hazards.size(); from += statementsOnAPage)
+            rows.push_back([this, each, from](QWidget* into) { return labelPage(each, from, into); });
         rows.push_back([this, each](QWidget* into) { return doPage(each, into); });
-        if (!each.precautions.empty())
-            rows.push_back([this, each](QWidget* into) { return precautionsPage(each, into); });
+        for (std::size_t from = 0; from < each.precautions.size(); from += statementsOnAPage)
+            rows.push_back([this, each, from](QWidget* into) { return precautionsPage(each, from, into); });
     }
     pages->setRows(std::move(rows));
     column->addWidget(pages, 1);
@@ -123,7 +128,7 @@ QWidget* HarmScreen::overviewPage(QWidget* parent)
     return page;
 }
 
-QWidget* HarmScreen::labelPage(const HarmShown& shown, QWidget* parent)
+QWidget* HarmScreen::labelPage(const HarmShown& shown, std::size_t from, QWidget* parent)
 {
     auto* page = new QWidget(parent);
     QBoxLayout* row = columnsIn(page, around());
@@ -151,8 +156,10 @@ QWidget* HarmScreen::labelPage(const HarmShown& shown, QWidget* parent)
     column->addWidget(told, 1);
     row->addWidget(left, 2);
     const Column right(theme(), u"harm_statements"_s, page);
-    for (std::size_t i = 0; i < shown.hazards.size(); ++i)
+    for (std::size_t i = from; i < std::min(shown.hazards.size(), from + statementsOnAPage); ++i)
         right.add(u"harm_h_%1"_s.arg(i), TextRole::Body, words::statement(shown.hazards[i]));
+    if (shown.hazards.empty())
+        right.add(u"harm_no_h"_s, TextRole::Body, tr("Its sheet states no hazard."));
     row->addWidget(right.card, 3);
     return page;
 }
@@ -172,13 +179,13 @@ QWidget* HarmScreen::doPage(const HarmShown& shown, QWidget* parent)
     return page;
 }
 
-QWidget* HarmScreen::precautionsPage(const HarmShown& shown, QWidget* parent)
+QWidget* HarmScreen::precautionsPage(const HarmShown& shown, std::size_t from, QWidget* parent)
 {
     auto* page = new QWidget(parent);
     QBoxLayout* row = columnsIn(page, around());
     const Column column(theme(), u"harm_precautions"_s, page);
     column.add(u"harm_name"_s, TextRole::Body, words::harmMaterial(shown.material), true);
-    for (std::size_t i = 0; i < shown.precautions.size(); ++i)
+    for (std::size_t i = from; i < std::min(shown.precautions.size(), from + statementsOnAPage); ++i)
         column.add(u"harm_p_%1"_s.arg(i), TextRole::Body, words::statement(shown.precautions[i]));
     row->addWidget(column.card, 1);
     return page;

@@ -31,10 +31,11 @@ public:
     HarmScreen(const Surroundings& around, const Repair& repair, const HarmHere& here, QWidget* parent = nullptr);
 
 private:
+    /// Each makes one page; from: the first statement on it.
     [[nodiscard]] QWidget* overviewPage(QWidget* parent);
-    [[nodiscard]] QWidget* labelPage(const HarmShown& shown, QWidget* parent);
+    [[nodiscard]] QWidget* labelPage(const HarmShown& shown, std::size_t from, QWidget* parent);
     [[nodiscard]] QWidget* doPage(const HarmShown& shown, QWidget* parent);
-    [[nodiscard]] QWidget* precautionsPage(const HarmShown& shown, QWidget* parent);
+    [[nodiscard]] QWidget* precautionsPage(const HarmShown& shown, std::size_t from, QWidget* parent);
 
     HarmHere m_here;
 };

@@ -64,7 +64,7 @@ constexpr Line wasteLines[] = {
      QT_TRANSLATE_NOOP("Harm", "Never into the bin, never onto sawdust: apart, as its sheet says.")},
     {"cool_then_waste", QT_TRANSLATE_NOOP("Harm", "Thin on metal or under water, watched till cold; never the bin.")},
     {"rags_in_can", QT_TRANSLATE_NOOP("Harm", "Rags into the lidded metal can; nothing down the drain.")},
-    {"dust_bag", QT_TRANSLATE_NOOP("Harm", "In the extractor’s bag, closed; no sweeping, no blowing off.")},
+    {"dust_bag", QT_TRANSLATE_NOOP("Harm", "In the extractor’s bag, closed; extract first, never sweep.")},
     {"dust_apart", QT_TRANSLATE_NOOP("Harm", "A bag of its own, as hazardous waste.")},
     {"metal_apart", QT_TRANSLATE_NOOP("Harm", "Aluminium and steel dust apart and dry: own extractors, own cans.")},
     {"none_left", QT_TRANSLATE_NOOP("Harm", "Nothing is left over.")},

@@ -3,8 +3,9 @@
 // lead there with their key.
 #include "every_look.h"
 
-#include "exchange/harm.h"
-#include "screens/harm_screen.h"
+#include "exchange/rules.h"
+#include "exchange/sheets.h"
+#include "touch/tap_button.h"
 
 #include <QTemporaryDir>
 
@@ -52,6 +53,45 @@ TEST_P(HarmRules, Hold)
         check();
         pages();
     }
+}
+
+/// As much as a sheet may state, in the longest statements: twelve codes, four lines of 160 characters.
+QByteArray fullest()
+{
+    const QByteArray line = '"' + QByteArray("Wide words of a shop that fill a line. ").repeated(5).left(159) + ".\"";
+    const QByteArray one = R"("signal": "danger",
+        "pictograms": ["GHS01", "GHS02", "GHS03", "GHS04", "GHS05", "GHS06", "GHS07", "GHS08", "GHS09"],
+        "h": ["H372", "H373", "H360", "H361", "H334", "H304", "H410", "H411", "H412", "EUH066", "H314", "H229"],
+        "p": ["P305+P351+P338", "P304+P340", "P210", "P280", "P260", "P261", "P410+P412", "P301+P310", "P333+P313",
+              "P308+P313", "P337+P313", "P501"],
+        "gloves": )" + line +
+                           ", \"respirator\": " + line + ", \"first_aid\": " + line + ", \"waste\": " + line;
+    return '{' + one + ", \"hardener\": {" + one + "}}";
+}
+
+TEST_P(HarmRules, HoldWithTheFullestSheet)
+{
+    std::vector<ProductSheet> sheets;
+    for (const ProductSheet& each : demoCatalogue().sheets()) {
+        QByteArray json = each.source;
+        const Checked<ProductSheet> sheet =
+            readSheet(json.replace("\"demo\": true,", "\"demo\": true, \"hazards\": " + fullest() + ","));
+        ASSERT_TRUE(sheet) << sheet.error().front().field.toStdString();
+        sheets.push_back(*sheet);
+    }
+    const Catalogue catalogue(std::move(sheets));
+    const CureEngine engine;
+    const QTemporaryDir folder;
+    ScriptedBench::Spec spec = specOn(folder.filePath(u"bench.sqlite"_s), demoSettings());
+    spec.planning.emplace(PlanningSet{builtInTable(), catalogue, builtInSteps(), Assumptions{}, engine});
+    m_bench = std::make_unique<ScriptedBench>(std::move(spec));
+    Walk walk(*m_bench, skirtPanel());
+    for (const Station station : {Station::Mix, Station::Wait}) {
+        ASSERT_TRUE(walk.walkTo(station)) << walk.why().toStdString();
+        check();
+        pages();
+    }
+    m_bench.reset(); // before what it plans with
 }
 
 INSTANTIATE_TEST_SUITE_P(OnEveryGlass, HarmRules, ::testing::ValuesIn(everyLook()), nameOfLook);

@@ -7,8 +7,11 @@
 #include "exchange/harm.h"
 #include "exchange/rules.h"
 #include "exchange/sheets.h"
+#include "pictures/ghs_pictogram.h"
 #include "screens/ghs_sign.h"
 #include "words/harm_words.h"
+
+#include <QImage>
 
 #include <algorithm>
 
@@ -159,6 +162,39 @@ TEST_F(Harm, HasWordsForEveryCode) // invariant
         EXPECT_TRUE(told(words::pictogramName(value))) << code;
     EXPECT_TRUE(words::statement(u"H302+H312"_s).contains(u"swallowed"_s)) << "part by part";
     EXPECT_EQ(words::statement(u"H999"_s), u"H999"_s) << "a code without a text stands alone";
+}
+
+/// A pictogram as painted, upon grey.
+QImage painted(GhsPictogram pictogram)
+{
+    QImage image(240, 240, QImage::Format_RGB32);
+    image.fill(Qt::gray);
+    QPainter painter(&image);
+    paintGhsPictogram(painter, QRectF(image.rect()), pictogram);
+    return image;
+}
+
+TEST_F(Harm, PictogramIsBlackOnWhiteInARedSquareOnItsPoint) // CLP Annex V, remembered
+{
+    std::vector<QImage> all;
+    for (const auto& [pictogram, code] : Codes<GhsPictogram>::table) {
+        const QImage image = painted(pictogram);
+        const auto share = [&](auto is) {
+            int found = 0;
+            for (int y = 0; y < image.height(); ++y)
+                for (int x = 0; x < image.width(); ++x)
+                    found += is(image.pixelColor(x, y)) ? 1 : 0;
+            return double(found) / (image.width() * image.height());
+        };
+        for (const QPoint corner : {QPoint(20, 20), QPoint(220, 20), QPoint(20, 220), QPoint(220, 220)})
+            EXPECT_EQ(image.pixelColor(corner), QColor(Qt::gray)) << code;
+        for (const QPoint edge : {QPoint(120, 14), QPoint(226, 120), QPoint(120, 226), QPoint(14, 120)})
+            EXPECT_GT(image.pixelColor(edge).red(), 3 * image.pixelColor(edge).green()) << code;
+        EXPECT_GT(share([](const QColor& c) { return c.lightness() < 40; }), 0.02) << code << ": the symbol";
+        EXPECT_GT(share([](const QColor& c) { return c == QColor(Qt::white); }), 0.15) << code << ": its ground";
+        EXPECT_EQ(std::ranges::find(all, image), all.end()) << code << " looks like another";
+        all.push_back(image);
+    }
 }
 
 } // namespace
