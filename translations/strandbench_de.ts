@@ -1333,10 +1333,6 @@
         <translation>Lappen in den Metallbehälter mit Deckel; nichts in den Abfluss.</translation>
     </message>
     <message>
-        <source>In the extractor’s bag, closed; no sweeping, no blowing off.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>A bag of its own, as hazardous waste.</source>
         <translation>Eigener Beutel, als Sondermüll.</translation>
     </message>
@@ -1447,6 +1443,10 @@
     <message>
         <source>environment</source>
         <translation>Umwelt</translation>
+    </message>
+    <message>
+        <source>In the extractor’s bag, closed; extract first, never sweep.</source>
+        <translation>Im Beutel der Absaugung, verschlossen; erst absaugen, nie kehren.</translation>
     </message>
 </context>
 <context>
@@ -6886,6 +6886,10 @@
     <message>
         <source>Waste: %1</source>
         <translation>Abfall: %1</translation>
+    </message>
+    <message>
+        <source>Its sheet states no hazard.</source>
+        <translation>Sein Datenblatt nennt keine Gefahr.</translation>
     </message>
 </context>
 <context>

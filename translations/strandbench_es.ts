@@ -1333,10 +1333,6 @@
         <translation>Trapos al bidón metálico con tapa; nada al desagüe.</translation>
     </message>
     <message>
-        <source>In the extractor’s bag, closed; no sweeping, no blowing off.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>A bag of its own, as hazardous waste.</source>
         <translation>Bolsa propia, como residuo peligroso.</translation>
     </message>
@@ -1447,6 +1443,10 @@
     <message>
         <source>environment</source>
         <translation>medio ambiente</translation>
+    </message>
+    <message>
+        <source>In the extractor’s bag, closed; extract first, never sweep.</source>
+        <translation>En la bolsa del extractor, cerrada; primero extraer, nunca barrer.</translation>
     </message>
 </context>
 <context>
@@ -6886,6 +6886,10 @@
     <message>
         <source>Waste: %1</source>
         <translation>Residuos: %1</translation>
+    </message>
+    <message>
+        <source>Its sheet states no hazard.</source>
+        <translation>Su ficha no indica ningún peligro.</translation>
     </message>
 </context>
 <context>

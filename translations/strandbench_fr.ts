@@ -1333,10 +1333,6 @@
         <translation>Chiffons dans le bidon métallique à couvercle&#xa0;; rien à l’égout.</translation>
     </message>
     <message>
-        <source>In the extractor’s bag, closed; no sweeping, no blowing off.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>A bag of its own, as hazardous waste.</source>
         <translation>Un sac à part, comme déchet dangereux.</translation>
     </message>
@@ -1447,6 +1443,10 @@
     <message>
         <source>environment</source>
         <translation>environnement</translation>
+    </message>
+    <message>
+        <source>In the extractor’s bag, closed; extract first, never sweep.</source>
+        <translation>Dans le sac de l’aspirateur, fermé&#xa0;; d’abord aspirer, ne jamais balayer.</translation>
     </message>
 </context>
 <context>
@@ -6886,6 +6886,10 @@
     <message>
         <source>Waste: %1</source>
         <translation>Déchets&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Its sheet states no hazard.</source>
+        <translation>Sa fiche n’indique aucun danger.</translation>
     </message>
 </context>
 <context>

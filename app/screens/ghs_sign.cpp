@@ -5,16 +5,26 @@
 
 #include <QPaintEvent>
 
+#include <algorithm>
+
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
+namespace {
+
+constexpr int mostInARow = 4;
+constexpr double twoRows = 1.5; // the height of two rows of smaller ones, in that of one
+
+} // namespace
 
 GhsSign::GhsSign(const Theme& theme, std::vector<GhsPictogram> pictograms, double sizeMm, QWidget* parent)
     : QWidget(parent), m_pictograms(std::move(pictograms))
 {
     setObjectName(u"ghs_sign"_s);
     setAccessibleName(spokenPictograms(m_pictograms));
-    setFixedSize(theme.px(sizeMm) * static_cast<int>(m_pictograms.size()), theme.px(sizeMm));
+    const int count = static_cast<int>(m_pictograms.size());
+    const double height = count > mostInARow ? sizeMm * twoRows : sizeMm;
+    setFixedSize(theme.px(sizeMm) * std::min(count, mostInARow), theme.px(height));
 }
 
 void GhsSign::paintEvent(QPaintEvent*)

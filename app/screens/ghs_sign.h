@@ -12,7 +12,7 @@ namespace strandbench {
 class GhsSign final : public QWidget {
     Q_OBJECT
 public:
-    /// sizeMm: of the square that holds one.
+    /// sizeMm: of the square that holds one; more than four share the room of four, in two rows of smaller ones.
     GhsSign(const Theme& theme, std::vector<GhsPictogram> pictograms, double sizeMm, QWidget* parent);
     [[nodiscard]] const std::vector<GhsPictogram>& pictograms() const { return m_pictograms; }
 

@@ -30,9 +30,12 @@ MessageScreen::MessageScreen(const Surroundings& around, Spec spec, QWidget* par
     auto* column = new QVBoxLayout;
     column->setSpacing(px(sizes::gap));
     column->addWidget(box, 1);
-    if (keysInRow())
+    const bool aside = m_spec.keysAside && !around.upright;
+    if (keysInRow() && !aside)
         buildKeys(column);
     content()->addLayout(column, 1);
+    if (keysInRow() && aside)
+        buildKeysAside();
     answers()->setWayOn(m_spec.wayOn, m_spec.wayOnKind);
     if (!m_spec.ofARepair)
         answers()->stop()->hide();
@@ -82,6 +85,15 @@ void MessageScreen::buildKeys(QBoxLayout* column)
         grid->setColumnStretch(i % columns, 1);
     }
     column->addLayout(grid);
+}
+
+void MessageScreen::buildKeysAside()
+{
+    auto* keys = new QVBoxLayout;
+    keys->setSpacing(px(sizes::gap));
+    for (const SideKey& each : m_spec.keys)
+        keys->addWidget(makeSideKey(theme(), each, this), 1);
+    content()->addLayout(keys);
 }
 
 void MessageScreen::buildWords(QWidget* box, QBoxLayout* row)

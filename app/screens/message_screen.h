@@ -29,6 +29,7 @@ public:
         QString holdTitle;
         std::function<void()> held;
         std::vector<SideKey> keys; ///< one stands below the sign; more of them, or one and a held key, in a row
+        bool keysAside = false;    ///< on a wide glass several stand beside the message, not below it
         bool refuses = false;      ///< red edge and red sentence
         bool ofARepair = true;     ///< 'stop, ask' is of a repair: elsewhere there is nothing to stop
     };
@@ -38,6 +39,7 @@ private:
     void buildSide(QWidget* box, QBoxLayout* row);
     void buildWords(QWidget* box, QBoxLayout* row);
     void buildKeys(QBoxLayout* column);
+    void buildKeysAside();
     [[nodiscard]] HoldButton* makeHold(QWidget* parent);
     [[nodiscard]] bool keysInRow() const;
 

@@ -145,6 +145,7 @@ Screen* sandScreen(const Surroundings& around, const Repair& repair, BatchRef ba
     spec.wayOn = Says::tr("Sanded and dusted off");
     if (const auto key = harmKey(harmHere(around, repair, codeOf(Station::Sand), batch), ways))
         spec.keys.push_back(*key);
+    spec.keysAside = true;
     const bool lastFill = !batch.finishing && batch.index + 1 == static_cast<int>(repair.plan->batches.size());
     if (const auto key = photoKey(around, repair, PhotoMoment::Filled, ways); key && lastFill)
         spec.keys.push_back(*key);
