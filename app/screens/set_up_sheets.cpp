@@ -14,7 +14,8 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 namespace {
 
-constexpr std::size_t perPage = 6;
+/// How many fit: two rows above the ways on a wide glass, six on an upright one.
+std::size_t perPage(const Surroundings& around) { return around.upright ? 6 : 4; }
 constexpr TextSize nameSize{5, 3.4};
 
 /// Those in use, then those laid aside.
@@ -49,22 +50,22 @@ SetUpSheetsScreen::SetUpSheetsScreen(const Surroundings& around, const SetUpPlac
     : SetUpScreen(around, u"screen_set_up_sheets"_s, place, parent)
 {
     const std::vector<ProductSheet> all = everySheet(around.bench);
-    QWidget* holder =
-        buildPage({}, tr("What the fillers of this shop are"), static_cast<int>((all.size() + perPage - 1) / perPage));
+    QWidget* holder = buildPage({}, tr("What the fillers of this shop are"),
+                                static_cast<int>((all.size() + perPage(around) - 1) / perPage(around)));
     auto* column = new QVBoxLayout(holder);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(px(sizes::gap));
     auto* grid = new QGridLayout;
     grid->setSpacing(px(sizes::gap));
     const std::size_t columns = around.upright ? 1 : 2;
-    for (std::size_t i = 0; i < perPage; ++i) {
-        const std::size_t at = static_cast<std::size_t>(page()) * perPage + i;
+    for (std::size_t i = 0; i < perPage(around); ++i) {
+        const std::size_t at = static_cast<std::size_t>(page()) * perPage(around) + i;
         grid->setRowStretch(static_cast<int>(i / columns), 1);
         grid->setColumnStretch(static_cast<int>(i % columns), 1);
         if (at < all.size())
             grid->addWidget(tile(all[at]), static_cast<int>(i / columns), static_cast<int>(i % columns));
     }
-    column->addLayout(grid, 3);
+    column->addLayout(grid, around.upright ? 6 : 2);
     auto* row = new QHBoxLayout;
     row->setSpacing(px(sizes::gap));
     row->addWidget(way(u"new_sheet"_s, tr("Type in a sheet"), ProductWish::What::New), 1);

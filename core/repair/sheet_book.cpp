@@ -71,7 +71,7 @@ Catalogue SheetBook::catalogue(const Catalogue& carried) const
         (each->inUse ? sheets : others).push_back(newest->sheet);
     }
     sheets.insert(sheets.end(), carried.sheets().begin(), carried.sheets().end());
-    std::ranges::stable_partition(sheets, [](const ProductSheet& each) { return !each.demo; });
+    std::stable_partition(sheets.begin(), sheets.end(), [](const ProductSheet& each) { return !each.demo; });
     return Catalogue(std::move(sheets), std::move(others));
 }
 
