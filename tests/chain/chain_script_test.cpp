@@ -128,7 +128,7 @@ TEST_F(ChainScript, NamesAnyChangedFieldWhereWeDo)
 {
     for (const char* change :
          {"prev_hash = zeroblob(32)", "origin = '5a0c52f4-3a0e-4bb4-8a43-6a1ad3a2a0a5'", "seq = 700",
-          "repair = '5a0c52f4-3a0e-4bb4-8a43-6a1ad3a2a0a5'", "kind = 'turned'", "kind_version = 2",
+          "repair = '5a0c52f4-3a0e-4bb4-8a43-6a1ad3a2a0a5'", "kind = 'turned'", "kind_version = kind_version + 1",
           "utc_ms = utc_ms + 1", "boottime_ms = -boottime_ms", "boot_id = boot_id || ' '", "utc_offset_s = 0",
           "person = 'R. Quisť'", "payload = CAST(CAST(payload AS TEXT) || ' ' AS BLOB)", "hash = zeroblob(32)"}) {
         SCOPED_TRACE(change);

@@ -3,6 +3,7 @@
 #include "repairs.h"
 
 #include "exchange/built_in.h"
+#include "exchange/rules.h"
 #include "exchange/sheets.h"
 
 #include <gtest/gtest.h>

@@ -125,7 +125,7 @@ TEST(LotBook, ANewVersionOfTheSheetBeginsAnewAndTheOlderKeepsWhatItLearnt)
     older.hash = "older";
     ProductSheet newer = mixedSheet();
     newer.hash = "newer";
-    const auto mix = [&](int second, const QByteArray& hash) {
+    const auto mix = [&](int second, const QByteArray& hash, int gelled = 200) {
         const QUuid repair = told.repair();
         HardenerIn mixed;
         mixed.sheetId = lot.sheetId;
@@ -133,7 +133,7 @@ TEST(LotBook, ANewVersionOfTheSheetBeginsAnewAndTheOlderKeepsWhatItLearnt)
         mixed.times = {seconds(240), seconds(300), seconds(480), seconds(600)};
         mixed.sheetHash = hash;
         told.put(repair, second, mixed);
-        told.put(repair, second + 200, Gelled{first, GelPlace::Panel});
+        told.put(repair, second + gelled, Gelled{first, GelPlace::Panel});
     };
     for (int i = 0; i < 4; ++i)
         mix(i * 1000, "older");
@@ -146,7 +146,7 @@ TEST(LotBook, ANewVersionOfTheSheetBeginsAnewAndTheOlderKeepsWhatItLearnt)
     mix(9000, "older"); // of a repair that goes on with it
     EXPECT_EQ(told.book.beliefOf(newer, lot.hardenerLot).batches, 0);
     EXPECT_EQ(told.book.beliefOf(older, lot.hardenerLot).batches, 5);
-    mix(10'000, "newer");
+    mix(10'000, "newer", 290); // near its sheet: the first that is far off would be held
     EXPECT_EQ(told.book.beliefOf(newer, lot.hardenerLot).batches, 1);
     EXPECT_EQ(told.book.learnt(newer, lot.hardenerLot).lessons.size(), 1U);
     EXPECT_EQ(told.book.batchesOf(lot).size(), 6U) << "none is lost from the page";
@@ -164,7 +164,7 @@ TEST(LotBook, ATestPatTeachesTheVersionItWasMixedBy)
     EXPECT_EQ(told.book.beliefOf(newer, lot.hardenerLot).batches, 0);
     pat.sheetHash = "newer";
     told.ofLot(1000, pat);
-    told.ofLot(1200, PatGelled{lot.sheetId, lot.hardenerLot});
+    told.ofLot(1290, PatGelled{lot.sheetId, lot.hardenerLot}); // near its sheet: far off, it would be held
     EXPECT_EQ(told.book.beliefOf(newer, lot.hardenerLot).batches, 1);
 }
 

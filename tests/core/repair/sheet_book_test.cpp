@@ -48,7 +48,8 @@ protected:
     [[nodiscard]] QStringList inUse() const
     {
         QStringList names;
-        for (const ProductSheet& each : book.catalogue(carried()).sheets())
+        const Catalogue catalogue = book.catalogue(carried());
+        for (const ProductSheet& each : catalogue.sheets())
             names << each.id + u':' + QString::fromLatin1(each.hash);
         return names;
     }

@@ -77,9 +77,9 @@ TEST_F(Verify, TamperingItselfWithoutAChangeIsNotSeen)
 
 TEST_F(Verify, AnyChangedFieldOfAnEventIsNamedBySeq)
 {
-    for (const char* change :
-         {"person = 'x'", "utc_ms = utc_ms + 1", "boottime_ms = 0", "boot_id = 'x'", "utc_offset_s = 0",
-          "kind = 'turned'", "kind_version = 2", "payload = CAST(CAST(payload AS TEXT) || ' ' AS BLOB)"}) {
+    for (const char* change : {"person = 'x'", "utc_ms = utc_ms + 1", "boottime_ms = 0", "boot_id = 'x'",
+                               "utc_offset_s = 0", "kind = 'turned'", "kind_version = kind_version + 1",
+                               "payload = CAST(CAST(payload AS TEXT) || ' ' AS BLOB)"}) {
         const QString saved = folder() + u"/saved"_s;
         ASSERT_TRUE(QFile::copy(path(), saved));
         tamper("UPDATE event SET " + QByteArray(change) + " WHERE seq = 7");
