@@ -7166,10 +7166,6 @@
         <translation>Vorsicht</translation>
     </message>
     <message>
-        <source>Why these cautions?</source>
-        <translation>Warum diese Hinweise?</translation>
-    </message>
-    <message>
         <source>%1 · lot not told: tap</source>
         <translation>%1 · Charge fehlt: tippen</translation>
     </message>

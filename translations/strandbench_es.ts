@@ -7166,10 +7166,6 @@
         <translation>Precaución</translation>
     </message>
     <message>
-        <source>Why these cautions?</source>
-        <translation>¿Por qué estos avisos?</translation>
-    </message>
-    <message>
         <source>%1 · lot not told: tap</source>
         <translation>%1 · lote sin indicar: pulsar</translation>
     </message>

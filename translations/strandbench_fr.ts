@@ -7166,10 +7166,6 @@
         <translation>Attention</translation>
     </message>
     <message>
-        <source>Why these cautions?</source>
-        <translation>Pourquoi ces alertes&#xa0;?</translation>
-    </message>
-    <message>
         <source>%1 · lot not told: tap</source>
         <translation>%1 · dire le lot</translation>
     </message>

@@ -15,7 +15,6 @@
 #include "theme/sizes.h"
 
 #include <QCoreApplication>
-#include <QStackedLayout>
 
 using namespace Qt::StringLiterals;
 
@@ -60,8 +59,6 @@ MixScreen::MixScreen(const Surroundings& around, const Repair& repair, BatchRef 
                                 : tr("Knead both, then lay this puddle and bead"));
     buildNotice();
     buildCards();
-    disconnect(answers(), &AnswerBar::backTapped, this, &Screen::backTapped);
-    connect(answers(), &AnswerBar::backTapped, this, &MixScreen::back);
     connect(answers(), &AnswerBar::wayOnTapped, this, &MixScreen::act);
     tick();
 }
@@ -100,10 +97,8 @@ void MixScreen::buildNotice()
 void MixScreen::buildCards()
 {
     const bool upright = around().upright;
-    auto* holder = new QWidget(this);
-    content()->addWidget(holder, 1);
-    m_pages = new QStackedLayout(holder);
-    auto* mix = new QWidget(holder);
+    auto* mix = new QWidget(this);
+    content()->addWidget(mix, 1);
     auto* column = new QVBoxLayout(mix);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(px(2));
@@ -120,8 +115,6 @@ void MixScreen::buildCards()
     if (row)
         cards->addLayout(row, 5);
     column->addLayout(cards, 1);
-    m_pages->addWidget(mix);
-    m_pages->addWidget(cautionList(cautions, theme(), holder));
 }
 
 bool MixScreen::isLow() const
@@ -147,12 +140,6 @@ QLayout* MixScreen::keys()
     auto* more = new QHBoxLayout(m_more);
     more->setContentsMargins(0, 0, 0, 0);
     more->setSpacing(px(sizes::gap));
-    auto* inFull = new TapButton(theme(), u"cautions_in_full"_s, TapButton::Kind::Quiet, m_more);
-    inFull->setTitle(tr("Why these cautions?"));
-    inFull->setTitleSize({4.6, 3.4});
-    inFull->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
-    connect(inFull, &TapButton::clicked, this, [this] { m_pages->setCurrentIndex(1); });
-    more->addWidget(inFull, 1);
     if (m_forecast && m_batch.sheet)
         more->addWidget(weighKey(), 1);
     if (TapButton* harm =
@@ -164,14 +151,6 @@ QLayout* MixScreen::keys()
     keys->addWidget(m_waysOut, 1);
     keys->addWidget(m_more, 1);
     return keys;
-}
-
-void MixScreen::back()
-{
-    if (m_pages->currentIndex() == 0)
-        Q_EMIT backTapped();
-    else
-        m_pages->setCurrentIndex(0);
 }
 
 TapButton* MixScreen::productKey()

@@ -7,8 +7,6 @@
 #include "screens/screen.h"
 #include "screens/station_screens.h"
 
-class QStackedLayout;
-
 namespace strandbench {
 
 class MixScreen final : public Screen {
@@ -37,7 +35,6 @@ private:
     void showHands();
     void showNotice(const QString& text, bool offers);
     void act();
-    void back(); ///< from the cautions in full to the mix
 
     Repair m_repair;
     Ways m_ways; ///< copied: the window makes them anew for every screen
@@ -48,9 +45,8 @@ private:
     QWidget* m_notice = nullptr;             ///< in the place of the sentence
     FitLabel* m_noticeText = nullptr;
     QWidget* m_waysOut = nullptr; ///< what is offered with the notice
-    QWidget* m_more = nullptr;    ///< what gives way to it: the cautions with their why, on a page of their own
+    QWidget* m_more = nullptr;    ///< what gives way to it: the scale, and what can hurt
     TapButton* m_weigh = nullptr; ///< what the scale says; a tap takes it over as the filler
-    QStackedLayout* m_pages = nullptr;
     TapButton* m_holdBack = nullptr;
 };
 

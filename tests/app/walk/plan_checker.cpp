@@ -6,6 +6,7 @@
 #include "air/gate.h"
 #include "pictures/section_picture.h"
 #include "pictures/step_picture.h"
+#include "words/role_words.h"
 
 #include <gtest/gtest.h>
 
@@ -171,8 +172,8 @@ void PlanChecker::checkMix(BatchRef ref)
         EXPECT_TRUE(of.contains(words().face(lift.face))) << of.toStdString();
     }
     expectOnly({of, text(u"mix_puddle"_s), pair, text(u"mix_gel"_s), text(u"mix_how"_s), words().mass(smallest),
-                text(u"mix_bead"_s), text(u"mix_bead_caption"_s), words().duration(forecast(ref, 0.75).times.gel),
-                words().duration(forecast(ref, 1.25).times.gel)});
+                text(u"mix_bead"_s), text(u"mix_bead_caption"_s), beadMassText(sheetOf(ref).beadMass, words()),
+                words().duration(forecast(ref, 0.75).times.gel), words().duration(forecast(ref, 1.25).times.gel)});
 }
 
 /// The phases (common practice, no source): kneading 45 s, edges at 0.75 of the gel, hands off from gel to sanding. All

@@ -121,7 +121,8 @@ TEST_F(SetUp, TheWayOnLeadsRoundAllGroupsAndBackGoesHome)
     open();
     openSetUp();
     for (const QString& next : {u"screen_set_up_people"_s, u"screen_set_up_sound"_s, u"screen_set_up_record"_s,
-                                u"screen_set_up_assumptions"_s, u"screen_set_up_instruments"_s, u"screen_set_up"_s}) {
+                                u"screen_set_up_assumptions"_s, u"screen_set_up_sheets"_s,
+                                u"screen_set_up_instruments"_s, u"screen_set_up"_s}) {
         tap(u"answer_way_on"_s);
         EXPECT_EQ(screen(), next);
     }
