@@ -22,7 +22,7 @@ constexpr double pictogramMm = 14;
 constexpr double smallPictogramMm = 9;
 constexpr double signMm = 8;
 constexpr double rowGapMm = 1;
-constexpr std::size_t statementsOnAPage = 5; // as many as a low glass has room for, in every language
+constexpr std::size_t statementsOnAPage = 4; // as many as a low glass has room for, in every language
 
 FitLabel* textIn(const Theme& theme, const QString& name, TextRole role, const QString& text, QWidget* parent)
 {

@@ -31,7 +31,7 @@ TEST_P(InstrumentRules, SetUpHolds)
     settings.scale.pattern = u"ZZ"_s + settings.scale.pattern;
     ASSERT_NO_FATAL_FAILURE(open(settings));
     tap(u"set_up"_s);
-    for (int i = 0; i < 5; ++i)
+    for (int i = 0; i < 6; ++i)
         tap(u"answer_way_on"_s);
     ASSERT_TRUE(m_wires.weigh(*m_bench, 1151.24));
     check(); // it does not fit
@@ -90,7 +90,7 @@ TEST_P(InstrumentRules, TheBenchHolds)
     m_bench->window().showHome();
     m_bench->thumb().settle();
     tap(u"set_up"_s);
-    for (int i = 0; i < 5; ++i)
+    for (int i = 0; i < 6; ++i)
         tap(u"answer_way_on"_s);
     tapAndCheck(u"calibrate_bead"_s);
     for (const double grammes : {2.0, 2.5, 3.0}) {

@@ -26,7 +26,7 @@ protected:
         spec.ports = m_wires.ports();
         m_bench = std::make_unique<ScriptedBench>(spec);
         tap(u"set_up"_s);
-        for (int i = 0; i < 5; ++i)
+        for (int i = 0; i < 6; ++i)
             tap(u"answer_way_on"_s);
     }
     void tap(const QString& control)

@@ -227,7 +227,9 @@ TEST_F(SheetsOnBench, WithoutThePinNothingIsKept)
     bench().thumb().settle();
     int refused = 0;
     const auto opened = RepairLog::open(log(), LogMode::ReadOnly);
-    for (const Event& each : *(*opened)->events(benchSubject()))
+    const auto events = (*opened)->events(benchSubject());
+    ASSERT_TRUE(events);
+    for (const Event& each : *events)
         if (const auto* one = std::get_if<ActRefused>(&each.payload))
             refused += one->act == SupervisorAct::Sheets ? 1 : 0;
     EXPECT_EQ(refused, 2) << "each is in the log";
