@@ -8,6 +8,8 @@
 
 #include <QFile>
 
+#include <QTest>
+
 using namespace Qt::StringLiterals;
 
 namespace strandbench::test {
@@ -163,14 +165,16 @@ protected:
     {
         const auto sheet = readSheet(bytes);
         ASSERT_TRUE(sheet);
-        std::optional<LogFailure> failed = LogFailure{};
+        bool done = false;
+        std::optional<LogFailure> failed;
         bench().bench().submitAsSupervisor(
             benchSubject(), u"Ana"_s, SheetKept{sheet->id, sheet->hash}, right,
             [&](const std::optional<PinRefused>& refused, const std::optional<LogFailure>& failure) {
                 failed = refused ? std::optional(LogFailure{}) : failure;
+                done = true;
             },
             {bytes});
-        bench().thumb().settle();
+        ASSERT_TRUE(QTest::qWaitFor([&] { return done; }));
         ASSERT_FALSE(failed) << failed->detail.toStdString();
     }
 };
@@ -222,9 +226,13 @@ TEST_F(SheetsOnBench, WithoutThePinNothingIsKept)
     EXPECT_EQ(screen(), u"screen_pin"_s);
     EXPECT_TRUE(kept(u"bad"_s).empty());
     EXPECT_EQ(bench().bench().planning().catalogue.byId(u"bad"_s), nullptr);
+    bool done = false;
     bench().bench().submit(benchSubject(), u"Ana"_s, SheetKept{u"bad"_s, readSheet(byHand)->hash},
-                           [](const std::optional<LogFailure>& failure) { EXPECT_TRUE(failure); });
-    bench().thumb().settle();
+                           [&](const std::optional<LogFailure>& failure) {
+                               EXPECT_TRUE(failure);
+                               done = true;
+                           });
+    ASSERT_TRUE(QTest::qWaitFor([&] { return done; }));
     int refused = 0;
     const auto opened = RepairLog::open(log(), LogMode::ReadOnly);
     const auto events = (*opened)->events(benchSubject());
