@@ -7675,8 +7675,8 @@
         <translation>Ablegen</translation>
     </message>
     <message>
-        <source>supervisor: hold 1 s</source>
-        <translation>Meister: 1 s halten</translation>
+        <source>hold 1 s</source>
+        <translation>1 s halten</translation>
     </message>
 </context>
 <context>

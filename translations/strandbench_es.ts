@@ -3770,7 +3770,7 @@
     </message>
     <message>
         <source>Peroxide in hardener</source>
-        <translation>Peróxido en endurecedor</translation>
+        <translation>Parte de peróxido</translation>
     </message>
     <message>
         <source>Hardener in a bead</source>
@@ -7675,8 +7675,8 @@
         <translation>Apartar</translation>
     </message>
     <message>
-        <source>supervisor: hold 1 s</source>
-        <translation>supervisor: mantener 1 s</translation>
+        <source>hold 1 s</source>
+        <translation>mantener 1 s</translation>
     </message>
 </context>
 <context>

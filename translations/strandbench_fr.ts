@@ -7675,8 +7675,8 @@
         <translation>Écarter</translation>
     </message>
     <message>
-        <source>supervisor: hold 1 s</source>
-        <translation>chef d’atelier&#xa0;: tenir 1&#xa0;s</translation>
+        <source>hold 1 s</source>
+        <translation>tenir 1&#xa0;s</translation>
     </message>
 </context>
 <context>

@@ -153,9 +153,10 @@ void ProductEditScreen::showFields()
     auto* grid = new QGridLayout;
     grid->setSpacing(px(sizes::gap));
     const Faults wrong = faults();
-    const int columns = around().upright ? 2 : 3;
+    const auto fields = fieldsOf(group());
+    const int columns = around().upright ? 2 : fields.size() > 6 ? 5 : 3; // never more than two rows on a wide glass
     int at = 0;
-    for (const SheetField* each : fieldsOf(group())) {
+    for (const SheetField* each : fields) {
         grid->addWidget(tile(*each, wrong), at / columns, at % columns);
         grid->setRowStretch(at / columns, 1);
         ++at;

@@ -190,7 +190,7 @@ void ProductPageScreen::buildSide(const ProductSheet& sheet, const QString& told
     if (own && book.inUse(sheet.id) && !around().bench.looksOnly()) {
         auto* aside = new HoldButton(theme(), u"lay_aside"_s, TapButton::Kind::Stop, this);
         aside->setTitle(tr("Lay aside"));
-        aside->setSecondLine(tr("supervisor: hold 1 s"));
+        aside->setSecondLine(tr("hold 1 s"));
         aside->setTitleSize({4.6, 3.4});
         aside->setLeastSize(sizes::denseTarget, keyHeight);
         connect(aside, &HoldButton::held, this, &ProductPageScreen::layAsideWanted);

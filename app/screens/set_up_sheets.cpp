@@ -14,8 +14,8 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 namespace {
 
-/// How many fit: two rows above the ways on a wide glass, six on an upright one.
-std::size_t perPage(const Surroundings& around) { return around.upright ? 6 : 4; }
+/// How many fit: two rows above the ways on a wide glass, five on an upright one.
+std::size_t perPage(const Surroundings& around) { return around.upright ? 5 : 4; }
 constexpr TextSize nameSize{5, 3.4};
 
 /// Those in use, then those laid aside.
@@ -70,16 +70,15 @@ SetUpSheetsScreen::SetUpSheetsScreen(const Surroundings& around, const SetUpPlac
     row->setSpacing(px(sizes::gap));
     row->addWidget(way(u"new_sheet"_s, tr("Type in a sheet"), ProductWish::What::New), 1);
     row->addWidget(way(u"sheet_from_file"_s, tr("Read one from a file"), ProductWish::What::FromFile), 1);
-    column->addLayout(row, 1);
+    column->addLayout(row);
 }
 
 TapButton* SetUpSheetsScreen::tile(const ProductSheet& sheet)
 {
     const SheetBook& book = around().bench.sheets();
     const auto versions = static_cast<int>(book.versions(sheet.id).size());
-    QStringList second{Words::title(words().filler(sheet.fillerClass))};
-    if (sheet.demo)
-        second << tr("demo sheet");
+    // A demo sheet has the name of its class.
+    QStringList second{sheet.demo ? tr("demo sheet") : Words::title(words().filler(sheet.fillerClass))};
     if (versions > 0)
         second << tr("%n version(s)", nullptr, versions);
     if (versions > 0 && !book.inUse(sheet.id))
@@ -101,6 +100,7 @@ TapButton* SetUpSheetsScreen::way(const QString& name, const QString& title, Pro
 {
     TapButton* made = key(name, TapButton::Kind::Plain, title);
     made->setTitleSize(nameSize);
+    made->setFixedHeight(px(sizes::denseTarget));
     made->setEnabled(!around().bench.looksOnly());
     connect(made, &TapButton::clicked, this, [this, what] { Q_EMIT productWanted({what, {}}); });
     return made;

@@ -99,6 +99,7 @@ protected:
         tap(u"answer_way_on"_s);
         settleAndCheck();              // what was written
         tapAndCheck(u"answer_back"_s); // the list with one of the shop's own
+        tapAndCheck(u"page_after"_s);
         tapAndCheck(u"sheet_demo_finish_fine"_s);
     }
     void put(const QString& name, const QByteArray& bytes) const

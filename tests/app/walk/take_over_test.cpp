@@ -243,7 +243,7 @@ TEST_F(TakeOver, ThreeBeadsCalibrateTheTubeAndTheMixGoesByIt)
     m_bench->window().showHome();
     m_bench->thumb().settle();
     tap(u"set_up"_s);
-    for (int i = 0; i < 5; ++i)
+    for (int i = 0; i < 6; ++i)
         tap(u"answer_way_on"_s);
     tap(u"calibrate_bead"_s);
     ASSERT_NO_FATAL_FAILURE(layBead(u"100"_s, 2.50));
@@ -284,7 +284,7 @@ TEST_F(TakeOver, BeadsThatScatterAreRefusedWithTheReason)
 {
     ASSERT_NO_FATAL_FAILURE(open(withLot(u"H7"_s)));
     tap(u"set_up"_s);
-    for (int i = 0; i < 5; ++i)
+    for (int i = 0; i < 6; ++i)
         tap(u"answer_way_on"_s);
     tap(u"calibrate_bead"_s);
     for (const double grammes : {2.0, 2.5, 3.0})
@@ -302,7 +302,7 @@ TEST_F(TakeOver, WithoutALotThereIsNoTubeToCalibrate)
 {
     ASSERT_NO_FATAL_FAILURE(open());
     tap(u"set_up"_s);
-    for (int i = 0; i < 5; ++i)
+    for (int i = 0; i < 6; ++i)
         tap(u"answer_way_on"_s);
     tap(u"calibrate_bead"_s);
     EXPECT_EQ(screen(), u"screen_bead_trial"_s);

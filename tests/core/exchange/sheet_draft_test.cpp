@@ -114,7 +114,7 @@ TEST(SheetIds, FollowFromTheName)
 {
     const QSet<QString> none;
     EXPECT_EQ(sheetIdFor(u"Short strand, dense"_s, none), u"short_strand_dense"_s);
-    EXPECT_EQ(sheetIdFor(u"Fibré à fibres longues N° 3"_s, none), u"fibre_a_fibres_longues_no_3"_s);
+    EXPECT_EQ(sheetIdFor(u"Fibré à fibres longues N° 3"_s, none), u"fibre_a_fibres_longues_n_3"_s);
     EXPECT_EQ(sheetIdFor(u"  …  "_s, none), u"product"_s);
     EXPECT_EQ(sheetIdFor(u"Shop"_s, {u"shop"_s, u"shop_2"_s}), u"shop_3"_s);
     const QString longest(60, u'x');

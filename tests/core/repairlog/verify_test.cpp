@@ -105,7 +105,7 @@ TEST_F(Verify, AHashMadeAnewBreaksAtTheNextEvent)
     record.seq = 7;
     record.repair = first.toString(QUuid::WithoutBraces);
     record.kind = kindOf(event.payload);
-    record.kindVersion = 1;
+    record.kindVersion = kindVersionOf(event.payload);
     record.at = event.at;
     record.payload = referee.value("SELECT CAST(payload AS TEXT) FROM event WHERE seq = 7");
     record.person = u"R. Quist"_s;
