@@ -73,7 +73,10 @@ Screen* BenchWindow::makeProducts()
                      editProduct(SheetDraft::ofClass(filler), {}, Place::ProductKind, false);
                  }});
         }
-        return new ChoiceScreen(*m_around, std::move(spec), this);
+        auto* screen = new ChoiceScreen(*m_around, std::move(spec), this);
+        if (auto* bar = screen->findChild<AnswerBar*>())
+            bar->stop()->hide(); // nothing of a repair
+        return screen;
     }
     case Place::ProductEdit:
         return makeProductEdit();

@@ -116,8 +116,11 @@ QString tidy(double number, int decimals)
 
 QString SheetWords::name(const QString& path)
 {
-    // The cells of the decision table and what else a file may hold have no name of their own.
-    return words::holds(names, path) ? words::lookUp(context, names, path) : u'[' + path + u']';
+    // An object of several figures goes by the one that matters most.
+    for (const QString& each : {path, path + u".nominal"_s, path + u".low"_s})
+        if (words::holds(names, each))
+            return words::lookUp(context, names, each);
+    return u'[' + path + u']'; // the cells of the decision table, and what else a file may hold
 }
 
 QString SheetWords::group(SheetGroup group) { return words::lookUp(context, groups, codeOf(group)); }
