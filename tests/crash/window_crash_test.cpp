@@ -59,7 +59,8 @@ TEST(WindowCrash, WhatWasPaintedAsDoneIsThereAndTheWindowGoesOn)
         ASSERT_TRUE(report->clean) << report->where.toStdString();
         ASSERT_GE(report->events, painted) << "what was painted as done is not there";
         ASSERT_GE(report->events, there) << "what was there is gone";
-        ASSERT_LE(report->events, std::max(painted, there) + 1) << "one act at a time is under way";
+        // The tap that reads air and panel again writes two acts: the reading, and its step as done.
+        ASSERT_LE(report->events, std::max(painted, there) + 2) << "one tap at a time is under way";
         there = report->events;
     }
     std::cout << "seed " << seed << ", " << kills << " kills, " << working << " at work, " << painted
