@@ -150,7 +150,8 @@ private:
             const QString place = u"%1[%2]"_s.arg(key).arg(i);
             const QJsonArray point = points.at(i).toArray();
             if (point.size() != 2 || !point.at(0).isDouble() || !point.at(1).isDouble()) {
-                object.fault(place, shownPoint(points.at(i)), FaultKind::NotReadable, {u"[600, 23.5]"_s});
+                object.fault(place, QString::fromUtf8(compactJson(points.at(i))), FaultKind::NotReadable,
+                             {u"[600, 23.5]"_s});
                 continue;
             }
             const double at = point.at(0).toDouble();
@@ -167,11 +168,6 @@ private:
             last = std::max(last, at);
             m_case.air.push_back({seconds(at), celsius(c)});
         }
-    }
-
-    static QString shownPoint(const QJsonValue& point)
-    {
-        return QString::fromUtf8(QJsonDocument(QJsonArray{point}).toJson(QJsonDocument::Compact)).mid(1).chopped(1);
     }
 
     StrictObject m_root;

@@ -45,8 +45,7 @@ QString shownJson(const QJsonValue& value)
 {
     if (value.isString() && asJson(value.toString()).isUndefined())
         return value.toString();
-    const QByteArray list = QJsonDocument(QJsonArray{value}).toJson(QJsonDocument::Compact);
-    return QString::fromUtf8(list.mid(1, list.size() - 2));
+    return QString::fromUtf8(compactJson(value));
 }
 
 QString shown(const QJsonValue& value)

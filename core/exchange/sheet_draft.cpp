@@ -4,8 +4,6 @@
 #include "exchange/sheets.h"
 #include "exchange/strict_json.h"
 
-#include <QJsonDocument>
-
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
@@ -13,13 +11,6 @@ namespace {
 
 constexpr int longestId = 40;
 constexpr double finishingTestPiece = 1; // mm: a thicker one of finishing filler heats itself
-
-/// One value as it stands in a file.
-QByteArray inFile(const QJsonValue& value)
-{
-    QByteArray list = QJsonDocument(QJsonArray{value}).toJson(QJsonDocument::Compact);
-    return list.mid(1, list.size() - 2);
-}
 
 QJsonValue memberOf(const QJsonObject& json, const QString& path)
 {
@@ -49,10 +40,10 @@ SheetDraft SheetDraft::ofClass(FillerClass filler)
 SheetDraft SheetDraft::of(const ProductSheet& sheet)
 {
     SheetDraft draft;
-    const auto json = parseObject(sheet.source);
-    draft.m_rest = json.value_or(QJsonObject());
+    const QJsonObject json = parseObject(sheet.source).value_or(QJsonObject());
+    draft.m_rest = json;
     for (const SheetField& each : sheetFields()) {
-        const QJsonValue value = memberOf(*json, each.path);
+        const QJsonValue value = memberOf(json, each.path);
         if (!value.isUndefined())
             draft.m_values[each.path] = value;
         draft.m_rest.remove(each.path.section(u'.', 0, 0));
@@ -102,17 +93,17 @@ QByteArray SheetDraft::toJson() const
             continue;
         const qsizetype dot = each.path.indexOf(u'.');
         const QString object = dot < 0 ? QString() : each.path.left(dot);
-        const QByteArray member = inFile(each.path.mid(dot + 1)) + ": " + inFile(value(each.path));
+        const QByteArray member = compactJson(each.path.mid(dot + 1)) + ": " + compactJson(value(each.path));
         if (object.isEmpty())
             lines << "  " + member;
         else if (object == open)
             lines.back().replace(lines.back().size() - 1, 1, ", " + member + '}');
         else
-            lines << "  " + inFile(object) + ": {" + member + '}';
+            lines << "  " + compactJson(object) + ": {" + member + '}';
         open = object;
     }
     for (auto each = m_rest.begin(); each != m_rest.end(); ++each)
-        lines << "  " + inFile(each.key()) + ": " + inFile(each.value());
+        lines << "  " + compactJson(each.key()) + ": " + compactJson(each.value());
     return "{\n" + lines.join(",\n") + "\n}\n";
 }
 

@@ -37,10 +37,8 @@ QString shownValue(const QJsonValue& value)
 {
     constexpr int longest = 80; // enough to recognise it by
     QString text = value.toString();
-    if (!value.isString()) {
-        const QByteArray list = QJsonDocument(QJsonArray{value}).toJson(QJsonDocument::Compact);
-        text = QString::fromUtf8(list.mid(1, list.size() - 2));
-    }
+    if (!value.isString())
+        text = QString::fromUtf8(compactJson(value));
     return text.size() > longest ? text.left(longest) + u'…' : text;
 }
 
@@ -97,6 +95,12 @@ std::optional<qsizetype> markBeforeText(const QByteArray& json)
 }
 
 } // namespace
+
+QByteArray compactJson(const QJsonValue& value)
+{
+    // Qt writes whole documents alone.
+    return QJsonDocument(QJsonArray{value}).toJson(QJsonDocument::Compact).mid(1).chopped(1);
+}
 
 QString plainNumber(double value) { return QString::number(value, 'f', QLocale::FloatingPointShortest); }
 

@@ -25,6 +25,9 @@ namespace strandbench {
 /// A number as faults show it: plain digits and a decimal point, whatever the locale.
 [[nodiscard]] QString plainNumber(double value);
 
+/// One value as JSON writes it, whatever kind it is of: 1.45, "text", [1,2].
+[[nodiscard]] QByteArray compactJson(const QJsonValue& value);
+
 /// Reads one object key by key, collecting faults. Call finish() last: it adds the unknown keys.
 /// 'allowed' of a missing key is its kind ("number", "whole number", "text", "object", "list",
 /// "true or false") and for a number its unit after it, or the codes of an enumeration.
