@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "words/assumption_words.h"
 
+#include "words/customary.h"
 #include "words/faults.h"
 #include "words/table.h"
 
@@ -66,20 +67,12 @@ constexpr words::Line names[] = {
     {"aluminium_w_per_m_k", QT_TRANSLATE_NOOP("Assumptions", "Aluminium, conductivity")},
 };
 
-/// From an entry's unit to the US customary one: shown = number * factor + offset.
-struct Customary {
-    const char* from;
-    const char* unit;
-    double factor;
-    double offset;
-};
-
 // NIST SP 811 (2008), appendix B.8; the British thermal unit is the International Table one, 1055.055 852 62 J.
 constexpr double btu = 1055.05585262; // J
 constexpr double pound = 0.45359237;  // kg
 constexpr double foot = 0.3048;       // m
 constexpr double ounceGrams = 28.349523125;
-constexpr Customary customary[] = {
+constexpr words::Customary customary[] = {
     {"mm", "in", 1 / 25.4, 0},
     {"g", "oz", 1 / ounceGrams, 0},
     {"g/min", "oz/min", 1 / ounceGrams, 0},
@@ -91,14 +84,9 @@ constexpr Customary customary[] = {
     {"W/(m² K)", "Btu/(h ft² °F)", 3600 * foot* foot / (1.8 * btu), 0},
 };
 
-/// Null for metric, and for the units that both systems share.
-const Customary* customaryOf(const AssumptionEntry& entry, UnitSystem system)
+const words::Customary* customaryOf(const AssumptionEntry& entry, UnitSystem system)
 {
-    if (system == UnitSystem::Metric)
-        return nullptr;
-    const auto* found = std::find_if(std::begin(customary), std::end(customary),
-                                     [&](const Customary& each) { return entry.unit == QString::fromUtf8(each.from); });
-    return found == std::end(customary) ? nullptr : found;
+    return words::customaryOf(customary, entry.unit, system);
 }
 
 int decimalsFor(double number, int digits)
@@ -114,19 +102,19 @@ QString AssumptionWords::name(const QString& code) { return words::lookUp(contex
 
 QString AssumptionWords::unit(const AssumptionEntry& entry) const
 {
-    const Customary* other = customaryOf(entry, m_words.units());
+    const words::Customary* other = customaryOf(entry, m_words.units());
     return other ? QString::fromUtf8(other->unit) : entry.unit;
 }
 
 double AssumptionWords::shownNumber(const AssumptionEntry& entry, double number) const
 {
-    const Customary* other = customaryOf(entry, m_words.units());
+    const words::Customary* other = customaryOf(entry, m_words.units());
     return other ? number * other->factor + other->offset : number;
 }
 
 double AssumptionWords::storedNumber(const AssumptionEntry& entry, double shown) const
 {
-    const Customary* other = customaryOf(entry, m_words.units());
+    const words::Customary* other = customaryOf(entry, m_words.units());
     return other ? (shown - other->offset) / other->factor : shown;
 }
 
@@ -134,22 +122,12 @@ QString AssumptionWords::plain(const AssumptionEntry& entry, double number) cons
 {
     const int digits = customaryOf(entry, m_words.units()) ? 3 : 4;
     const double shown = shownNumber(entry, number);
-    QString text = QString::number(shown, 'f', decimalsFor(shown, digits));
-    if (text.contains(u'.')) {
-        while (text.endsWith(u'0'))
-            text.chop(1);
-        if (text.endsWith(u'.'))
-            text.chop(1);
-    }
-    return text == u"-0"_s ? u"0"_s : text;
+    return words::plainFigure(shown, decimalsFor(shown, digits));
 }
 
 Printed AssumptionWords::printed(const AssumptionEntry& entry, double number) const
 {
-    QString figure = plain(entry, number);
-    figure.replace(u'.', m_words.locale().decimalPoint());
-    figure.replace(u'-', u'−');
-    return {figure, unit(entry)};
+    return {words::localFigure(plain(entry, number), m_words.locale()), unit(entry)};
 }
 
 QString AssumptionWords::figure(const AssumptionEntry& entry, double number) const

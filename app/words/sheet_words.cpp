@@ -2,6 +2,7 @@
 #include "words/sheet_words.h"
 
 #include "exchange/sheets.h"
+#include "words/customary.h"
 #include "words/faults.h"
 #include "words/table.h"
 
@@ -73,44 +74,20 @@ constexpr words::Line groups[] = {
     {"law", QT_TRANSLATE_NOOP("ProductSheets", "Law of cure")},
 };
 
-/// From a field's unit to the US customary one: shown = number * factor + offset.
-struct Customary {
-    const char* from;
-    const char* unit;
-    double factor;
-    double offset;
-};
-
 // NIST SP 811 (2008), appendix B.8: the pound and the US gallon, 3.785 411 784 l.
-constexpr Customary customary[] = {
+constexpr words::Customary customary[] = {
     {"mm", "in", 1 / 25.4, 0},
     {"°C", "°F", 1.8, 32},
     {"g/ml", "lb/gal", 3785.411784 / 453.59237, 0},
 };
 
-const Customary* customaryOf(const SheetField& field, UnitSystem system)
+const words::Customary* customaryOf(const SheetField& field, UnitSystem system)
 {
-    if (system == UnitSystem::Metric)
-        return nullptr;
-    const auto* found = std::find_if(std::begin(customary), std::end(customary),
-                                     [&](const Customary& each) { return field.unit == QString::fromUtf8(each.from); });
-    return found == std::end(customary) ? nullptr : found;
+    return words::customaryOf(customary, field.unit, system);
 }
 
 /// Digits of a figure that was turned into another unit; one in its own unit is shown whole.
 constexpr int digitsTurned = 4;
-
-QString tidy(double number, int decimals)
-{
-    QString text = QString::number(number, 'f', decimals);
-    if (text.contains(u'.')) {
-        while (text.endsWith(u'0'))
-            text.chop(1);
-        if (text.endsWith(u'.'))
-            text.chop(1);
-    }
-    return text == u"-0"_s ? u"0"_s : text;
-}
 
 } // namespace
 
@@ -127,18 +104,18 @@ QString SheetWords::group(SheetGroup group) { return words::lookUp(context, grou
 
 QString SheetWords::unit(const SheetField& field) const
 {
-    const Customary* other = customaryOf(field, m_words.units());
+    const words::Customary* other = customaryOf(field, m_words.units());
     return other ? QString::fromUtf8(other->unit) : field.unit;
 }
 
 QString SheetWords::plain(const SheetField& field, double number) const
 {
-    const Customary* other = customaryOf(field, m_words.units());
+    const words::Customary* other = customaryOf(field, m_words.units());
     if (!other)
-        return tidy(number, 6);
+        return words::plainFigure(number, 6);
     const double shown = number * other->factor + other->offset;
     const int whole = shown == 0 ? 1 : static_cast<int>(std::floor(std::log10(std::abs(shown)))) + 1;
-    return tidy(shown, std::clamp(digitsTurned - whole, 0, 6));
+    return words::plainFigure(shown, std::clamp(digitsTurned - whole, 0, 6));
 }
 
 QString SheetWords::keyed(const SheetField& field, const QJsonValue& value) const
@@ -165,9 +142,7 @@ QString SheetWords::figure(const SheetField& field, const QJsonValue& value) con
     }
     if (!value.isDouble())
         return {};
-    QString figure = plain(field, value.toDouble());
-    figure.replace(u'.', m_words.locale().decimalPoint());
-    figure.replace(u'-', u'−');
+    const QString figure = words::localFigure(plain(field, value.toDouble()), m_words.locale());
     const QString in = unit(field);
     return in.isEmpty() ? figure : figure + QChar(0x00a0) + in;
 }
@@ -177,7 +152,7 @@ Checked<double> SheetWords::parse(const SheetField& field, const QString& text) 
     const Checked<double> shown = parseNumber(text, field.path);
     if (!shown)
         return shown;
-    const Customary* other = customaryOf(field, m_words.units());
+    const words::Customary* other = customaryOf(field, m_words.units());
     const double number = other ? (*shown - other->offset) / other->factor : *shown;
     return std::round(number * 1e6) / 1e6;
 }
