@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/bead_screen.h"
 
+#include "screens/figure_wiring.h"
 #include "screens/hands_words.h"
 #include "screens/in_hand.h"
 #include "screens/mix_screen.h"
@@ -54,42 +55,30 @@ struct Laid {
     }
 };
 
-/// What the figure's reading and writing have in common for a length and a mass.
-template <class Q>
-void wire(FigureSpec& figure, double planned, const Words& words, Printed (*print)(Q, UnitSystem, const QLocale&),
-          Checked<Q> (*parse)(const QString&, UnitSystem, const QString&, const Range<Q>&))
+/// What was laid begins at what was planned, and may be so far from it.
+template <class Q> Range<Q> about(FigureSpec& figure, Q planned)
 {
-    figure.lowest = planned * leastShare;
-    figure.highest = planned * mostShare;
-    figure.start = planned;
-    figure.value = planned;
-    figure.print = [words, print](double value) { return print(Q::from_value(value), words.units(), words.locale()); };
-    figure.read = [name = figure.name, words, parse, low = figure.lowest, high = figure.highest](const QString& text) {
-        return parse(text, words.units(), name, Range<Q>{Q::from_value(low), Q::from_value(high)}).map([](Q q) {
-            return q.value();
-        });
-    };
+    figure.start = planned.value();
+    figure.value = planned.value();
+    return {planned * leastShare, planned * mostShare};
 }
 
 FigureSpec figureOf(const Laid& laid, const Words& words)
 {
     FigureSpec figure;
-    const bool us = words.units() == UnitSystem::UsCustomary;
     if (laid.byWeight) {
         figure.name = u"hardener_g"_s;
         figure.caption = Says::tr("weighed");
         figure.keyPadSentence = Says::tr("Key in the hardener weighed");
-        figure.step = us ? ounces(0.001).value() : grams(0.01).value();
-        figure.unit = [us] { return massUnit(us ? UnitSystem::UsCustomary : UnitSystem::Metric); };
-        wire<Mass>(figure, laid.mix().hardener.value(), words, printHardener, parseMass);
+        inMasses(figure, words, true);
+        wire<Mass>(figure, about(figure, laid.mix().hardener), words, printHardener, parseMass);
         return figure;
     }
     figure.name = u"bead_mm"_s;
     figure.caption = Says::tr("laid");
     figure.keyPadSentence = Says::tr("Key in the length of the bead laid");
-    figure.step = inMetres(us ? inches(1.0 / 16.0) : millimetres(1));
-    figure.unit = [us] { return lengthUnit(us ? UnitSystem::UsCustomary : UnitSystem::Metric); };
-    wire<Length>(figure, laid.mix().bead.value(), words, printLength, parseLength);
+    inLengths(figure, words);
+    wire<Length>(figure, about(figure, laid.mix().bead), words, printLength, parseLength);
     return figure;
 }
 

@@ -2,6 +2,7 @@
 #include "screens/bead_trial.h"
 
 #include "gear/instruments.h"
+#include "screens/figure_wiring.h"
 #include "screens/in_hand.h"
 #include "screens/instrument_words.h"
 #include "theme/sizes.h"
@@ -38,18 +39,17 @@ FigureSpec lengthFigure(const Words& words)
     figure.name = u"bead_length_mm"_s;
     figure.caption = Says::tr("Length");
     figure.keyPadSentence = Says::tr("Key in the length of the bead");
-    figure.lowest = inMetres(millimetres(leastLength));
-    figure.highest = inMetres(millimetres(mostLength));
     figure.start = inMetres(millimetres(100));
-    const bool us = words.units() == UnitSystem::UsCustomary;
-    figure.step = inMetres(us ? inches(1.0 / 16.0) : millimetres(1));
-    figure.unit = [us] { return lengthUnit(us ? UnitSystem::UsCustomary : UnitSystem::Metric); };
-    figure.print = [words](double metre) { return printLength(metres(metre), words.units(), words.locale()); };
-    figure.read = [name = figure.name, words](const QString& text) {
-        return parseLength(text, words.units(), name, Range<Length>{millimetres(leastLength), millimetres(mostLength)})
-            .map(inMetres);
-    };
+    inLengths(figure, words);
+    wire<Length>(figure, {millimetres(leastLength), millimetres(mostLength)}, words, printLength, parseLength);
     return figure;
+}
+
+/// Finer than hardener is mixed: the scatter of the beads is told by hundredths of a gram.
+Printed printBead(Mass mass, const Words& words)
+{
+    const bool us = words.units() == UnitSystem::UsCustomary;
+    return {words.number(us ? inOunces(mass) : inGrams(mass), us ? 3 : 2), massUnit(words.units())};
 }
 
 FigureSpec massFigure(const Words& words)
@@ -58,22 +58,10 @@ FigureSpec massFigure(const Words& words)
     figure.name = u"bead_mass_g"_s;
     figure.caption = Says::tr("Mass");
     figure.keyPadSentence = Says::tr("Key in the mass of the bead");
-    figure.lowest = grams(leastMass).value();
-    figure.highest = grams(mostMass).value();
     figure.start = grams(2.3).value();
-    const bool us = words.units() == UnitSystem::UsCustomary;
-    figure.step = (us ? ounces(0.001) : grams(0.01)).value();
-    figure.unit = [us] { return massUnit(us ? UnitSystem::UsCustomary : UnitSystem::Metric); };
-    // Finer than hardener is mixed: the scatter of the beads is told by hundredths of a gram.
-    figure.print = [words, us](double value) {
-        const Mass mass = Mass::from_value(value);
-        return Printed{words.number(us ? inOunces(mass) : inGrams(mass), us ? 3 : 2), massUnit(words.units())};
-    };
-    figure.read = [name = figure.name, words](const QString& text) {
-        return parseMass(text, words.units(), name, Range<Mass>{grams(leastMass), grams(mostMass)}).map([](Mass mass) {
-            return mass.value();
-        });
-    };
+    inMasses(figure, words, true);
+    wire<Mass>(figure, {grams(leastMass), grams(mostMass)}, words,
+               std::function<Printed(Mass)>([words](Mass mass) { return printBead(mass, words); }), parseMass);
     return figure;
 }
 
@@ -106,6 +94,7 @@ Screen* makeLayBeadScreen(const Surroundings& around, const BeadTrial& trial, QW
     spec.sentence = Says::tr("Lay a straight bead, measure and weigh it");
     spec.wayOn = Says::tr("Take this bead");
     spec.changeUnits = std::move(changeUnits);
+    spec.ofARepair = false;
     spec.figures = {lengthFigure(words), massFigure(words)};
     if (around.instruments && around.instruments->scale().isOn())
         spec.takeOvers = {{u"take_bead"_s, Says::tr("Mass"), &around.instruments->scale(),
@@ -116,8 +105,7 @@ Screen* makeLayBeadScreen(const Surroundings& around, const BeadTrial& trial, QW
                            }}};
     spec.verdict = [words](const auto& values) { return judge(values, words); };
     spec.done = [laid](const std::vector<double>& values) { laid(beadOf(values[0], values[1])); };
-    auto* screen = new FiguresScreen(around, std::move(spec), parent);
-    return screen;
+    return new FiguresScreen(around, std::move(spec), parent);
 }
 
 BeadTrialScreen::BeadTrialScreen(const Surroundings& around, const BeadTrial& trial, QWidget* parent)

@@ -20,6 +20,8 @@ ChoiceScreen::ChoiceScreen(const Surroundings& around, Spec spec, QWidget* paren
     : Screen(around, spec.name, parent), m_spec(std::move(spec))
 {
     buildFrame(m_spec.context, m_spec.sentence);
+    if (!m_spec.ofARepair)
+        answers()->stop()->hide();
     answers()->setWayOn(m_spec.wayOn);
     connect(answers(), &AnswerBar::wayOnTapped, this, &ChoiceScreen::wayOnTapped);
     showPage(0);

@@ -23,8 +23,9 @@ public:
         QString context;
         QString sentence;
         std::vector<Tile> tiles;
-        QString wayOn;     ///< title of the way on; empty leaves it disabled
-        QString moreTitle; ///< "More answers"
+        QString wayOn;         ///< title of the way on; empty leaves it disabled
+        QString moreTitle;     ///< "More answers"
+        bool ofARepair = true; ///< 'stop, ask' is of a repair: elsewhere there is nothing to stop
     };
     ChoiceScreen(const Surroundings& around, Spec spec, QWidget* parent = nullptr);
 

@@ -21,6 +21,8 @@ FiguresScreen::FiguresScreen(const Surroundings& around, Spec spec, QWidget* par
 {
     m_atFirst = values();
     buildFrame(m_spec.context, m_spec.sentence);
+    if (!m_spec.ofARepair)
+        answers()->stop()->hide();
     auto* holder = new QWidget(this);
     content()->addWidget(holder, 1);
     m_pages = new QStackedLayout(holder);

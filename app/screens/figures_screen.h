@@ -61,6 +61,7 @@ public:
         };
         std::vector<TakeOver> takeOvers;
         std::function<void()> changeUnits;
+        bool ofARepair = true; ///< 'stop, ask' is of a repair: elsewhere there is nothing to stop
     };
     FiguresScreen(const Surroundings& around, Spec spec, QWidget* parent = nullptr);
 

@@ -3,6 +3,7 @@
 
 #include "gear/instruments.h"
 #include "screens/bead_screen.h"
+#include "screens/figure_wiring.h"
 #include "screens/hands_words.h"
 #include "screens/in_hand.h"
 #include "screens/instrument_words.h"
@@ -59,21 +60,10 @@ FigureSpec massFigure(const QString& name, const QString& caption, const QString
     figure.name = name;
     figure.caption = caption;
     figure.keyPadSentence = sentence;
-    figure.lowest = planned.value() * leastWeighed;
-    figure.highest = planned.value() * mostWeighed;
     figure.start = planned.value();
-    const bool us = words.units() == UnitSystem::UsCustomary;
-    figure.step = us ? ounces(fine ? 0.001 : 0.1).value() : grams(fine ? 0.01 : 1).value();
-    figure.unit = [us] { return massUnit(us ? UnitSystem::UsCustomary : UnitSystem::Metric); };
-    figure.print = [words, fine](double value) {
-        const Mass mass = Mass::from_value(value);
-        return fine ? printHardener(mass, words.units(), words.locale())
-                    : printMass(mass, words.units(), words.locale());
-    };
-    figure.read = [name, words, low = figure.lowest, high = figure.highest](const QString& text) {
-        return parseMass(text, words.units(), name, Range<Mass>{Mass::from_value(low), Mass::from_value(high)})
-            .map([](Mass mass) { return mass.value(); });
-    };
+    inMasses(figure, words, fine);
+    wire<Mass>(figure, {planned * leastWeighed, planned * mostWeighed}, words, fine ? printHardener : printMass,
+               parseMass);
     return figure;
 }
 

@@ -37,11 +37,10 @@ void BenchWindow::showProduct(const ProductWish& wish)
 QSet<QString> BenchWindow::takenSheetIds() const
 {
     QSet<QString> taken;
-    for (const QString& each : m_parts.bench.sheets().products())
-        taken << each;
-    const Catalogue& catalogue = m_parts.bench.planning().catalogue;
-    for (const auto& sheets : {demoCatalogue().sheets(), catalogue.sheets(), catalogue.others()})
-        for (const ProductSheet& each : sheets)
+    const Catalogue& catalogue = m_parts.bench.planning().catalogue; // what was laid aside is among the others
+    for (const std::vector<ProductSheet>* sheets :
+         {&demoCatalogue().sheets(), &catalogue.sheets(), &catalogue.others()})
+        for (const ProductSheet& each : *sheets)
             taken << each.id;
     return taken;
 }
@@ -65,6 +64,7 @@ Screen* BenchWindow::makeProducts()
         spec.name = u"screen_set_up_product_kind"_s;
         spec.context = tr("Product sheets");
         spec.sentence = tr("What kind of filler is it?");
+        spec.ofARepair = false;
         for (const QString& code : allCodes<FillerClass>()) {
             const FillerClass filler = *fromCode<FillerClass>(code);
             spec.tiles.push_back(
@@ -73,10 +73,7 @@ Screen* BenchWindow::makeProducts()
                      editProduct(SheetDraft::ofClass(filler), {}, Place::ProductKind, false);
                  }});
         }
-        auto* screen = new ChoiceScreen(*m_around, std::move(spec), this);
-        if (auto* bar = screen->findChild<AnswerBar*>())
-            bar->stop()->hide(); // nothing of a repair
-        return screen;
+        return new ChoiceScreen(*m_around, std::move(spec), this);
     }
     case Place::ProductEdit:
         return makeProductEdit();
