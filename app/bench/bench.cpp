@@ -2,8 +2,8 @@
 #include "bench/bench.h"
 
 #include "exchange/events.h"
-#include "exchange/sheets.h"
 #include "repair/run_clock.h"
+#include "repairlog/kept_sheets.h"
 
 #include <algorithm>
 #include <set>
@@ -109,6 +109,8 @@ void Bench::setAssumptions(const AssumptionBook& book)
 
 void Bench::setHardenerLot(const QString& lot)
 {
+    if (lot == m_hardenerLot)
+        return; // settings are kept for much else
     m_hardenerLot = lot;
     planWithSheets();
 }
@@ -116,8 +118,9 @@ void Bench::setHardenerLot(const QString& lot)
 void Bench::applyRates()
 {
     CureRates rates;
-    for (const auto& sheets : {planning().catalogue.sheets(), planning().catalogue.others()})
-        for (const ProductSheet& each : sheets)
+    const Catalogue& catalogue = planning().catalogue;
+    for (const std::vector<ProductSheet>* sheets : {&catalogue.sheets(), &catalogue.others()})
+        for (const ProductSheet& each : *sheets)
             if (const LogRate rate = beliefOf(each).rate.mean; rate != LogRate())
                 rates[versionOf(each)] = rate;
     m_engine = m_engine.with(rates);
@@ -172,9 +175,15 @@ void Bench::submit(const QUuid& repair, const QString& person, const Payload& pa
         const LogFailure failure{LogTrouble::NeedsPin, codeOf(*act)};
         return refuseAct(*act, person, ActRefusal::NoPin, [done = std::move(done), failure] { done(failure); });
     }
-    EventDraft draft{repair, person, payload, m_parts.clock.now(), blobsFor(payload)};
+    write(draftOf(repair, person, payload, kept), std::move(done));
+}
+
+EventDraft Bench::draftOf(const QUuid& subject, const QString& person, const Payload& payload,
+                          const std::vector<QByteArray>& kept) const
+{
+    EventDraft draft{subject, person, payload, m_parts.clock.now(), blobsFor(payload)};
     draft.blobs.insert(draft.blobs.end(), kept.begin(), kept.end());
-    write(draft, std::move(done));
+    return draft;
 }
 
 void Bench::write(const EventDraft& draft, Done done)
@@ -255,7 +264,7 @@ void Bench::noteSheet(const Event& event, const std::vector<QByteArray>& bytes)
     if (!kept)
         return;
     for (const QByteArray& each : bytes)
-        if (const auto sheet = readSheet(each); sheet && versionOf(*sheet) == SheetVersion{kept->sheetId, kept->hash}) {
+        if (const auto sheet = sheetFrom(*kept, each)) {
             m_sheets.add(event, &*sheet);
             return planWithSheets();
         }

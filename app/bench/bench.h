@@ -171,6 +171,9 @@ private:
     void fetchSheet(const Event& event);
     void planWithSheets();
     void applyRates();
+    /// An act of this moment, with the bytes that it names and those that are kept with it.
+    [[nodiscard]] EventDraft draftOf(const QUuid& subject, const QString& person, const Payload& payload,
+                                     const std::vector<QByteArray>& kept) const;
     [[nodiscard]] std::vector<QByteArray> blobsFor(const Payload& payload) const;
 
     Parts m_parts;

@@ -31,9 +31,8 @@ void Bench::submitAsSupervisor(const QUuid& subject, const QString& person, cons
                          done](const tl::expected<void, PinRefused>& opened) {
         if (!opened)
             return refuseAct(*act, person, opened.error(), done);
-        EventDraft draft{subject, person, payload, m_parts.clock.now(), blobsFor(payload)};
-        draft.blobs.insert(draft.blobs.end(), kept.begin(), kept.end());
-        write(draft, [done](const std::optional<LogFailure>& failure) { done(std::nullopt, failure); });
+        write(draftOf(subject, person, payload, kept),
+              [done](const std::optional<LogFailure>& failure) { done(std::nullopt, failure); });
     };
     m_pinWorker.ask([door = m_parts.door, pin, finish]() -> Worker::Show {
         return [finish, opened = door->open(pin)] { finish(opened); };

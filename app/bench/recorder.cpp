@@ -41,30 +41,22 @@ Logged<BenchBook> bookOf(const RepairLog& log, const QString& lotsFromDay)
             return tl::unexpected(events.error());
         book.repairs.push_back(std::move(*events));
     }
-    auto ofLots = log.eventsOfLots(lotsFromDay);
-    if (!ofLots)
-        return tl::unexpected(ofLots.error());
-    book.ofLots = std::move(*ofLots);
-    auto ofStock = log.eventsOfStock(stockDaysBefore(lotsFromDay));
-    if (!ofStock)
-        return tl::unexpected(ofStock.error());
-    book.ofStock = std::move(*ofStock);
-    auto sheets = log.sheets();
-    if (!sheets)
-        return tl::unexpected(sheets.error());
-    book.sheets = std::move(*sheets);
-    auto jumps = log.clockJumps(lotsFromDay);
-    const auto written = log.lastWritten();
-    const auto head = log.head();
-    auto beads = log.beadCalibrations();
-    if (!beads)
-        return tl::unexpected(beads.error());
-    book.beads = std::move(*beads);
-    if (!jumps || !written || !head)
-        return tl::unexpected(!jumps ? jumps.error() : !written ? written.error() : head.error());
-    book.clockJumps = std::move(*jumps);
-    book.lastWritten = *written;
-    book.lastSeq = head->count;
+    std::optional<LogFailure> failure;
+    const auto take = [&failure](auto& into, auto read) {
+        if (read)
+            into = *std::move(read);
+        else
+            failure = read.error();
+        return !failure;
+    };
+    ChainHead head;
+    if (take(book.ofLots, log.eventsOfLots(lotsFromDay)) &&
+        take(book.ofStock, log.eventsOfStock(stockDaysBefore(lotsFromDay))) && take(book.sheets, log.sheets()) &&
+        take(book.beads, log.beadCalibrations()) && take(book.clockJumps, log.clockJumps(lotsFromDay)) &&
+        take(book.lastWritten, log.lastWritten()) && take(head, log.head()))
+        book.lastSeq = head.count;
+    if (failure)
+        return tl::unexpected(*failure);
     return book;
 }
 

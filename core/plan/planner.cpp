@@ -216,8 +216,10 @@ RepairPlan planWith(const Assessment& assessment, const PlanningSet& given, cons
     // One set of assumptions: the engine goes by the plan's.
     const CureEngine engine = given.engine.with(given.assumptions);
     // What is planned anew goes on with the sheets of the plan before it, in the versions that it was made with.
-    const Catalogue catalogue = before ? given.catalogue.goingOnWith(versionsIn(*before)) : given.catalogue;
-    const PlanningSet set{given.table, catalogue, given.steps, given.assumptions, engine};
+    std::optional<Catalogue> goingOn;
+    if (before)
+        goingOn = given.catalogue.goingOnWith(versionsIn(*before));
+    const PlanningSet set{given.table, goingOn ? *goingOn : given.catalogue, given.steps, given.assumptions, engine};
     const Decision decision = decide(assessment, set.table, set.catalogue, set.assumptions.decision);
     if (!decision.fill)
         return stopped(decision);
