@@ -1,11 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "repair/spread_book.h"
 
+#include "plan/assumption_table.h"
+
 #include <boost/math/statistics/univariate_statistics.hpp>
 
 #include <algorithm>
 
+using namespace Qt::StringLiterals;
+
 namespace strandbench {
+namespace {
+
+const AssumptionEntry& spreading() { return *findAssumption(u"spreading_g_per_min"_s); }
+
+} // namespace
+
+MassRate slowestSpread() { return std::get<MassRate>(spreading().least); }
+MassRate quickestSpread() { return std::get<MassRate>(spreading().most); }
 
 void SpreadBook::add(const Event& event)
 {

@@ -43,7 +43,7 @@ private:
 };
 
 /// What the assumption may be changed to (plan/assumption_table): beyond it a rate is not believed.
-[[nodiscard]] inline MassRate slowestSpread() { return gramsPerMinute(5); }
-[[nodiscard]] inline MassRate quickestSpread() { return gramsPerMinute(300); }
+[[nodiscard]] MassRate slowestSpread();
+[[nodiscard]] MassRate quickestSpread();
 
 } // namespace strandbench
