@@ -41,7 +41,7 @@ std::optional<PanelKind> panelOf(const Repair& repair)
 const ProductSheet* sheetOf(const Surroundings& around, const Repair& repair, const BatchRef& batch)
 {
     if (const BatchRun* run = repair.run(batch))
-        return around.bench.planning().catalogue.byId(run->mixed.sheetId);
+        return around.bench.planning().catalogue.version(run->mixed.sheetId, run->mixed.sheetHash);
     return inhand::batchInUse(repair, batch, around).sheet;
 }
 

@@ -114,15 +114,14 @@ QWidget* HarmScreen::overviewPage(QWidget* parent)
     const Column met(theme(), u"harm_met"_s, page);
     for (std::size_t i = 0; i < m_here.met.size(); ++i) {
         const HarmShown& each = m_here.met[i];
-        auto* sign = new GhsSign(theme(), each.pictograms, smallPictogramMm, met.card);
+        auto* sign =
+            each.pictograms.empty() ? nullptr : new GhsSign(theme(), each.pictograms, smallPictogramMm, met.card);
         FitLabel* name =
             textIn(theme(), u"harm_met_%1"_s.arg(i), TextRole::Body, words::harmMaterial(each.material), met.card);
         name->setBold(true);
         FitLabel* signal =
             textIn(theme(), u"harm_met_%1_signal"_s.arg(i), TextRole::Small, words::signalWord(each.signal), met.card);
-        met.lines->addRow({name, signal}, each.pictograms.empty() ? nullptr : sign, px(2), px(rowGapMm));
-        if (each.pictograms.empty())
-            delete sign;
+        met.lines->addRow({name, signal}, sign, px(2), px(rowGapMm));
     }
     row->addWidget(met.card, 1);
     return page;
