@@ -1358,7 +1358,7 @@
     </message>
     <message>
         <source>No lamp, no grinder, no spark.</source>
-        <translation>Keine Lampe, kein Schleifer, kein Funke.</translation>
+        <translation>Kein Strahler, Schleifer, Funke.</translation>
     </message>
     <message>
         <source>Fresh air.</source>
@@ -1374,7 +1374,7 @@
     </message>
     <message>
         <source>What is left over gets hot.</source>
-        <translation>Was übrig bleibt, wird heiß.</translation>
+        <translation>Reste werden heiß.</translation>
     </message>
     <message>
         <source>Before the first stroke, not after.</source>
@@ -7990,7 +7990,7 @@
     </message>
     <message>
         <source>Bench set-up</source>
-        <translation>Werkbank einrichten</translation>
+        <translation>Platz einrichten</translation>
     </message>
 </context>
 <context>

@@ -1358,7 +1358,7 @@
     </message>
     <message>
         <source>No lamp, no grinder, no spark.</source>
-        <translation>Sin lámpara, sin amoladora, sin chispa.</translation>
+        <translation>Ni lámpara, ni amoladora, ni chispa.</translation>
     </message>
     <message>
         <source>Fresh air.</source>
@@ -7990,7 +7990,7 @@
     </message>
     <message>
         <source>Bench set-up</source>
-        <translation>Ajuste del banco</translation>
+        <translation>Ajustes del puesto</translation>
     </message>
 </context>
 <context>

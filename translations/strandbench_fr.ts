@@ -1370,15 +1370,15 @@
     </message>
     <message>
         <source>Never at skin.</source>
-        <translation>Jamais vers la peau.</translation>
+        <translation>Pas vers la peau.</translation>
     </message>
     <message>
         <source>What is left over gets hot.</source>
-        <translation>Ce qui reste chauffe.</translation>
+        <translation>Le reste de mélange chauffe.</translation>
     </message>
     <message>
         <source>Before the first stroke, not after.</source>
-        <translation>Avant le premier coup, pas après.</translation>
+        <translation>Avant le premier passage, pas après.</translation>
     </message>
     <message>
         <source>Until all of it has flashed off, in the hollows too.</source>
@@ -6196,7 +6196,7 @@
     </message>
     <message>
         <source>Hardener in: start</source>
-        <translation>Durcisseur mis&#xa0;: départ</translation>
+        <translation>Durcisseur mis : départ</translation>
     </message>
     <message>
         <source>Filler</source>
@@ -7990,7 +7990,7 @@
     </message>
     <message>
         <source>Bench set-up</source>
-        <translation>Réglages de l’établi</translation>
+        <translation>Réglages poste</translation>
     </message>
 </context>
 <context>
