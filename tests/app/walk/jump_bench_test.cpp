@@ -5,6 +5,8 @@
 
 #include "repair/run_clock.h"
 
+#include <QTest>
+
 using namespace Qt::StringLiterals;
 
 namespace strandbench::test {
@@ -17,9 +19,13 @@ protected:
         open();
         walkTo(skirtPanel(), Station::Spread);
     }
+    /// A second of the bench, and what it writes: the log's own thread answers in the order in which it was asked.
     void tick()
     {
         window().tick();
+        bool written = false;
+        bench().bench().recorder().readAfter(0, [&written](const auto&) { written = true; });
+        EXPECT_TRUE(QTest::qWaitFor([&written] { return written; }, 30000));
         bench().thumb().settle();
     }
     [[nodiscard]] double left() { return inSeconds(bench().bench().runningMixes().front().face.toNextPhase); }
