@@ -5361,6 +5361,370 @@
     </message>
 </context>
 <context>
+    <name>Stock</name>
+    <message>
+        <source>Used up</source>
+        <translation>Aufgebraucht</translation>
+    </message>
+    <message>
+        <source>Skin on it</source>
+        <translation>Haut darauf</translation>
+    </message>
+    <message>
+        <source>Separated, kneading does not help</source>
+        <translation>Entmischt, Kneten hilft nicht</translation>
+    </message>
+    <message>
+        <source>Hard or crumbly</source>
+        <translation>Hart oder krümelig</translation>
+    </message>
+    <message>
+        <source>Past its date</source>
+        <translation>Abgelaufen</translation>
+    </message>
+    <message>
+        <source>Open for too long</source>
+        <translation>Zu lange offen</translation>
+    </message>
+    <message>
+        <source>Spoilt otherwise</source>
+        <translation>Anders verdorben</translation>
+    </message>
+    <message>
+        <source>Spilled</source>
+        <translation>Verschüttet</translation>
+    </message>
+    <message>
+        <source>Gone to another bench</source>
+        <translation>An anderen Platz gegangen</translation>
+    </message>
+    <message>
+        <source>Come from another bench</source>
+        <translation>Von anderem Platz gekommen</translation>
+    </message>
+    <message>
+        <source>Keyed in wrong</source>
+        <translation>Falsch eingetippt</translation>
+    </message>
+    <message>
+        <source>It was ended (%1): take another lot.</source>
+        <extracomment>%1 is why: &quot;Skin on it&quot;</extracomment>
+        <translation>Sie ist beendet (%1): andere Charge nehmen.</translation>
+    </message>
+    <message>
+        <source>%1 more was used than was there: count it.</source>
+        <translation>Es wurde %1 mehr verbraucht als da war: zählen.</translation>
+    </message>
+    <message>
+        <source>Too little: %1 is needed, %2 is left.</source>
+        <translation>Zu wenig: %1 nötig, noch %2 da.</translation>
+    </message>
+    <message>
+        <source>Its date is past: it was good until %1.</source>
+        <extracomment>%1 is a day</extracomment>
+        <translation>Abgelaufen: gut war sie bis %1.</translation>
+    </message>
+    <message>
+        <source>Open too long: since %1, its sheet allows %2 months.</source>
+        <extracomment>%1 is a day, %2 a number of months</extracomment>
+        <translation>Zu lange offen: seit %1, sein Blatt erlaubt %2 Monate.</translation>
+    </message>
+    <message>
+        <source>It still evens out with the air: %1 to go.</source>
+        <translation>Gleicht sich noch der Luft an: noch %1.</translation>
+    </message>
+    <message>
+        <source>It came from a colder or hotter place: read the air first.</source>
+        <translation>Es kommt aus der Kälte oder Hitze: erst die Luft messen.</translation>
+    </message>
+    <message>
+        <source>Its middle was at %1: it is mixed from %2 to %3.</source>
+        <translation>Die Mitte war bei %1: gemischt wird von %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>New lot: make a test pat before the first batch.</source>
+        <translation>Neue Charge: Probekreis vor dem ersten Ansatz anlegen.</translation>
+    </message>
+    <message>
+        <source>Hardener</source>
+        <translation>Härter</translation>
+    </message>
+    <message>
+        <source>%1 · lot %2</source>
+        <extracomment>%1 is a product, %2 a lot</extracomment>
+        <translation>%1 · Charge %2</translation>
+    </message>
+    <message>
+        <source>Came in</source>
+        <translation>Zugang</translation>
+    </message>
+    <message>
+        <source>Counted</source>
+        <translation>Gezählt</translation>
+    </message>
+    <message>
+        <source>Package ended: %1</source>
+        <extracomment>%1 is why: &quot;skin on it&quot;</extracomment>
+        <translation>Gebinde beendet: %1</translation>
+    </message>
+    <message>
+        <source>A batch</source>
+        <translation>Ein Ansatz</translation>
+    </message>
+    <message>
+        <source>Batch of job %1</source>
+        <extracomment>%1 is a job&apos;s number</extracomment>
+        <translation>Ansatz von Auftrag %1</translation>
+    </message>
+    <message>
+        <source>Test pat</source>
+        <translation>Probekreis</translation>
+    </message>
+</context>
+<context>
+    <name>StockForms</name>
+    <message>
+        <source>Stock of filler and hardener</source>
+        <translation>Bestand an Spachtel und Härter</translation>
+    </message>
+    <message>
+        <source>What is booked in?</source>
+        <translation>Was wird eingebucht?</translation>
+    </message>
+    <message>
+        <source>More products</source>
+        <translation>Weitere Produkte</translation>
+    </message>
+    <message>
+        <source>How many packages, and how much in each?</source>
+        <translation>Wie viele Gebinde, und wie viel in jedem?</translation>
+    </message>
+    <message>
+        <source>So many came in</source>
+        <translation>So viele kamen</translation>
+    </message>
+    <message>
+        <source>Packages</source>
+        <translation>Gebinde</translation>
+    </message>
+    <message>
+        <source>Key in how many packages</source>
+        <translation>Zahl der Gebinde eintippen</translation>
+    </message>
+    <message>
+        <source>Net mass of one</source>
+        <translation>Nettomasse von einem</translation>
+    </message>
+    <message>
+        <source>Key in the net mass of one</source>
+        <translation>Nettomasse von einem eintippen</translation>
+    </message>
+    <message>
+        <source>Is a date printed on it?</source>
+        <translation>Ist ein Datum aufgedruckt?</translation>
+    </message>
+    <message>
+        <source>Yes, a date</source>
+        <translation>Ja, ein Datum</translation>
+    </message>
+    <message>
+        <source>best before, or use by</source>
+        <translation>haltbar oder verwendbar bis</translation>
+    </message>
+    <message>
+        <source>No date</source>
+        <translation>Kein Datum</translation>
+    </message>
+    <message>
+        <source>its sheet’s months count from today</source>
+        <translation>die Monate des Blatts zählen ab heute</translation>
+    </message>
+    <message>
+        <source>Which date is printed?</source>
+        <translation>Welches Datum ist aufgedruckt?</translation>
+    </message>
+    <message>
+        <source>This date</source>
+        <translation>Dieses Datum</translation>
+    </message>
+    <message>
+        <source>Year</source>
+        <translation>Jahr</translation>
+    </message>
+    <message>
+        <source>Key in the year</source>
+        <translation>Jahr eintippen</translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation>Monat</translation>
+    </message>
+    <message>
+        <source>Key in the month</source>
+        <translation>Monat eintippen</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Key in the day; where none is printed, the last of the month</source>
+        <translation>Tag eintippen; wo keiner steht, den letzten des Monats</translation>
+    </message>
+    <message>
+        <source>Where no day is printed it is the last of the month.</source>
+        <translation>Wo kein Tag steht, gilt der letzte des Monats.</translation>
+    </message>
+    <message>
+        <source>There is no such day.</source>
+        <translation>Diesen Tag gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>%1: past already</source>
+        <translation>%1: schon vorbei</translation>
+    </message>
+    <message>
+        <source>How much of this lot is there, without the tubs?</source>
+        <translation>Wie viel ist von dieser Charge da, ohne Dosen?</translation>
+    </message>
+    <message>
+        <source>So much is there</source>
+        <translation>So viel ist da</translation>
+    </message>
+    <message>
+        <source>Thought to be there: %1.</source>
+        <translation>Gedacht: %1.</translation>
+    </message>
+    <message>
+        <source>%1 less than thought</source>
+        <translation>%1 weniger als gedacht</translation>
+    </message>
+    <message>
+        <source>%1 more than thought</source>
+        <translation>%1 mehr als gedacht</translation>
+    </message>
+    <message>
+        <source>As thought.</source>
+        <translation>Wie gedacht.</translation>
+    </message>
+    <message>
+        <source>There</source>
+        <translation>Da</translation>
+    </message>
+    <message>
+        <source>Key in how much is there</source>
+        <translation>Eintippen, wie viel da ist</translation>
+    </message>
+    <message>
+        <source>Why is there more or less of it?</source>
+        <translation>Warum ist mehr oder weniger da?</translation>
+    </message>
+    <message>
+        <source>there is less</source>
+        <translation>es ist weniger</translation>
+    </message>
+    <message>
+        <source>there is more</source>
+        <translation>es ist mehr</translation>
+    </message>
+    <message>
+        <source>%1: how much less is there?</source>
+        <translation>%1: Wie viel weniger ist da?</translation>
+    </message>
+    <message>
+        <source>%1: how much more is there?</source>
+        <translation>%1: Wie viel mehr ist da?</translation>
+    </message>
+    <message>
+        <source>By so much</source>
+        <translation>Um so viel</translation>
+    </message>
+    <message>
+        <source>Key in by how much</source>
+        <translation>Eintippen, um wie viel</translation>
+    </message>
+    <message>
+        <source>Why does the open one end?</source>
+        <translation>Warum endet das offene?</translation>
+    </message>
+    <message>
+        <source>More reasons</source>
+        <translation>Weitere Gründe</translation>
+    </message>
+    <message>
+        <source>End this package</source>
+        <translation>Dieses Gebinde beenden</translation>
+    </message>
+    <message>
+        <source>Waste of its kind, by the safety data sheet and local codes: never down the drain.</source>
+        <translation>Abfall nach Sicherheitsdatenblatt und örtlichen Regeln: nie in den Abfluss.</translation>
+    </message>
+    <message>
+        <source>Thrown away</source>
+        <translation>Weggeworfen</translation>
+    </message>
+    <message>
+        <source>Key in how much</source>
+        <translation>Menge eintippen</translation>
+    </message>
+    <message>
+        <source>What does the probe in its middle read?</source>
+        <translation>Was zeigt der Fühler in der Mitte?</translation>
+    </message>
+    <message>
+        <source>How cold or hot was the place it came from?</source>
+        <translation>Wie kalt oder heiß war es dort, wo es herkommt?</translation>
+    </message>
+    <message>
+        <source>It reads this</source>
+        <translation>Sie zeigt dies</translation>
+    </message>
+    <message>
+        <source>It came from there</source>
+        <translation>Von dort kam es</translation>
+    </message>
+    <message>
+        <source>Its middle</source>
+        <translation>Seine Mitte</translation>
+    </message>
+    <message>
+        <source>That place</source>
+        <translation>Dieser Ort</translation>
+    </message>
+    <message>
+        <source>Key in the temperature</source>
+        <translation>Temperatur eintippen</translation>
+    </message>
+    <message>
+        <source>Below how much is it reordered? Nothing: never</source>
+        <translation>Unter wie viel wird nachbestellt? Nichts: nie</translation>
+    </message>
+    <message>
+        <source>This is the level</source>
+        <translation>Das ist die Schwelle</translation>
+    </message>
+    <message>
+        <source>Level</source>
+        <translation>Schwelle</translation>
+    </message>
+    <message>
+        <source>Key in the level</source>
+        <translation>Schwelle eintippen</translation>
+    </message>
+    <message>
+        <source>Less by</source>
+        <translation>Weniger um</translation>
+    </message>
+    <message>
+        <source>More by</source>
+        <translation>Mehr um</translation>
+    </message>
+    <message>
+        <source>How much is thrown away with it?</source>
+        <translation>Wie viel wird mit weggeworfen?</translation>
+    </message>
+</context>
+<context>
     <name>StopWays</name>
     <message>
         <source>Look, measure, and answer the question.</source>
@@ -6509,6 +6873,14 @@
         <source>Supervisor’s PIN, for the product sheet</source>
         <translation>PIN des Meisters, für das Blatt</translation>
     </message>
+    <message>
+        <source>No lot of hardener is known.</source>
+        <translation>Keine Härtercharge ist bekannt.</translation>
+    </message>
+    <message>
+        <source>Book in the tube that is open, then try.</source>
+        <translation>Offene Tube einbuchen, dann versuchen.</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::CameraScreen</name>
@@ -6933,6 +7305,17 @@
         <source>! backup overdue</source>
         <translation>! Sicherung überfällig</translation>
     </message>
+    <message>
+        <source>Stock</source>
+        <translation>Bestand</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::LotKeys</name>
+    <message>
+        <source>Clear</source>
+        <translation>Löschen</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::LotListScreen</name>
@@ -7095,16 +7478,20 @@
         <translation>1 s halten</translation>
     </message>
     <message>
-        <source>Clear</source>
-        <translation>Löschen</translation>
-    </message>
-    <message>
         <source>Filler</source>
         <translation>Spachtel</translation>
     </message>
     <message>
         <source>Hardener</source>
         <translation>Härter</translation>
+    </message>
+    <message>
+        <source>ended</source>
+        <translation>beendet</translation>
+    </message>
+    <message>
+        <source>%1 left</source>
+        <translation>noch %1</translation>
     </message>
 </context>
 <context>
@@ -7490,6 +7877,21 @@
         <source>look, or change one</source>
         <translation>ansehen oder ändern</translation>
     </message>
+    <message>
+        <source>Stock</source>
+        <translation>Bestand</translation>
+    </message>
+    <message numerus="yes">
+        <source>! %n to mind</source>
+        <translation>
+            <numerusform>! %n beachten</numerusform>
+            <numerusform>! %n beachten</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>enough</source>
+        <translation>genug</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::ProductEditScreen</name>
@@ -7750,6 +8152,34 @@
     <message>
         <source>There is nothing to plan here, whoever decides.</source>
         <translation>Hier gibt es nichts zu planen, wer auch entscheidet.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::ReorderScreen</name>
+    <message>
+        <source>Stock of filler and hardener</source>
+        <translation>Bestand an Spachtel und Härter</translation>
+    </message>
+    <message>
+        <source>Reorder list: tap a product to set its level</source>
+        <translation>Bestellliste: Produkt antippen, Schwelle setzen</translation>
+    </message>
+    <message>
+        <source>Back to the stock</source>
+        <translation>Zurück zum Bestand</translation>
+    </message>
+    <message>
+        <source>reorder: %1 left, level %2</source>
+        <extracomment>%1 and %2 are masses</extracomment>
+        <translation>nachbestellen: noch %1, Schwelle %2</translation>
+    </message>
+    <message>
+        <source>%1 left, level %2</source>
+        <translation>noch %1, Schwelle %2</translation>
+    </message>
+    <message>
+        <source>%1 left, never reordered</source>
+        <translation>noch %1, nie nachbestellt</translation>
     </message>
 </context>
 <context>
@@ -8479,6 +8909,228 @@
         <source>Written: %1</source>
         <extracomment>%1 is the path of a file</extracomment>
         <translation>Geschrieben: %1</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::StockListScreen</name>
+    <message>
+        <source>%1 left</source>
+        <translation>noch %1</translation>
+    </message>
+    <message>
+        <source>open since %1</source>
+        <extracomment>%1 is a day</extracomment>
+        <translation>offen seit %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n unopened</source>
+        <translation>
+            <numerusform>%n ungeöffnet</numerusform>
+            <numerusform>%n ungeöffnet</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Stock of filler and hardener</source>
+        <translation>Bestand an Spachtel und Härter</translation>
+    </message>
+    <message>
+        <source>Tap a lot, or scan it</source>
+        <translation>Charge antippen oder scannen</translation>
+    </message>
+    <message>
+        <source>Book in a package</source>
+        <translation>Gebinde einbuchen</translation>
+    </message>
+    <message>
+        <source>Nothing is on the shelf yet. Book in what stands there: from then on each batch is taken off, and what runs short, out of date or dry is told with the plan.</source>
+        <translation>Noch ist nichts eingebucht. Buchen Sie ein, was da steht: Von da an geht jeder Ansatz ab, und was knapp, abgelaufen oder trocken ist, steht beim Plan.</translation>
+    </message>
+    <message>
+        <source>Reorder list</source>
+        <translation>Bestellliste</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n product(s) to reorder</source>
+        <translation>
+            <numerusform>%n Produkt nachbestellen</numerusform>
+            <numerusform>%n Produkte nachbestellen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>nothing to reorder</source>
+        <translation>nichts nachzubestellen</translation>
+    </message>
+    <message>
+        <source>ended: %1</source>
+        <translation>beendet: %1</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::StockLotNumberScreen</name>
+    <message>
+        <source>Key in or scan its lot</source>
+        <translation>Charge eintippen oder scannen</translation>
+    </message>
+    <message>
+        <source>This is its lot</source>
+        <translation>Das ist die Charge</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::StockLotScreen</name>
+    <message>
+        <source>Ended: %1</source>
+        <translation>Beendet: %1</translation>
+    </message>
+    <message>
+        <source>%1 left</source>
+        <translation>noch %1</translation>
+    </message>
+    <message>
+        <source>Book in more of it</source>
+        <translation>Mehr davon einbuchen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n unopened</source>
+        <translation>
+            <numerusform>%n ungeöffnet</numerusform>
+            <numerusform>%n ungeöffnet</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>open since %1</source>
+        <extracomment>%1 is a day</extracomment>
+        <translation>offen seit %1</translation>
+    </message>
+    <message>
+        <source>A package: %1</source>
+        <translation>Ein Gebinde: %1</translation>
+    </message>
+    <message>
+        <source>Good until %1, as printed</source>
+        <translation>Gut bis %1, laut Aufdruck</translation>
+    </message>
+    <message>
+        <source>Good until %1, by the sheet’s months</source>
+        <translation>Gut bis %1, nach den Monaten des Blatts</translation>
+    </message>
+    <message>
+        <source>The open one until %1</source>
+        <translation>Das offene bis %1</translation>
+    </message>
+    <message>
+        <source>Open the next</source>
+        <translation>Nächstes öffnen</translation>
+    </message>
+    <message>
+        <source>Count it</source>
+        <translation>Zählen</translation>
+    </message>
+    <message>
+        <source>stock-take</source>
+        <translation>Inventur</translation>
+    </message>
+    <message>
+        <source>More or less</source>
+        <translation>Mehr oder weniger</translation>
+    </message>
+    <message>
+        <source>put right</source>
+        <translation>berichtigen</translation>
+    </message>
+    <message>
+        <source>End this tube</source>
+        <translation>Tube beenden</translation>
+    </message>
+    <message>
+        <source>End this tub</source>
+        <translation>Dose beenden</translation>
+    </message>
+    <message>
+        <source>skin, hard, empty</source>
+        <translation>Haut, hart, leer</translation>
+    </message>
+    <message>
+        <source>From the cold</source>
+        <translation>Aus der Kälte</translation>
+    </message>
+    <message>
+        <source>or the heat</source>
+        <translation>oder Hitze</translation>
+    </message>
+    <message>
+        <source>Probe it</source>
+        <translation>Fühler einstechen</translation>
+    </message>
+    <message>
+        <source>its middle</source>
+        <translation>die Mitte</translation>
+    </message>
+    <message>
+        <source>What changed</source>
+        <translation>Was sich änderte</translation>
+    </message>
+    <message>
+        <source>Test pat</source>
+        <translation>Probekreis</translation>
+    </message>
+    <message>
+        <source>tried</source>
+        <translation>erprobt</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>noch nicht</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::StockMovesScreen</name>
+    <message>
+        <source>What changed, the newest first</source>
+        <translation>Was sich änderte, das Neueste zuerst</translation>
+    </message>
+    <message>
+        <source>Back to the lot</source>
+        <translation>Zurück zur Charge</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 left</source>
+        <extracomment>%1 is what happened, %2 and %3 are masses: &quot;Batch of job 4421: − 43.0 g, 620 g left&quot;</extracomment>
+        <translation>%1: %2, noch %3</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::StockNotesScreen</name>
+    <message>
+        <source>Caution</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message numerus="yes">
+        <source>! %n to mind</source>
+        <translation>
+            <numerusform>! %n beachten</numerusform>
+            <numerusform>! %n beachten</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>in order</source>
+        <translation>in Ordnung</translation>
+    </message>
+    <message>
+        <source>What the shelf says of this plan</source>
+        <translation>Was der Bestand zu diesem Plan sagt</translation>
+    </message>
+    <message>
+        <source>Nothing is to be told of the lots in the hand. Of lots that were never booked in or counted nothing is known.</source>
+        <translation>Zu den Chargen in der Hand ist nichts zu sagen. Von Chargen, die nie eingebucht oder gezählt wurden, ist nichts bekannt.</translation>
+    </message>
+    <message>
+        <source>To the stock</source>
+        <translation>Zum Bestand</translation>
+    </message>
+    <message>
+        <source>Back to the plan</source>
+        <translation>Zurück zum Plan</translation>
     </message>
 </context>
 <context>

@@ -116,6 +116,16 @@
     </message>
 </context>
 <context>
+    <name>strandbench::PlanScreen</name>
+    <message numerus="yes">
+        <source>! %n to mind</source>
+        <translation>
+            <numerusform>! %n to mind</numerusform>
+            <numerusform>! %n to mind</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>strandbench::ProductPageScreen</name>
     <message numerus="yes">
         <source>and %n earlier</source>
@@ -142,6 +152,43 @@
         <translation>
             <numerusform>%n version</numerusform>
             <numerusform>%n versions</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::StockListScreen</name>
+    <message numerus="yes">
+        <source>%n unopened</source>
+        <translation>
+            <numerusform>%n unopened</numerusform>
+            <numerusform>%n unopened</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n product(s) to reorder</source>
+        <translation>
+            <numerusform>%n product to reorder</numerusform>
+            <numerusform>%n products to reorder</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::StockLotScreen</name>
+    <message numerus="yes">
+        <source>%n unopened</source>
+        <translation>
+            <numerusform>%n unopened</numerusform>
+            <numerusform>%n unopened</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::StockNotesScreen</name>
+    <message numerus="yes">
+        <source>! %n to mind</source>
+        <translation>
+            <numerusform>! %n to mind</numerusform>
+            <numerusform>! %n to mind</numerusform>
         </translation>
     </message>
 </context>

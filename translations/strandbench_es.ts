@@ -5361,6 +5361,370 @@
     </message>
 </context>
 <context>
+    <name>Stock</name>
+    <message>
+        <source>Used up</source>
+        <translation>Gastado</translation>
+    </message>
+    <message>
+        <source>Skin on it</source>
+        <translation>Con piel</translation>
+    </message>
+    <message>
+        <source>Separated, kneading does not help</source>
+        <translation>Separado, amasar no ayuda</translation>
+    </message>
+    <message>
+        <source>Hard or crumbly</source>
+        <translation>Duro o desmenuzado</translation>
+    </message>
+    <message>
+        <source>Past its date</source>
+        <translation>Caducado</translation>
+    </message>
+    <message>
+        <source>Open for too long</source>
+        <translation>Abierto demasiado tiempo</translation>
+    </message>
+    <message>
+        <source>Spoilt otherwise</source>
+        <translation>Estropeado de otro modo</translation>
+    </message>
+    <message>
+        <source>Spilled</source>
+        <translation>Derramado</translation>
+    </message>
+    <message>
+        <source>Gone to another bench</source>
+        <translation>Se fue a otro puesto</translation>
+    </message>
+    <message>
+        <source>Come from another bench</source>
+        <translation>Vino de otro puesto</translation>
+    </message>
+    <message>
+        <source>Keyed in wrong</source>
+        <translation>Mal tecleado</translation>
+    </message>
+    <message>
+        <source>It was ended (%1): take another lot.</source>
+        <extracomment>%1 is why: &quot;Skin on it&quot;</extracomment>
+        <translation>Se dio por terminado (%1): tomar otro lote.</translation>
+    </message>
+    <message>
+        <source>%1 more was used than was there: count it.</source>
+        <translation>Se usó %1 más de lo que había: contarlo.</translation>
+    </message>
+    <message>
+        <source>Too little: %1 is needed, %2 is left.</source>
+        <translation>Muy poco: hacen falta %1, quedan %2.</translation>
+    </message>
+    <message>
+        <source>Its date is past: it was good until %1.</source>
+        <extracomment>%1 is a day</extracomment>
+        <translation>Caducado: era bueno hasta %1.</translation>
+    </message>
+    <message>
+        <source>Open too long: since %1, its sheet allows %2 months.</source>
+        <extracomment>%1 is a day, %2 a number of months</extracomment>
+        <translation>Abierto demasiado: desde %1, su ficha admite %2 meses.</translation>
+    </message>
+    <message>
+        <source>It still evens out with the air: %1 to go.</source>
+        <translation>Aún se iguala con el aire: faltan %1.</translation>
+    </message>
+    <message>
+        <source>It came from a colder or hotter place: read the air first.</source>
+        <translation>Vino de un sitio más frío o caliente: leer antes el aire.</translation>
+    </message>
+    <message>
+        <source>Its middle was at %1: it is mixed from %2 to %3.</source>
+        <translation>Su centro estaba a %1: se mezcla de %2 a %3.</translation>
+    </message>
+    <message>
+        <source>New lot: make a test pat before the first batch.</source>
+        <translation>Lote nuevo: hacer una torta de prueba antes de la primera mezcla.</translation>
+    </message>
+    <message>
+        <source>Hardener</source>
+        <translation>Endurecedor</translation>
+    </message>
+    <message>
+        <source>%1 · lot %2</source>
+        <extracomment>%1 is a product, %2 a lot</extracomment>
+        <translation>%1 · lote %2</translation>
+    </message>
+    <message>
+        <source>Came in</source>
+        <translation>Entrada</translation>
+    </message>
+    <message>
+        <source>Counted</source>
+        <translation>Contado</translation>
+    </message>
+    <message>
+        <source>Package ended: %1</source>
+        <extracomment>%1 is why: &quot;skin on it&quot;</extracomment>
+        <translation>Envase terminado: %1</translation>
+    </message>
+    <message>
+        <source>A batch</source>
+        <translation>Una mezcla</translation>
+    </message>
+    <message>
+        <source>Batch of job %1</source>
+        <extracomment>%1 is a job&apos;s number</extracomment>
+        <translation>Mezcla de la orden %1</translation>
+    </message>
+    <message>
+        <source>Test pat</source>
+        <translation>Torta de prueba</translation>
+    </message>
+</context>
+<context>
+    <name>StockForms</name>
+    <message>
+        <source>Stock of filler and hardener</source>
+        <translation>Existencias de masilla y endurecedor</translation>
+    </message>
+    <message>
+        <source>What is booked in?</source>
+        <translation>¿A qué se da entrada?</translation>
+    </message>
+    <message>
+        <source>More products</source>
+        <translation>Más productos</translation>
+    </message>
+    <message>
+        <source>How many packages, and how much in each?</source>
+        <translation>¿Cuántos envases y cuánto en cada uno?</translation>
+    </message>
+    <message>
+        <source>So many came in</source>
+        <translation>Tantos entraron</translation>
+    </message>
+    <message>
+        <source>Packages</source>
+        <translation>Envases</translation>
+    </message>
+    <message>
+        <source>Key in how many packages</source>
+        <translation>Teclear cuántos envases</translation>
+    </message>
+    <message>
+        <source>Net mass of one</source>
+        <translation>Masa neta de uno</translation>
+    </message>
+    <message>
+        <source>Key in the net mass of one</source>
+        <translation>Teclear la masa neta de uno</translation>
+    </message>
+    <message>
+        <source>Is a date printed on it?</source>
+        <translation>¿Lleva una fecha impresa?</translation>
+    </message>
+    <message>
+        <source>Yes, a date</source>
+        <translation>Sí, una fecha</translation>
+    </message>
+    <message>
+        <source>best before, or use by</source>
+        <translation>consumir antes de, o caduca</translation>
+    </message>
+    <message>
+        <source>No date</source>
+        <translation>Sin fecha</translation>
+    </message>
+    <message>
+        <source>its sheet’s months count from today</source>
+        <translation>los meses de su ficha cuentan desde hoy</translation>
+    </message>
+    <message>
+        <source>Which date is printed?</source>
+        <translation>¿Qué fecha lleva?</translation>
+    </message>
+    <message>
+        <source>This date</source>
+        <translation>Esta fecha</translation>
+    </message>
+    <message>
+        <source>Year</source>
+        <translation>Año</translation>
+    </message>
+    <message>
+        <source>Key in the year</source>
+        <translation>Teclear el año</translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation>Mes</translation>
+    </message>
+    <message>
+        <source>Key in the month</source>
+        <translation>Teclear el mes</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Key in the day; where none is printed, the last of the month</source>
+        <translation>Teclear el día; si no hay, el último del mes</translation>
+    </message>
+    <message>
+        <source>Where no day is printed it is the last of the month.</source>
+        <translation>Si no hay día, es el último del mes.</translation>
+    </message>
+    <message>
+        <source>There is no such day.</source>
+        <translation>Ese día no existe.</translation>
+    </message>
+    <message>
+        <source>%1: past already</source>
+        <translation>%1: ya pasó</translation>
+    </message>
+    <message>
+        <source>How much of this lot is there, without the tubs?</source>
+        <translation>¿Cuánto hay de este lote, sin los botes?</translation>
+    </message>
+    <message>
+        <source>So much is there</source>
+        <translation>Hay esta cantidad</translation>
+    </message>
+    <message>
+        <source>Thought to be there: %1.</source>
+        <translation>Se pensaba: %1.</translation>
+    </message>
+    <message>
+        <source>%1 less than thought</source>
+        <translation>%1 menos de lo previsto</translation>
+    </message>
+    <message>
+        <source>%1 more than thought</source>
+        <translation>%1 más de lo previsto</translation>
+    </message>
+    <message>
+        <source>As thought.</source>
+        <translation>Como se pensaba.</translation>
+    </message>
+    <message>
+        <source>There</source>
+        <translation>Hay</translation>
+    </message>
+    <message>
+        <source>Key in how much is there</source>
+        <translation>Teclear cuánto hay</translation>
+    </message>
+    <message>
+        <source>Why is there more or less of it?</source>
+        <translation>¿Por qué hay más o menos?</translation>
+    </message>
+    <message>
+        <source>there is less</source>
+        <translation>hay menos</translation>
+    </message>
+    <message>
+        <source>there is more</source>
+        <translation>hay más</translation>
+    </message>
+    <message>
+        <source>%1: how much less is there?</source>
+        <translation>%1: ¿cuánto menos hay?</translation>
+    </message>
+    <message>
+        <source>%1: how much more is there?</source>
+        <translation>%1: ¿cuánto más hay?</translation>
+    </message>
+    <message>
+        <source>By so much</source>
+        <translation>Esta cantidad</translation>
+    </message>
+    <message>
+        <source>Key in by how much</source>
+        <translation>Teclear cuánto</translation>
+    </message>
+    <message>
+        <source>Why does the open one end?</source>
+        <translation>¿Por qué termina el abierto?</translation>
+    </message>
+    <message>
+        <source>More reasons</source>
+        <translation>Más motivos</translation>
+    </message>
+    <message>
+        <source>End this package</source>
+        <translation>Terminar este envase</translation>
+    </message>
+    <message>
+        <source>Waste of its kind, by the safety data sheet and local codes: never down the drain.</source>
+        <translation>Residuo según su ficha de seguridad y las normas locales: nunca al desagüe.</translation>
+    </message>
+    <message>
+        <source>Thrown away</source>
+        <translation>Tirado</translation>
+    </message>
+    <message>
+        <source>Key in how much</source>
+        <translation>Teclear cuánto</translation>
+    </message>
+    <message>
+        <source>What does the probe in its middle read?</source>
+        <translation>¿Qué marca la sonda en su centro?</translation>
+    </message>
+    <message>
+        <source>How cold or hot was the place it came from?</source>
+        <translation>¿Qué frío o calor hacía donde estaba?</translation>
+    </message>
+    <message>
+        <source>It reads this</source>
+        <translation>Marca esto</translation>
+    </message>
+    <message>
+        <source>It came from there</source>
+        <translation>Vino de ahí</translation>
+    </message>
+    <message>
+        <source>Its middle</source>
+        <translation>Su centro</translation>
+    </message>
+    <message>
+        <source>That place</source>
+        <translation>Ese sitio</translation>
+    </message>
+    <message>
+        <source>Key in the temperature</source>
+        <translation>Teclear la temperatura</translation>
+    </message>
+    <message>
+        <source>Below how much is it reordered? Nothing: never</source>
+        <translation>¿Por debajo de cuánto se repone? Nada: nunca</translation>
+    </message>
+    <message>
+        <source>This is the level</source>
+        <translation>Este es el nivel</translation>
+    </message>
+    <message>
+        <source>Level</source>
+        <translation>Nivel</translation>
+    </message>
+    <message>
+        <source>Key in the level</source>
+        <translation>Teclear el nivel</translation>
+    </message>
+    <message>
+        <source>Less by</source>
+        <translation>De menos</translation>
+    </message>
+    <message>
+        <source>More by</source>
+        <translation>De más</translation>
+    </message>
+    <message>
+        <source>How much is thrown away with it?</source>
+        <translation>¿Cuánto se tira con él?</translation>
+    </message>
+</context>
+<context>
     <name>StopWays</name>
     <message>
         <source>Look, measure, and answer the question.</source>
@@ -6509,6 +6873,14 @@
         <source>Supervisor’s PIN, for the product sheet</source>
         <translation>PIN del supervisor, para la ficha</translation>
     </message>
+    <message>
+        <source>No lot of hardener is known.</source>
+        <translation>No se conoce ningún lote de endurecedor.</translation>
+    </message>
+    <message>
+        <source>Book in the tube that is open, then try.</source>
+        <translation>Dar entrada al tubo abierto y probar.</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::CameraScreen</name>
@@ -6933,6 +7305,17 @@
         <source>! backup overdue</source>
         <translation>! copia atrasada</translation>
     </message>
+    <message>
+        <source>Stock</source>
+        <translation>Existencias</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::LotKeys</name>
+    <message>
+        <source>Clear</source>
+        <translation>Borrar</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::LotListScreen</name>
@@ -7095,16 +7478,20 @@
         <translation>mantener 1 s</translation>
     </message>
     <message>
-        <source>Clear</source>
-        <translation>Borrar</translation>
-    </message>
-    <message>
         <source>Filler</source>
         <translation>Masilla</translation>
     </message>
     <message>
         <source>Hardener</source>
         <translation>Endurecedor</translation>
+    </message>
+    <message>
+        <source>ended</source>
+        <translation>terminado</translation>
+    </message>
+    <message>
+        <source>%1 left</source>
+        <translation>quedan %1</translation>
     </message>
 </context>
 <context>
@@ -7490,6 +7877,21 @@
         <source>look, or change one</source>
         <translation>ver o cambiar una</translation>
     </message>
+    <message>
+        <source>Stock</source>
+        <translation>Existencias</translation>
+    </message>
+    <message numerus="yes">
+        <source>! %n to mind</source>
+        <translation>
+            <numerusform>! %n asunto</numerusform>
+            <numerusform>! %n asuntos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>enough</source>
+        <translation>basta</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::ProductEditScreen</name>
@@ -7750,6 +8152,34 @@
     <message>
         <source>There is nothing to plan here, whoever decides.</source>
         <translation>Aquí no hay nada que planear, decida quien decida.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::ReorderScreen</name>
+    <message>
+        <source>Stock of filler and hardener</source>
+        <translation>Existencias de masilla y endurecedor</translation>
+    </message>
+    <message>
+        <source>Reorder list: tap a product to set its level</source>
+        <translation>Reposición: toque un producto para fijar su nivel</translation>
+    </message>
+    <message>
+        <source>Back to the stock</source>
+        <translation>Volver a existencias</translation>
+    </message>
+    <message>
+        <source>reorder: %1 left, level %2</source>
+        <extracomment>%1 and %2 are masses</extracomment>
+        <translation>reponer: quedan %1, nivel %2</translation>
+    </message>
+    <message>
+        <source>%1 left, level %2</source>
+        <translation>quedan %1, nivel %2</translation>
+    </message>
+    <message>
+        <source>%1 left, never reordered</source>
+        <translation>quedan %1, no se repone</translation>
     </message>
 </context>
 <context>
@@ -8479,6 +8909,228 @@
         <source>Written: %1</source>
         <extracomment>%1 is the path of a file</extracomment>
         <translation>Escrito: %1</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::StockListScreen</name>
+    <message>
+        <source>%1 left</source>
+        <translation>quedan %1</translation>
+    </message>
+    <message>
+        <source>open since %1</source>
+        <extracomment>%1 is a day</extracomment>
+        <translation>abierto desde %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n unopened</source>
+        <translation>
+            <numerusform>%n sin abrir</numerusform>
+            <numerusform>%n sin abrir</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Stock of filler and hardener</source>
+        <translation>Existencias de masilla y endurecedor</translation>
+    </message>
+    <message>
+        <source>Tap a lot, or scan it</source>
+        <translation>Toque un lote o escanéelo</translation>
+    </message>
+    <message>
+        <source>Book in a package</source>
+        <translation>Dar entrada a un envase</translation>
+    </message>
+    <message>
+        <source>Nothing is on the shelf yet. Book in what stands there: from then on each batch is taken off, and what runs short, out of date or dry is told with the plan.</source>
+        <translation>Aún no hay nada registrado. Dé entrada a lo que hay: desde entonces cada mezcla se descuenta, y lo que falta, caduca o se seca se dice con el plan.</translation>
+    </message>
+    <message>
+        <source>Reorder list</source>
+        <translation>Lista de reposición</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n product(s) to reorder</source>
+        <translation>
+            <numerusform>reponer %n producto</numerusform>
+            <numerusform>reponer %n productos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>nothing to reorder</source>
+        <translation>nada que reponer</translation>
+    </message>
+    <message>
+        <source>ended: %1</source>
+        <translation>terminado: %1</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::StockLotNumberScreen</name>
+    <message>
+        <source>Key in or scan its lot</source>
+        <translation>Teclear o escanear su lote</translation>
+    </message>
+    <message>
+        <source>This is its lot</source>
+        <translation>Este es su lote</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::StockLotScreen</name>
+    <message>
+        <source>Ended: %1</source>
+        <translation>Terminado: %1</translation>
+    </message>
+    <message>
+        <source>%1 left</source>
+        <translation>quedan %1</translation>
+    </message>
+    <message>
+        <source>Book in more of it</source>
+        <translation>Dar entrada a más</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n unopened</source>
+        <translation>
+            <numerusform>%n sin abrir</numerusform>
+            <numerusform>%n sin abrir</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>open since %1</source>
+        <extracomment>%1 is a day</extracomment>
+        <translation>abierto desde %1</translation>
+    </message>
+    <message>
+        <source>A package: %1</source>
+        <translation>Un envase: %1</translation>
+    </message>
+    <message>
+        <source>Good until %1, as printed</source>
+        <translation>Bueno hasta %1, según el envase</translation>
+    </message>
+    <message>
+        <source>Good until %1, by the sheet’s months</source>
+        <translation>Bueno hasta %1, según los meses de la ficha</translation>
+    </message>
+    <message>
+        <source>The open one until %1</source>
+        <translation>El abierto hasta %1</translation>
+    </message>
+    <message>
+        <source>Open the next</source>
+        <translation>Abrir el siguiente</translation>
+    </message>
+    <message>
+        <source>Count it</source>
+        <translation>Contarlo</translation>
+    </message>
+    <message>
+        <source>stock-take</source>
+        <translation>recuento</translation>
+    </message>
+    <message>
+        <source>More or less</source>
+        <translation>Más o menos</translation>
+    </message>
+    <message>
+        <source>put right</source>
+        <translation>corregir</translation>
+    </message>
+    <message>
+        <source>End this tube</source>
+        <translation>Terminar el tubo</translation>
+    </message>
+    <message>
+        <source>End this tub</source>
+        <translation>Terminar el bote</translation>
+    </message>
+    <message>
+        <source>skin, hard, empty</source>
+        <translation>piel, duro, vacío</translation>
+    </message>
+    <message>
+        <source>From the cold</source>
+        <translation>Viene del frío</translation>
+    </message>
+    <message>
+        <source>or the heat</source>
+        <translation>o del calor</translation>
+    </message>
+    <message>
+        <source>Probe it</source>
+        <translation>Medir con sonda</translation>
+    </message>
+    <message>
+        <source>its middle</source>
+        <translation>su centro</translation>
+    </message>
+    <message>
+        <source>What changed</source>
+        <translation>Qué cambió</translation>
+    </message>
+    <message>
+        <source>Test pat</source>
+        <translation>Torta de prueba</translation>
+    </message>
+    <message>
+        <source>tried</source>
+        <translation>probado</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>aún no</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::StockMovesScreen</name>
+    <message>
+        <source>What changed, the newest first</source>
+        <translation>Qué cambió, lo último primero</translation>
+    </message>
+    <message>
+        <source>Back to the lot</source>
+        <translation>Volver al lote</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 left</source>
+        <extracomment>%1 is what happened, %2 and %3 are masses: &quot;Batch of job 4421: − 43.0 g, 620 g left&quot;</extracomment>
+        <translation>%1: %2, quedan %3</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::StockNotesScreen</name>
+    <message>
+        <source>Caution</source>
+        <translation>Precaución</translation>
+    </message>
+    <message numerus="yes">
+        <source>! %n to mind</source>
+        <translation>
+            <numerusform>! %n asunto</numerusform>
+            <numerusform>! %n asuntos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>in order</source>
+        <translation>en orden</translation>
+    </message>
+    <message>
+        <source>What the shelf says of this plan</source>
+        <translation>Qué dicen las existencias de este plan</translation>
+    </message>
+    <message>
+        <source>Nothing is to be told of the lots in the hand. Of lots that were never booked in or counted nothing is known.</source>
+        <translation>Nada que decir de los lotes en mano. De los lotes sin entrada ni recuento no se sabe nada.</translation>
+    </message>
+    <message>
+        <source>To the stock</source>
+        <translation>A existencias</translation>
+    </message>
+    <message>
+        <source>Back to the plan</source>
+        <translation>Volver al plan</translation>
     </message>
 </context>
 <context>

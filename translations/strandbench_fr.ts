@@ -5361,6 +5361,370 @@
     </message>
 </context>
 <context>
+    <name>Stock</name>
+    <message>
+        <source>Used up</source>
+        <translation>Épuisé</translation>
+    </message>
+    <message>
+        <source>Skin on it</source>
+        <translation>Peau dessus</translation>
+    </message>
+    <message>
+        <source>Separated, kneading does not help</source>
+        <translation>Séparé, pétrir n’aide pas</translation>
+    </message>
+    <message>
+        <source>Hard or crumbly</source>
+        <translation>Dur ou friable</translation>
+    </message>
+    <message>
+        <source>Past its date</source>
+        <translation>Date dépassée</translation>
+    </message>
+    <message>
+        <source>Open for too long</source>
+        <translation>Ouvert trop longtemps</translation>
+    </message>
+    <message>
+        <source>Spoilt otherwise</source>
+        <translation>Gâté autrement</translation>
+    </message>
+    <message>
+        <source>Spilled</source>
+        <translation>Renversé</translation>
+    </message>
+    <message>
+        <source>Gone to another bench</source>
+        <translation>Parti à un autre poste</translation>
+    </message>
+    <message>
+        <source>Come from another bench</source>
+        <translation>Venu d’un autre poste</translation>
+    </message>
+    <message>
+        <source>Keyed in wrong</source>
+        <translation>Mal saisi</translation>
+    </message>
+    <message>
+        <source>It was ended (%1): take another lot.</source>
+        <extracomment>%1 is why: &quot;Skin on it&quot;</extracomment>
+        <translation>Il est fini (%1)&#xa0;: prendre un autre lot.</translation>
+    </message>
+    <message>
+        <source>%1 more was used than was there: count it.</source>
+        <translation>Pris %1 de plus qu’il n’y avait&#xa0;: le compter.</translation>
+    </message>
+    <message>
+        <source>Too little: %1 is needed, %2 is left.</source>
+        <translation>Trop peu&#xa0;: il faut %1, il reste %2.</translation>
+    </message>
+    <message>
+        <source>Its date is past: it was good until %1.</source>
+        <extracomment>%1 is a day</extracomment>
+        <translation>Date dépassée&#xa0;: bon jusqu’au %1.</translation>
+    </message>
+    <message>
+        <source>Open too long: since %1, its sheet allows %2 months.</source>
+        <extracomment>%1 is a day, %2 a number of months</extracomment>
+        <translation>Ouvert trop longtemps&#xa0;: depuis %1, sa fiche admet %2 mois.</translation>
+    </message>
+    <message>
+        <source>It still evens out with the air: %1 to go.</source>
+        <translation>Pas encore à la température de l’air&#xa0;: encore %1.</translation>
+    </message>
+    <message>
+        <source>It came from a colder or hotter place: read the air first.</source>
+        <translation>Il vient d’un lieu plus froid ou chaud&#xa0;: lire d’abord l’air.</translation>
+    </message>
+    <message>
+        <source>Its middle was at %1: it is mixed from %2 to %3.</source>
+        <translation>Son milieu était à %1&#xa0;: se mélange de %2 à %3.</translation>
+    </message>
+    <message>
+        <source>New lot: make a test pat before the first batch.</source>
+        <translation>Lot neuf&#xa0;: faire une galette d’essai avant le premier mélange.</translation>
+    </message>
+    <message>
+        <source>Hardener</source>
+        <translation>Durcisseur</translation>
+    </message>
+    <message>
+        <source>%1 · lot %2</source>
+        <extracomment>%1 is a product, %2 a lot</extracomment>
+        <translation>%1 · lot %2</translation>
+    </message>
+    <message>
+        <source>Came in</source>
+        <translation>Entrée</translation>
+    </message>
+    <message>
+        <source>Counted</source>
+        <translation>Compté</translation>
+    </message>
+    <message>
+        <source>Package ended: %1</source>
+        <extracomment>%1 is why: &quot;skin on it&quot;</extracomment>
+        <translation>Emballage fini&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>A batch</source>
+        <translation>Un mélange</translation>
+    </message>
+    <message>
+        <source>Batch of job %1</source>
+        <extracomment>%1 is a job&apos;s number</extracomment>
+        <translation>Mélange du dossier %1</translation>
+    </message>
+    <message>
+        <source>Test pat</source>
+        <translation>Galette d’essai</translation>
+    </message>
+</context>
+<context>
+    <name>StockForms</name>
+    <message>
+        <source>Stock of filler and hardener</source>
+        <translation>Stock de mastic et de durcisseur</translation>
+    </message>
+    <message>
+        <source>What is booked in?</source>
+        <translation>Qu’est-ce qui entre&#xa0;?</translation>
+    </message>
+    <message>
+        <source>More products</source>
+        <translation>Autres produits</translation>
+    </message>
+    <message>
+        <source>How many packages, and how much in each?</source>
+        <translation>Combien d’emballages, et combien dans chacun&#xa0;?</translation>
+    </message>
+    <message>
+        <source>So many came in</source>
+        <translation>Tant sont entrés</translation>
+    </message>
+    <message>
+        <source>Packages</source>
+        <translation>Emballages</translation>
+    </message>
+    <message>
+        <source>Key in how many packages</source>
+        <translation>Saisir le nombre d’emballages</translation>
+    </message>
+    <message>
+        <source>Net mass of one</source>
+        <translation>Masse nette d’un</translation>
+    </message>
+    <message>
+        <source>Key in the net mass of one</source>
+        <translation>Saisir la masse nette d’un seul</translation>
+    </message>
+    <message>
+        <source>Is a date printed on it?</source>
+        <translation>Une date est-elle imprimée&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Yes, a date</source>
+        <translation>Oui, une date</translation>
+    </message>
+    <message>
+        <source>best before, or use by</source>
+        <translation>à utiliser avant, ou péremption</translation>
+    </message>
+    <message>
+        <source>No date</source>
+        <translation>Sans date</translation>
+    </message>
+    <message>
+        <source>its sheet’s months count from today</source>
+        <translation>les mois de sa fiche comptent dès ce jour</translation>
+    </message>
+    <message>
+        <source>Which date is printed?</source>
+        <translation>Quelle date est imprimée&#xa0;?</translation>
+    </message>
+    <message>
+        <source>This date</source>
+        <translation>Cette date</translation>
+    </message>
+    <message>
+        <source>Year</source>
+        <translation>Année</translation>
+    </message>
+    <message>
+        <source>Key in the year</source>
+        <translation>Saisir l’année</translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation>Mois</translation>
+    </message>
+    <message>
+        <source>Key in the month</source>
+        <translation>Saisir le mois</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Jour</translation>
+    </message>
+    <message>
+        <source>Key in the day; where none is printed, the last of the month</source>
+        <translation>Saisir le jour&#xa0;; à défaut, le dernier du mois</translation>
+    </message>
+    <message>
+        <source>Where no day is printed it is the last of the month.</source>
+        <translation>Sans jour imprimé, c’est le dernier du mois.</translation>
+    </message>
+    <message>
+        <source>There is no such day.</source>
+        <translation>Ce jour n’existe pas.</translation>
+    </message>
+    <message>
+        <source>%1: past already</source>
+        <translation>%1&#xa0;: déjà passée</translation>
+    </message>
+    <message>
+        <source>How much of this lot is there, without the tubs?</source>
+        <translation>Combien y a-t-il de ce lot, sans les pots&#xa0;?</translation>
+    </message>
+    <message>
+        <source>So much is there</source>
+        <translation>Il y en a tant</translation>
+    </message>
+    <message>
+        <source>Thought to be there: %1.</source>
+        <translation>Prévu&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>%1 less than thought</source>
+        <translation>%1 de moins que prévu</translation>
+    </message>
+    <message>
+        <source>%1 more than thought</source>
+        <translation>%1 de plus que prévu</translation>
+    </message>
+    <message>
+        <source>As thought.</source>
+        <translation>Comme prévu.</translation>
+    </message>
+    <message>
+        <source>There</source>
+        <translation>Présent</translation>
+    </message>
+    <message>
+        <source>Key in how much is there</source>
+        <translation>Saisir combien il y a</translation>
+    </message>
+    <message>
+        <source>Why is there more or less of it?</source>
+        <translation>Pourquoi y en a-t-il plus ou moins&#xa0;?</translation>
+    </message>
+    <message>
+        <source>there is less</source>
+        <translation>il y a moins</translation>
+    </message>
+    <message>
+        <source>there is more</source>
+        <translation>il y a plus</translation>
+    </message>
+    <message>
+        <source>%1: how much less is there?</source>
+        <translation>%1&#xa0;: combien en moins&#xa0;?</translation>
+    </message>
+    <message>
+        <source>%1: how much more is there?</source>
+        <translation>%1&#xa0;: combien en plus&#xa0;?</translation>
+    </message>
+    <message>
+        <source>By so much</source>
+        <translation>De tant</translation>
+    </message>
+    <message>
+        <source>Key in by how much</source>
+        <translation>Saisir de combien</translation>
+    </message>
+    <message>
+        <source>Why does the open one end?</source>
+        <translation>Pourquoi l’ouvert finit-il&#xa0;?</translation>
+    </message>
+    <message>
+        <source>More reasons</source>
+        <translation>Autres raisons</translation>
+    </message>
+    <message>
+        <source>End this package</source>
+        <translation>Finir cet emballage</translation>
+    </message>
+    <message>
+        <source>Waste of its kind, by the safety data sheet and local codes: never down the drain.</source>
+        <translation>Déchet selon la fiche de sécurité et les règles locales&#xa0;: jamais à l’égout.</translation>
+    </message>
+    <message>
+        <source>Thrown away</source>
+        <translation>Jeté</translation>
+    </message>
+    <message>
+        <source>Key in how much</source>
+        <translation>Saisir combien</translation>
+    </message>
+    <message>
+        <source>What does the probe in its middle read?</source>
+        <translation>Que lit la sonde en son milieu&#xa0;?</translation>
+    </message>
+    <message>
+        <source>How cold or hot was the place it came from?</source>
+        <translation>Quelle température là d’où il vient&#xa0;?</translation>
+    </message>
+    <message>
+        <source>It reads this</source>
+        <translation>Elle lit cela</translation>
+    </message>
+    <message>
+        <source>It came from there</source>
+        <translation>Il vient de là</translation>
+    </message>
+    <message>
+        <source>Its middle</source>
+        <translation>Son milieu</translation>
+    </message>
+    <message>
+        <source>That place</source>
+        <translation>Ce lieu</translation>
+    </message>
+    <message>
+        <source>Key in the temperature</source>
+        <translation>Saisir la température</translation>
+    </message>
+    <message>
+        <source>Below how much is it reordered? Nothing: never</source>
+        <translation>Sous quel seuil commander&#xa0;? Rien&#xa0;: jamais</translation>
+    </message>
+    <message>
+        <source>This is the level</source>
+        <translation>C’est le seuil</translation>
+    </message>
+    <message>
+        <source>Level</source>
+        <translation>Seuil</translation>
+    </message>
+    <message>
+        <source>Key in the level</source>
+        <translation>Saisir le seuil</translation>
+    </message>
+    <message>
+        <source>Less by</source>
+        <translation>En moins</translation>
+    </message>
+    <message>
+        <source>More by</source>
+        <translation>En plus</translation>
+    </message>
+    <message>
+        <source>How much is thrown away with it?</source>
+        <translation>Combien est jeté avec ?</translation>
+    </message>
+</context>
+<context>
     <name>StopWays</name>
     <message>
         <source>Look, measure, and answer the question.</source>
@@ -6509,6 +6873,14 @@
         <source>Supervisor’s PIN, for the product sheet</source>
         <translation>Code du chef d’atelier, pour la fiche</translation>
     </message>
+    <message>
+        <source>No lot of hardener is known.</source>
+        <translation>Aucun lot de durcisseur n’est connu.</translation>
+    </message>
+    <message>
+        <source>Book in the tube that is open, then try.</source>
+        <translation>Entrer le tube ouvert, puis essayer.</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::CameraScreen</name>
@@ -6933,6 +7305,17 @@
         <source>! backup overdue</source>
         <translation>! sauvegarde en retard</translation>
     </message>
+    <message>
+        <source>Stock</source>
+        <translation>Stock</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::LotKeys</name>
+    <message>
+        <source>Clear</source>
+        <translation>Effacer</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::LotListScreen</name>
@@ -7095,16 +7478,20 @@
         <translation>tenir 1&#xa0;s</translation>
     </message>
     <message>
-        <source>Clear</source>
-        <translation>Effacer</translation>
-    </message>
-    <message>
         <source>Filler</source>
         <translation>Mastic</translation>
     </message>
     <message>
         <source>Hardener</source>
         <translation>Durcisseur</translation>
+    </message>
+    <message>
+        <source>ended</source>
+        <translation>fini</translation>
+    </message>
+    <message>
+        <source>%1 left</source>
+        <translation>reste %1</translation>
     </message>
 </context>
 <context>
@@ -7490,6 +7877,21 @@
         <source>look, or change one</source>
         <translation>voir ou changer</translation>
     </message>
+    <message>
+        <source>Stock</source>
+        <translation>Stock</translation>
+    </message>
+    <message numerus="yes">
+        <source>! %n to mind</source>
+        <translation>
+            <numerusform>! %n à voir</numerusform>
+            <numerusform>! %n à voir</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>enough</source>
+        <translation>suffisant</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::ProductEditScreen</name>
@@ -7750,6 +8152,34 @@
     <message>
         <source>There is nothing to plan here, whoever decides.</source>
         <translation>Il n’y a rien à prévoir ici, quel que soit celui qui décide.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::ReorderScreen</name>
+    <message>
+        <source>Stock of filler and hardener</source>
+        <translation>Stock de mastic et de durcisseur</translation>
+    </message>
+    <message>
+        <source>Reorder list: tap a product to set its level</source>
+        <translation>À commander&#xa0;: toucher un produit pour son seuil</translation>
+    </message>
+    <message>
+        <source>Back to the stock</source>
+        <translation>Retour au stock</translation>
+    </message>
+    <message>
+        <source>reorder: %1 left, level %2</source>
+        <extracomment>%1 and %2 are masses</extracomment>
+        <translation>commander&#xa0;: reste %1, seuil %2</translation>
+    </message>
+    <message>
+        <source>%1 left, level %2</source>
+        <translation>reste %1, seuil %2</translation>
+    </message>
+    <message>
+        <source>%1 left, never reordered</source>
+        <translation>reste %1, jamais commandé</translation>
     </message>
 </context>
 <context>
@@ -8479,6 +8909,228 @@
         <source>Written: %1</source>
         <extracomment>%1 is the path of a file</extracomment>
         <translation>Écrit&#xa0;: %1</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::StockListScreen</name>
+    <message>
+        <source>%1 left</source>
+        <translation>reste %1</translation>
+    </message>
+    <message>
+        <source>open since %1</source>
+        <extracomment>%1 is a day</extracomment>
+        <translation>ouvert depuis %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n unopened</source>
+        <translation>
+            <numerusform>%n non ouvert</numerusform>
+            <numerusform>%n non ouverts</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Stock of filler and hardener</source>
+        <translation>Stock de mastic et de durcisseur</translation>
+    </message>
+    <message>
+        <source>Tap a lot, or scan it</source>
+        <translation>Toucher un lot ou le scanner</translation>
+    </message>
+    <message>
+        <source>Book in a package</source>
+        <translation>Entrer un emballage</translation>
+    </message>
+    <message>
+        <source>Nothing is on the shelf yet. Book in what stands there: from then on each batch is taken off, and what runs short, out of date or dry is told with the plan.</source>
+        <translation>Rien n’est encore entré. Entrez ce qui est là&#xa0;: ensuite chaque mélange est déduit, et ce qui manque, périme ou sèche est dit avec le plan.</translation>
+    </message>
+    <message>
+        <source>Reorder list</source>
+        <translation>Liste à commander</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n product(s) to reorder</source>
+        <translation>
+            <numerusform>%n produit à commander</numerusform>
+            <numerusform>%n produits à commander</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>nothing to reorder</source>
+        <translation>rien à commander</translation>
+    </message>
+    <message>
+        <source>ended: %1</source>
+        <translation>fini&#xa0;: %1</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::StockLotNumberScreen</name>
+    <message>
+        <source>Key in or scan its lot</source>
+        <translation>Saisir ou scanner son lot</translation>
+    </message>
+    <message>
+        <source>This is its lot</source>
+        <translation>C’est son lot</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::StockLotScreen</name>
+    <message>
+        <source>Ended: %1</source>
+        <translation>Fini&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>%1 left</source>
+        <translation>reste %1</translation>
+    </message>
+    <message>
+        <source>Book in more of it</source>
+        <translation>En entrer d’autres</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n unopened</source>
+        <translation>
+            <numerusform>%n non ouvert</numerusform>
+            <numerusform>%n non ouverts</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>open since %1</source>
+        <extracomment>%1 is a day</extracomment>
+        <translation>ouvert depuis %1</translation>
+    </message>
+    <message>
+        <source>A package: %1</source>
+        <translation>Un emballage&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Good until %1, as printed</source>
+        <translation>Bon jusqu’au %1, imprimé</translation>
+    </message>
+    <message>
+        <source>Good until %1, by the sheet’s months</source>
+        <translation>Bon jusqu’au %1, selon les mois de la fiche</translation>
+    </message>
+    <message>
+        <source>The open one until %1</source>
+        <translation>L’ouvert jusqu’au %1</translation>
+    </message>
+    <message>
+        <source>Open the next</source>
+        <translation>Ouvrir le suivant</translation>
+    </message>
+    <message>
+        <source>Count it</source>
+        <translation>Compter</translation>
+    </message>
+    <message>
+        <source>stock-take</source>
+        <translation>inventaire</translation>
+    </message>
+    <message>
+        <source>More or less</source>
+        <translation>Plus ou moins</translation>
+    </message>
+    <message>
+        <source>put right</source>
+        <translation>corriger</translation>
+    </message>
+    <message>
+        <source>End this tube</source>
+        <translation>Finir ce tube</translation>
+    </message>
+    <message>
+        <source>End this tub</source>
+        <translation>Finir ce pot</translation>
+    </message>
+    <message>
+        <source>skin, hard, empty</source>
+        <translation>peau, dur, vide</translation>
+    </message>
+    <message>
+        <source>From the cold</source>
+        <translation>Vient du froid</translation>
+    </message>
+    <message>
+        <source>or the heat</source>
+        <translation>ou du chaud</translation>
+    </message>
+    <message>
+        <source>Probe it</source>
+        <translation>Sonder</translation>
+    </message>
+    <message>
+        <source>its middle</source>
+        <translation>son milieu</translation>
+    </message>
+    <message>
+        <source>What changed</source>
+        <translation>Ce qui a changé</translation>
+    </message>
+    <message>
+        <source>Test pat</source>
+        <translation>Galette d’essai</translation>
+    </message>
+    <message>
+        <source>tried</source>
+        <translation>essayé</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>pas encore</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::StockMovesScreen</name>
+    <message>
+        <source>What changed, the newest first</source>
+        <translation>Ce qui a changé, le plus récent d’abord</translation>
+    </message>
+    <message>
+        <source>Back to the lot</source>
+        <translation>Retour au lot</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 left</source>
+        <extracomment>%1 is what happened, %2 and %3 are masses: &quot;Batch of job 4421: − 43.0 g, 620 g left&quot;</extracomment>
+        <translation>%1&#xa0;: %2, reste %3</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::StockNotesScreen</name>
+    <message>
+        <source>Caution</source>
+        <translation>Attention</translation>
+    </message>
+    <message numerus="yes">
+        <source>! %n to mind</source>
+        <translation>
+            <numerusform>! %n à voir</numerusform>
+            <numerusform>! %n à voir</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>in order</source>
+        <translation>en ordre</translation>
+    </message>
+    <message>
+        <source>What the shelf says of this plan</source>
+        <translation>Ce que dit le stock de ce plan</translation>
+    </message>
+    <message>
+        <source>Nothing is to be told of the lots in the hand. Of lots that were never booked in or counted nothing is known.</source>
+        <translation>Rien à dire des lots en main. Des lots jamais entrés ni comptés, on ne sait rien.</translation>
+    </message>
+    <message>
+        <source>To the stock</source>
+        <translation>Au stock</translation>
+    </message>
+    <message>
+        <source>Back to the plan</source>
+        <translation>Retour au plan</translation>
     </message>
 </context>
 <context>

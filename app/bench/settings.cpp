@@ -18,6 +18,7 @@ const QString fullCode = u"full"_s;
 const QString reducedCode = u"reduced"_s;
 const QString productsGroup = u"products"_s;
 const QString lotsGroup = u"lots"_s;
+const QString reorderGroup = u"reorder_below_g"_s;
 const QString scaleGroup = u"scale"_s;
 const QString climateGroup = u"climate"_s;
 
@@ -141,6 +142,15 @@ SettingsFile::Loaded SettingsFile::load() const
         settings.products[key] = file.value(productsGroup + u'/' + key).toString();
     for (const QString& key : keysBelow(file, lotsGroup))
         settings.lots[key] = file.value(lotsGroup + u'/' + key).toStringList();
+    for (const QString& key : keysBelow(file, reorderGroup)) {
+        bool number = false;
+        const QString given = file.value(reorderGroup + u'/' + key).toString();
+        const double level = given.toDouble(&number);
+        if (number && level >= 0)
+            settings.reorderBelow[key] = grams(level);
+        else
+            loaded.odd << reorderGroup + u'/' + key + u": "_s + given;
+    }
     takeInstrument(file, scaleGroup, settings.scale, loaded.odd);
     takeInstrument(file, climateGroup, settings.climate, loaded.odd);
     settings.people = file.value(u"people"_s).toStringList();
@@ -168,6 +178,8 @@ bool SettingsFile::save(const Settings& settings) const
         file.setValue(productsGroup + u'/' + filler, sheet);
     for (const auto& [product, lots] : settings.lots)
         file.setValue(lotsGroup + u'/' + product, lots);
+    for (const auto& [product, level] : settings.reorderBelow)
+        file.setValue(reorderGroup + u'/' + product, inGrams(level));
     keepInstrument(file, scaleGroup, settings.scale);
     keepInstrument(file, climateGroup, settings.climate);
     file.setValue(u"people"_s, settings.people);

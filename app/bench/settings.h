@@ -33,6 +33,8 @@ struct Settings {
     std::map<QString, QString> products; ///< by code of the filler class: id of the sheet in use
     /// Lots kept at this bench, by sheet id or hardenerKey; the newest, which is in use, first.
     std::map<QString, QStringList> lots;
+    /// By product of the shelf: below how much it is reordered, 0: never; a product without one by its package.
+    std::map<QString, Mass> reorderBelow;
     InstrumentSetting scale;   ///< grams, for the mix and the bead's calibration
     InstrumentSetting climate; ///< air and humidity
     bool operator==(const Settings&) const = default;

@@ -38,6 +38,14 @@ inline void inLengths(FigureSpec& figure, const Words& words)
     figure.unit = [units = words.units()] { return lengthUnit(units); };
 }
 
+/// Half degrees Celsius or degrees Fahrenheit.
+inline void inTemperatures(FigureSpec& figure, const Words& words)
+{
+    const bool us = words.units() == UnitSystem::UsCustomary;
+    figure.step = us ? 1.0 / 1.8 : 0.5;
+    figure.unit = [us] { return us ? QStringLiteral("°F") : QStringLiteral("°C"); };
+}
+
 /// Grams or ounces. fine: of hardener, a hundredth of a gram or a thousandth of an ounce.
 inline void inMasses(FigureSpec& figure, const Words& words, bool fine)
 {

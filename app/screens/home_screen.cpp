@@ -4,6 +4,7 @@
 #include "bench/settings.h"
 #include "screens/phrases.h"
 #include "screens/station_words.h"
+#include "screens/stock_told.h"
 #include "theme/sizes.h"
 
 #include <QCoreApplication>
@@ -87,6 +88,8 @@ void HomeScreen::buildKeys(QBoxLayout* column)
         showCards();
     });
     connect(key(u"today"_s, tr("Today’s work"), {}), &TapButton::clicked, this, &HomeScreen::todayTapped);
+    connect(key(u"stock"_s, tr("Stock"), stocktold::summary(around())), &TapButton::clicked, this,
+            &HomeScreen::stockTapped);
     m_setUp = key(u"set_up"_s, tr("Bench set-up"), {});
     connect(m_setUp, &TapButton::clicked, this, &HomeScreen::setUpTapped);
     column->addLayout(keys);

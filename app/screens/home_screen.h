@@ -21,6 +21,7 @@ Q_SIGNALS:
     void personTapped();
     void setUpTapped();
     void todayTapped();
+    void stockTapped();
 
 protected:
     void paintEvent(QPaintEvent* event) override;

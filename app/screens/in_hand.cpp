@@ -36,6 +36,21 @@ LotBelief lotBelief(const BatchInHand& batch, const Surroundings& around)
     return batch.sheet ? around.bench.beliefOf(*batch.sheet) : LotBelief{};
 }
 
+QStringList lotsAtHand(const QString& key, const Surroundings& around)
+{
+    const auto kept = around.settings.lots.find(key);
+    QStringList lots = kept == around.settings.lots.end() ? QStringList() : kept->second;
+    const StockLedger& shelf = around.bench.stock().ledger();
+    QStringList more;
+    for (const StockState* each : shelf.all())
+        if (each->of.product == key && !each->ended && !lots.contains(each->of.lot))
+            more << each->of.lot;
+    const StockState* next = shelf.nextOf(key);
+    if (next && more.removeOne(next->of.lot))
+        more.prepend(next->of.lot);
+    return lots + more;
+}
+
 void useLot(Settings& settings, const QString& key, const QString& lot)
 {
     QStringList& lots = settings.lots[key];
@@ -49,10 +64,7 @@ void removeLot(Settings& settings, const QString& key, const QString& lot) { set
 
 QString knownAs(const QString& lot, const BatchInHand& batch, const Surroundings& around)
 {
-    const auto holds = [&](const QString& key) {
-        const auto kept = around.settings.lots.find(key);
-        return kept != around.settings.lots.end() && kept->second.contains(lot);
-    };
+    const auto holds = [&](const QString& key) { return lotsAtHand(key, around).contains(lot); };
     if (batch.sheet && holds(batch.sheet->id))
         return batch.sheet->id;
     if (holds(hardenerKey))

@@ -6,9 +6,9 @@
 #include "theme/sizes.h"
 #include "touch/hold_button.h"
 #include "words/sheet_words.h"
+#include "words/stock_words.h"
 
 #include <QGridLayout>
-#include <QKeyEvent>
 
 using namespace Qt::StringLiterals;
 
@@ -31,7 +31,6 @@ LotScreen::LotScreen(const Surroundings& around, const Repair& repair, BatchRef 
     if (!inhand::lotInUse(around.settings, keyOf(Part::Filler)).isEmpty() &&
         inhand::lotInUse(around.settings, hardenerKey).isEmpty())
         m_part = Part::Hardener;
-    setFocusPolicy(Qt::ClickFocus); // takes keys while a lot is keyed in; Tab goes to the controls
     show(asked.isEmpty() ? Page::Tiles : Page::Asking);
 }
 
@@ -53,7 +52,7 @@ void LotScreen::showLater(Page page)
 void LotScreen::show(Page page)
 {
     m_page = page;
-    m_typedText = nullptr;
+    m_keys = nullptr;
     delete m_body;
     m_body = new QWidget(this);
     auto* column = new QVBoxLayout(m_body);
@@ -72,10 +71,13 @@ void LotScreen::show(Page page)
     case Page::Typing:
         setSentence(m_part == Part::Filler ? tr("Key in or scan the lot of filler")
                                            : tr("Key in or scan the lot of hardener"));
-        column->addWidget(typing(), 1);
         answers()->setWayOn(tr("Take this lot"));
-        type(m_typed);
-        setFocus();
+        m_keys = new LotKeys(around(), m_body);
+        column->addWidget(m_keys, 1);
+        connect(m_keys, &LotKeys::textChanged, this, &LotScreen::typed);
+        connect(m_keys, &LotKeys::entered, this, &LotScreen::takeTyped);
+        m_keys->setText(m_typed);
+        m_keys->setFocus();
         break;
     case Page::Asking:
         setSentence(tr("Scanned: lot %1. What is it?").arg(inhand::shownLot(m_asked)));
@@ -140,13 +142,17 @@ std::vector<LotScreen::Tile> LotScreen::lots()
 {
     std::vector<Tile> all;
     const QString key = keyOf(m_part);
-    const auto kept = around().settings.lots.find(key);
-    if (kept == around().settings.lots.end())
-        return all;
+    const QString inUse = inhand::lotInUse(around().settings, key);
     int number = 0;
-    for (const QString& each : kept->second) {
-        all.push_back({u"lot_%1"_s.arg(number), inhand::shownLot(each), number == 0 ? tr("in use") : QString(),
-                       number == 0, [this, key, each] { take(key, each); }});
+    for (const QString& each : inhand::lotsAtHand(key, around())) {
+        const StockState* shelf = around().bench.stock().ledger().of({key, each});
+        QStringList second;
+        if (each == inUse)
+            second << tr("in use");
+        if (shelf)
+            second << (shelf->ended ? tr("ended") : tr("%1 left").arg(stockMass(shelf->left(), words())));
+        all.push_back({u"lot_%1"_s.arg(number), inhand::shownLot(each), second.join(u" · "_s), each == inUse,
+                       [this, key, each] { take(key, each); }});
         ++number;
     }
     return all;
@@ -171,7 +177,7 @@ QWidget* LotScreen::tiles()
 {
     auto* page = new QWidget(m_body);
     const std::vector<Tile> all = m_part == Part::Product ? products() : lots();
-    const bool removable = m_part != Part::Product && !all.empty();
+    const bool removable = m_part != Part::Product && !inhand::lotInUse(around().settings, keyOf(m_part)).isEmpty();
     std::size_t room = around().upright ? tilesUpright : tilesWide;
     if (m_part != Part::Product)
         room -= removable ? 2 : 1; // 'another lot', and 'remove this lot'
@@ -236,32 +242,6 @@ void LotScreen::lay(QWidget* page, const std::vector<QWidget*>& tiles, int colum
         grid->setColumnStretch(i, 1);
 }
 
-QWidget* LotScreen::typing()
-{
-    auto* page = new QWidget(m_body);
-    auto* row = new QBoxLayout(around().upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight, page);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(px(sizes::gap));
-    m_typedText = label(u"lot_typed"_s, TextRole::Title, {}, Role::Ink, true);
-    m_typedText->setAlignment(Qt::AlignCenter);
-    row->addWidget(m_typedText, 1);
-    auto* pad = new QWidget(page);
-    std::vector<QWidget*> keys;
-    const auto key = [&](const QString& name, const QString& title, auto tapped) {
-        auto* made = new TapButton(theme(), name, TapButton::Kind::Plain, pad);
-        made->setTitle(title);
-        connect(made, &TapButton::clicked, this, tapped);
-        keys.push_back(made);
-    };
-    for (const QChar digit : u"1234567890-"_s)
-        key(digit == u'-' ? u"key_dash"_s : u"key_"_s + digit, QString(digit),
-            [this, digit] { type(m_typed + digit); });
-    key(u"key_clear"_s, tr("Clear"), [this] { type({}); });
-    lay(pad, keys, around().upright ? 4 : 6);
-    row->addWidget(pad, 3);
-    return page;
-}
-
 QWidget* LotScreen::asking()
 {
     auto* page = new QWidget(m_body);
@@ -282,13 +262,10 @@ QWidget* LotScreen::asking()
     return page;
 }
 
-void LotScreen::type(const QString& text)
+void LotScreen::typed(const QString& text)
 {
-    if (text.size() > inhand::longestLot)
-        return;
     m_typed = text;
     showTrouble({}, {});
-    m_typedText->setText(text.isEmpty() ? u"–"_s : inhand::shownLot(text));
     answers()->setWayOnEnabled(!text.trimmed().isEmpty());
 }
 
@@ -364,21 +341,6 @@ void LotScreen::back()
         Q_EMIT backTapped();
     else
         showLater(Page::Tiles);
-}
-
-void LotScreen::keyPressEvent(QKeyEvent* event)
-{
-    if (m_page != Page::Typing)
-        return Screen::keyPressEvent(event);
-    const QString text = event->text();
-    if (event->key() == Qt::Key_Backspace)
-        type(m_typed.chopped(std::min<qsizetype>(1, m_typed.size())));
-    else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
-        takeTyped();
-    else if (!text.isEmpty() && text.at(0).isPrint())
-        type(m_typed + text);
-    else
-        Screen::keyPressEvent(event);
 }
 
 QVariantMap LotScreen::draft() const

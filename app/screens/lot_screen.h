@@ -3,6 +3,7 @@
 #pragma once
 
 #include "screens/in_hand.h"
+#include "screens/lot_keys.h"
 #include "screens/screen.h"
 
 namespace strandbench {
@@ -24,9 +25,6 @@ Q_SIGNALS:
     void settingsWanted(const strandbench::Settings& wanted);
     void pageWanted(const strandbench::LotOfProduct& lot); ///< what this lot taught
 
-protected:
-    void keyPressEvent(QKeyEvent* event) override; ///< a lot may be keyed in from a keyboard
-
 private:
     enum class Part { Product, Filler, Hardener };
     enum class Page { Tiles, Typing, Asking };
@@ -43,14 +41,13 @@ private:
     [[nodiscard]] QWidget* parts();
     [[nodiscard]] TapButton* partKey(Part part, const QString& name, const QString& title, const QString& second);
     [[nodiscard]] QWidget* tiles();
-    [[nodiscard]] QWidget* typing();
     [[nodiscard]] QWidget* asking();
     [[nodiscard]] std::vector<Tile> products();
     [[nodiscard]] std::vector<Tile> lots();
     [[nodiscard]] TapButton* makeTile(const Tile& tile, QWidget* parent);
     [[nodiscard]] QWidget* removeKey(QWidget* parent);
     void lay(QWidget* page, const std::vector<QWidget*>& tiles, int columns);
-    void type(const QString& text);
+    void typed(const QString& text);
     void takeTyped();
     void take(const QString& key, const QString& lot);
     void use(const QString& sheet);
@@ -67,7 +64,7 @@ private:
     QString m_typed;
     std::size_t m_first = 0; ///< of the lots or products shown
     QWidget* m_body = nullptr;
-    FitLabel* m_typedText = nullptr;
+    LotKeys* m_keys = nullptr; ///< while a lot is keyed in
 };
 
 } // namespace strandbench

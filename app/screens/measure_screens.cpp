@@ -4,6 +4,7 @@
 #include "air/gate.h"
 #include "gear/instruments.h"
 #include "repair/read_again.h"
+#include "screens/figure_wiring.h"
 #include "screens/outlooks.h"
 #include "screens/phrases.h"
 #include "substrate/decision.h"
@@ -64,11 +65,9 @@ FigureSpec temperatureFigure(const QString& name, const QString& caption, const 
     figure.keyPadSentence = sentence;
     figure.lowest = inKelvin(celsius(-30));
     figure.highest = inKelvin(celsius(60));
-    const bool us = words.units() == UnitSystem::UsCustomary;
-    figure.step = us ? 1.0 / 1.8 : 0.5;
     figure.start = inKelvin(celsius(20));
+    inTemperatures(figure, words);
     figure.print = [words](double k) { return printTemperature(kelvin(k), words.units(), words.locale()); };
-    figure.unit = [us] { return us ? u"°F"_s : u"°C"_s; };
     figure.read = [figure, words](const QString& text) -> Checked<double> {
         return parseTemperature(text, words.units(), figure.name).map(inKelvin).and_then([&](double value) {
             return within(value, figure, text);

@@ -3,6 +3,7 @@
 
 #include "pictures/section_picture.h"
 #include "screens/picture_labels.h"
+#include "screens/stock_told.h"
 #include "theme/sizes.h"
 #include "touch/fit_column.h"
 
@@ -55,7 +56,7 @@ PlanScreen::PlanScreen(const Surroundings& around, const Repair& repair, const R
 {
     buildFrame(contextOf(repair, words()), sentenceOf(repair, plan, words()));
     buildSection(repair, plan);
-    buildFigures(plan, repair.planAcceptedAt.value_or(around.bench.clock().now()));
+    buildFigures(repair, plan, repair.planAcceptedAt.value_or(around.bench.clock().now()));
     answers()->setWayOn(accepted ? tr("To the present step") : tr("Right: prepare it"));
     connect(answers(), &AnswerBar::wayOnTapped, this, [this, accepted, repair, plan] {
         if (accepted)
@@ -64,6 +65,8 @@ PlanScreen::PlanScreen(const Surroundings& around, const Repair& repair, const R
             Q_EMIT acts({PlanAccepted{repair.assessment, plan}});
     });
 }
+
+bool PlanScreen::keepsStock() const { return !around().bench.stock().ledger().all().empty(); }
 
 void PlanScreen::buildSection(const Repair& repair, const RepairPlan& plan)
 {
@@ -77,10 +80,10 @@ void PlanScreen::buildSection(const Repair& repair, const RepairPlan& plan)
     picture->setDrawing(drawing, sectionLabels(repair.assessment, plan, words()));
     picture->setAccessibleName(tr("Section of this repair, to scale"));
     inside->addWidget(picture);
-    content()->addWidget(box, 2);
+    content()->addWidget(box, keepsStock() && !around().upright ? 1 : 2);
 }
 
-void PlanScreen::buildFigures(const RepairPlan& plan, const Instant& from)
+void PlanScreen::buildFigures(const Repair& repair, const RepairPlan& plan, const Instant& from)
 {
     auto* column = new QVBoxLayout;
     column->setSpacing(px(sizes::gap));
@@ -118,6 +121,13 @@ void PlanScreen::buildFigures(const RepairPlan& plan, const Instant& from)
             &PlanScreen::whyWanted);
     connect(key(u"answers"_s, tr("Answers"), tr("look, or change one")), &TapButton::clicked, this,
             &PlanScreen::answersWanted);
+    if (keepsStock()) {
+        const auto told = static_cast<int>(stocktold::ofPlan(repair, plan, around()).size());
+        TapButton* stock =
+            key(u"plan_stock"_s, tr("Stock"), told > 0 ? tr("! %n to mind", nullptr, told) : tr("enough"));
+        stock->setKind(told > 0 ? TapButton::Kind::Stop : TapButton::Kind::Plain);
+        connect(stock, &TapButton::clicked, this, &PlanScreen::stockWanted);
+    }
     column->addLayout(keys);
     content()->addLayout(column, 1);
 }

@@ -16,11 +16,13 @@ public:
 Q_SIGNALS:
     void whyWanted();
     void answersWanted();
+    void stockWanted(); ///< what the shelf says of it
     void presentWanted();
 
 private:
+    [[nodiscard]] bool keepsStock() const; ///< then there is a key more
     void buildSection(const Repair& repair, const RepairPlan& plan);
-    void buildFigures(const RepairPlan& plan, const Instant& from);
+    void buildFigures(const Repair& repair, const RepairPlan& plan, const Instant& from);
 };
 
 /// Why this filler and why not the others, and what to mind: read, then back.

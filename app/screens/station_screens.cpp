@@ -91,6 +91,7 @@ Screen* planScreen(const Surroundings& around, const Repair& repair, const Repai
     QObject::connect(screen, &PlanScreen::whyWanted, screen, ways.why);
     QObject::connect(screen, &PlanScreen::presentWanted, screen, ways.present);
     QObject::connect(screen, &PlanScreen::answersWanted, screen, ways.answers);
+    QObject::connect(screen, &PlanScreen::stockWanted, screen, ways.stock);
     return screen;
 }
 

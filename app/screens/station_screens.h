@@ -20,6 +20,7 @@ struct Ways {
     std::function<void(BatchRef)> readWhileCuring;         ///< air and panel, while a batch cures
     std::function<void()> answers;                         ///< everything answered so far, to change one of them
     std::function<void(BatchRef)> lots;                    ///< product and lots of the batch that is mixed next
+    std::function<void()> stock;                           ///< what the shelf says of the plan
     std::function<void()> photos;                          ///< pictures of this repair
     std::function<void(PhotoMoment)> photo;                ///< choose one for a moment, and come back
     std::function<void()> harm;                            ///< what can hurt at the step shown

@@ -12,6 +12,7 @@ void BenchWindow::back()
     case Place::Calibrate:
         return place(Place::SetUp);
     case Place::Why:
+    case Place::StockNotes:
     case Place::HowToTell:
     case Place::Ask:
     case Place::Harm:
@@ -78,6 +79,33 @@ void BenchWindow::back()
         return place(m_products.exporting ? Place::Product : Place::ProductPick);
     case Place::ProductFaults:
         return place(Place::ProductPick);
+    case Place::Stock:
+        return m_stock.from == Place::StockNotes && m_repair ? place(Place::StockNotes) : showHome();
+    case Place::StockProduct:
+    case Place::StockLotPage:
+    case Place::Reorder:
+        return place(Place::Stock);
+    case Place::StockLotNumber:
+        return place(Place::StockProduct);
+    case Place::StockBookIn:
+        return place(m_stock.more ? Place::StockLotPage : Place::StockLotNumber);
+    case Place::StockDated:
+        return place(Place::StockBookIn);
+    case Place::StockBestBefore:
+        return place(Place::StockDated);
+    case Place::StockCount:
+    case Place::StockChangeWhy:
+    case Place::StockEndWhy:
+    case Place::StockMoved:
+    case Place::StockProbe:
+    case Place::StockMoves:
+        return place(Place::StockLotPage);
+    case Place::StockChangeBy:
+        return place(Place::StockChangeWhy);
+    case Place::StockThrownAway:
+        return place(Place::StockEndWhy);
+    case Place::ReorderLevel:
+        return place(Place::Reorder);
     case Place::KeepFolder:
         return place(Place::SetUp);
     case Place::LogPick:

@@ -43,6 +43,8 @@ Screen* BenchWindow::makeScreen()
     case Place::Why:
         return new WhyScreen(*m_around, *repair,
                              repair->plan && !repair->replanDue() ? *repair->plan : m_parts.bench.plan(*repair), this);
+    case Place::StockNotes:
+        return makeStockNotes(*repair);
     case Place::HowToTell:
         return new HowToTellScreen(*m_around, *repair, m_toldQuestion, this);
     case Place::Bead:
@@ -97,6 +99,24 @@ Screen* BenchWindow::makeScreen()
     case Place::ProductFolder:
     case Place::ProductFaults:
         return makeProducts();
+    case Place::Stock:
+    case Place::StockLotPage:
+    case Place::StockProduct:
+    case Place::StockLotNumber:
+    case Place::StockBookIn:
+    case Place::StockDated:
+    case Place::StockBestBefore:
+    case Place::StockCount:
+    case Place::StockChangeWhy:
+    case Place::StockChangeBy:
+    case Place::StockEndWhy:
+    case Place::StockThrownAway:
+    case Place::StockMoved:
+    case Place::StockProbe:
+    case Place::StockMoves:
+    case Place::Reorder:
+    case Place::ReorderLevel:
+        return makeStock();
     case Place::KeepFolder:
     case Place::LogPick:
     case Place::LogFolder:
@@ -115,6 +135,10 @@ Screen* BenchWindow::makeHome()
     auto* home = new HomeScreen(*m_around, this);
     connect(home, &HomeScreen::repairTapped, this, &BenchWindow::showRepair);
     connect(home, &HomeScreen::todayTapped, this, [this] { place(Place::Today); });
+    connect(home, &HomeScreen::stockTapped, this, [this] {
+        m_stock = {};
+        place(Place::Stock);
+    });
     connect(home, &HomeScreen::setUpTapped, this, [this] {
         m_setUp = {};
         place(Place::SetUp);
@@ -286,6 +310,7 @@ Ways BenchWindow::ways()
         m_weighed = filler;
         place(Place::Weigh);
     };
+    ways.stock = [this] { place(Place::StockNotes); };
     ways.answers = [this] { place(Place::Answers); };
     ways.curve = [this](BatchRef batch) {
         m_curveOf = batch;

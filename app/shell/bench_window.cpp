@@ -168,7 +168,7 @@ void BenchWindow::dropDraft()
 void BenchWindow::setScreen(Screen* screen)
 {
     keepDraft();
-    m_draftKey = (m_repair ? m_repair->toString() : QString()) + u'/' + screen->objectName();
+    m_draftKey = draftOwner() + u'/' + screen->objectName();
     if (m_drafts.contains(m_draftKey))
         screen->setDraft(m_drafts.value(m_draftKey));
     if (m_screen) {

@@ -10,6 +10,7 @@
 #include "screens/keeping_screens.h"
 #include "screens/set_up_screen.h"
 #include "screens/station_screens.h"
+#include "screens/stock_lot_screen.h"
 #include "shell/alarm_bar.h"
 #include "shell/any_key.h"
 #include "shell/key_rest.h"
@@ -119,6 +120,25 @@ private:
         ProductPick,
         ProductFolder,
         ProductFaults,
+        // The shelf: makeStock().
+        Stock,
+        StockLotPage,
+        StockProduct,
+        StockLotNumber,
+        StockBookIn,
+        StockDated,
+        StockBestBefore,
+        StockCount,
+        StockChangeWhy,
+        StockChangeBy,
+        StockEndWhy,
+        StockThrownAway,
+        StockMoved,
+        StockProbe,
+        StockMoves,
+        Reorder,
+        ReorderLevel,
+        StockNotes, ///< of a repair's plan
         // The record's keeping: makeKeeping().
         KeepFolder,
         LogPick,
@@ -177,6 +197,19 @@ private:
     void exportProduct(const QString& folder);
     /// Ids that a new sheet may not have.
     [[nodiscard]] QSet<QString> takenSheetIds() const;
+    [[nodiscard]] Screen* makeStock();
+    [[nodiscard]] Screen* makeStockList();
+    [[nodiscard]] Screen* makeStockLot();
+    [[nodiscard]] Screen* makeStockNotes(const Repair& repair);
+    /// The screens that ask what came in; null at other places.
+    [[nodiscard]] Screen* makeBookIn();
+    /// The screens that ask what became of a lot; null at other places.
+    [[nodiscard]] Screen* makeStockAct();
+    [[nodiscard]] Screen* makeReorder();
+    void wishOfStock(StockWish wish);
+    void tryLot(); ///< leads to the test pat of the lot that is shown
+    /// Writes an act of the lot that is shown, then shows its page.
+    void tellOfStock(const Payload& payload);
     void beginKeeping(Keeping what);
     [[nodiscard]] Screen* makeKeeping();
     [[nodiscard]] Screen* makeKeepFolder();
@@ -220,6 +253,7 @@ private:
     /// What was entered and is not recorded yet is kept by repair and screen, until it is recorded.
     void keepDraft();
     void dropDraft();
+    [[nodiscard]] QString draftOwner() const; ///< the repair, or the lot on the shelf, that is worked at
     void back();
     void act(std::vector<Payload> payloads);
     void submitNext(std::shared_ptr<std::vector<Payload>> payloads, std::size_t at);
@@ -285,6 +319,17 @@ private:
         QString told; ///< on the page: what was done last
     };
     InProducts m_products;
+    struct InStock {
+        StockLot lot; ///< that is shown, or booked in
+        QString typed;
+        bool more = false;  ///< of a lot that is known already
+        StockReceived came; ///< as told so far
+        StockChange change = StockChange::Spilled;
+        bool less = false;
+        StockEnd end = StockEnd::UsedUp;
+        Place from = Place::Home;
+    };
+    InStock m_stock;
     struct InKeeping {
         Keeping what = Keeping::Merge;
         QString path;       ///< of the log or backup that was chosen

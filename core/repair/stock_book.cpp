@@ -72,6 +72,8 @@ std::optional<Fault> faultOfFigures(const Payload& payload)
         return outOfRange(u"there_ug"_s, inGrams(act->there), 0, mostGrams * mostPackages, u"g"_s);
     if (const auto* act = std::get_if<StockAdjusted>(&payload))
         return faultOfMass(u"by_ug"_s, act->by);
+    if (const auto* act = std::get_if<StockEnded>(&payload))
+        return outOfRange(u"thrown_away_ug"_s, inGrams(act->thrownAway), 0, mostGrams * mostPackages, u"g"_s);
     if (const auto* act = std::get_if<StockMoved>(&payload))
         return faultOfTemperature(u"from_mk"_s, act->from);
     if (const auto* act = std::get_if<StockProbed>(&payload))

@@ -118,6 +118,22 @@ std::vector<const StockState*> StockLedger::all() const
     return states;
 }
 
+const StockState* StockLedger::nextOf(const QString& product) const
+{
+    // Ended or not, open or not, and since when; what ended is told by its latest movement, the newest first.
+    const auto rank = [](const StockState& state) {
+        const qint64 since = state.ended    ? -state.movements.back().at.utcMs
+                             : state.opened ? state.opened->utcMs
+                                            : state.since.utcMs;
+        return std::tuple(state.ended.has_value(), !state.opened.has_value(), since);
+    };
+    const StockState* next = nullptr;
+    for (const auto& [lot, state] : m_lots)
+        if (lot.product == product && (!next || rank(state) < rank(*next)))
+            next = &state;
+    return next;
+}
+
 Mass StockLedger::usable(const QString& product) const
 {
     qint64 sum = 0;

@@ -69,6 +69,10 @@ public:
     [[nodiscard]] Mass usable(const QString& product) const;
     /// Whether anything is kept of a product.
     [[nodiscard]] bool keeps(const QString& product) const;
+    /// The lot of a product that is to be used next: of those that have not ended the one that is open, else the one
+    /// that came first; of several open ones the one opened first. Where all have ended, the one that ended last. Null
+    /// when nothing is kept of it.
+    [[nodiscard]] const StockState* nextOf(const QString& product) const;
 
 private:
     StockState& known(const StockLot& lot, const Told& told);
