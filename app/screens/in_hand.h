@@ -21,8 +21,8 @@ namespace inhand {
 /// What is believed of the batch's product with the hardener in use.
 [[nodiscard]] LotBelief lotBelief(const BatchInHand& batch, const Surroundings& around);
 
-/// The lots that are offered of a sheet or of hardenerKey: those that the settings remember, then those on the shelf that
-/// have not ended, the one that is to be used next in front.
+/// The lots that are offered of a sheet or of hardenerKey: those that the settings remember, then those on the shelf
+/// that have not ended, the one that is to be used next in front.
 [[nodiscard]] QStringList lotsAtHand(const QString& key, const Surroundings& around);
 
 /// Puts a lot in front, once; the list keeps the newest few.

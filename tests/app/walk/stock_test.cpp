@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The shelf by taps: booked in, mixed of, counted, put right, ended, and told with the plan. Amounts are worked out here
-// from what was keyed in and what the log says was mixed.
+// The shelf by taps: booked in, mixed of, counted, put right, ended, and told with the plan. Amounts are worked out
+// here from what was keyed in and what the log says was mixed.
 #include "bench_fixture.h"
 #include "shown.h"
 
