@@ -111,6 +111,37 @@ Logged<std::vector<Event>> RepairLog::after(qint64 seq) const
     return eventsWhere(*m_connection->sql, u"origin = ? AND seq > ? ORDER BY seq"_s, {m_connection->origin, seq});
 }
 
+Logged<QStringList> RepairLog::origins() const
+{
+    QStringList origins;
+    const auto take = [&](const Row& row) -> Logged<void> {
+        origins << row.text(0);
+        return {};
+    };
+    // From one to the next by the key, whatever their events number.
+    return m_connection->sql
+        ->each(u"WITH RECURSIVE bench (origin) AS (SELECT min(origin) FROM event UNION ALL SELECT (SELECT min(origin) "
+               "FROM event WHERE origin > bench.origin) FROM bench WHERE bench.origin IS NOT NULL) "
+               "SELECT origin FROM bench WHERE origin IS NOT NULL"_s,
+               {}, take)
+        .map([&] { return origins; });
+}
+
+Logged<std::vector<Event>> RepairLog::eventsAfter(const QString& origin, qint64 seq, int most) const
+{
+    return eventsWhere(*m_connection->sql, u"origin = ? AND seq > ? ORDER BY seq LIMIT ?"_s, {origin, seq, most});
+}
+
+Logged<ChainHead> RepairLog::headAt(const QString& origin, qint64 seq) const
+{
+    const auto hash = m_connection->sql->value(u"SELECT hash FROM event WHERE origin = ? AND seq = ?"_s, {origin, seq});
+    if (!hash)
+        return tl::unexpected(hash.error());
+    if (!hash->isValid())
+        return failed(LogTrouble::DoesNotFollow, u"origin %1 has no seq %2"_s.arg(origin).arg(seq));
+    return ChainHead{origin, seq, hash->toByteArray()};
+}
+
 Logged<SheetBook> RepairLog::sheets() const { return sheetBookOf(*m_connection->sql, m_connection->origin); }
 
 Logged<std::optional<Instant>> RepairLog::lastWritten() const

@@ -105,6 +105,12 @@ public:
     [[nodiscard]] Logged<std::vector<Event>> ofBench(const QString& localDay) const;
     /// This bench's events above a seq, oldest first: what another program has written since.
     [[nodiscard]] Logged<std::vector<Event>> after(qint64 seq) const;
+    /// Every bench that has a chain in this log.
+    [[nodiscard]] Logged<QStringList> origins() const;
+    /// A bench's events above a seq, oldest first, at most so many.
+    [[nodiscard]] Logged<std::vector<Event>> eventsAfter(const QString& origin, qint64 seq, int most) const;
+    /// The end that a bench's chain had with this seq; DoesNotFollow when it has no such event.
+    [[nodiscard]] Logged<ChainHead> headAt(const QString& origin, qint64 seq) const;
     /// The product sheets that the shop has kept: this bench's own in their order, and of other benches' and of the
     /// open repairs' plans every version besides. A sheet whose bytes a rescue has lost is left out.
     [[nodiscard]] Logged<SheetBook> sheets() const;
@@ -117,7 +123,7 @@ public:
     /// The bytes of this SHA-256; DoesNotFollow when no event has stored them.
     [[nodiscard]] Logged<QByteArray> blob(const QByteArray& hash) const;
     [[nodiscard]] Logged<ChainHead> head() const; ///< of this bench's own chain
-    /// Whether an event of this bench has this hash at this seq; of seq 0 always.
+    /// Whether an event of that bench has this hash at this seq; of seq 0 always.
     [[nodiscard]] Logged<bool> contains(const ChainHead& head) const;
     [[nodiscard]] const QString& origin() const; ///< this bench
 
