@@ -292,6 +292,14 @@ void Recorder::readAfter(qint64 seq, std::function<void(const Logged<std::vector
     read<std::vector<Event>>([seq](const RepairLog& log) { return log.after(seq); }, std::move(then));
 }
 
+void Recorder::readAir(const QString& fromLocalDay, const QString& toLocalDay,
+                       std::function<void(const Logged<std::vector<Event>>&)> then)
+{
+    read<std::vector<Event>>(
+        [fromLocalDay, toLocalDay](const RepairLog& log) { return log.eventsOfAir(fromLocalDay, toLocalDay); },
+        std::move(then));
+}
+
 void Recorder::readRepair(const QUuid& repair, std::function<void(const Logged<RepairFile>&)> then)
 {
     read<RepairFile>([repair](const RepairLog& log) { return fileOf(log, repair); }, std::move(then));

@@ -66,6 +66,10 @@ public:
     void readAfter(qint64 seq, std::function<void(const Logged<std::vector<Event>>&)> then);
     void readRepair(const QUuid& repair, std::function<void(const Logged<RepairFile>&)> then);
 
+    /// What the air of this bench is known by, of the local days from one to another.
+    void readAir(const QString& fromLocalDay, const QString& toLocalDay,
+                 std::function<void(const Logged<std::vector<Event>>&)> then);
+
     [[nodiscard]] const QString& path() const { return m_path; }
 
     /// The log was found damaged by somebody who looked at it: nothing is written any more.

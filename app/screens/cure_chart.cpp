@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/cure_chart.h"
 
+#include "pictures/axis_step.h"
+
 #include <QGraphicsLayout>
 #include <QtCharts/QChart>
 #include <QtCharts/QLineSeries>
@@ -17,17 +19,6 @@ namespace {
 constexpr double textMm = 3.6;
 constexpr double lineMm = 0.6;
 constexpr double thinMm = 0.35;
-
-/// A step of 1, 2 or 5 times a power of ten that divides the span into about so many.
-double niceStep(double span, int parts)
-{
-    const double rough = span / parts;
-    const double power = std::pow(10.0, std::floor(std::log10(rough)));
-    for (const double step : {1.0, 2.0, 5.0})
-        if (rough <= step * power)
-            return step * power;
-    return 10.0 * power;
-}
 
 } // namespace
 

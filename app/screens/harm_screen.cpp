@@ -3,10 +3,9 @@
 
 #include "exchange/harm.h"
 #include "screens/ghs_sign.h"
+#include "screens/page_column.h"
 #include "screens/paged_rows.h"
-#include "screens/sign_widget.h"
 #include "theme/sizes.h"
-#include "touch/fit_column.h"
 #include "words/harm_words.h"
 
 #include <QCoreApplication>
@@ -20,47 +19,7 @@ namespace {
 
 constexpr double pictogramMm = 14;
 constexpr double smallPictogramMm = 9;
-constexpr double signMm = 8;
-constexpr double rowGapMm = 1;
 constexpr std::size_t statementsOnAPage = 4; // as many as a low glass has room for, in every language
-
-FitLabel* textIn(const Theme& theme, const QString& name, TextRole role, const QString& text, QWidget* parent)
-{
-    auto* made = new FitLabel(theme, name, role, parent);
-    made->setText(text);
-    return made;
-}
-
-/// A column of texts that shrink in step, and the card that it stands on.
-struct Column {
-    const Theme& theme;
-    Card* card;
-    FitColumn* lines;
-
-    Column(const Theme& of, const QString& name, QWidget* parent)
-        : theme(of), card(new Card(of, parent)), lines(new FitColumn)
-    {
-        card->setObjectName(name);
-        card->setLayout(lines);
-        lines->setContentsMargins(theme.px(3), theme.px(1), theme.px(3), theme.px(1));
-    }
-    FitLabel* add(const QString& name, TextRole role, const QString& text, bool bold = false) const
-    {
-        FitLabel* made = textIn(theme, name, role, text, card);
-        made->setBold(bold);
-        lines->addRow({made}, nullptr, 0, theme.px(rowGapMm));
-        return made;
-    }
-};
-
-/// Two columns side by side, or below each other on an upright glass.
-QBoxLayout* columnsIn(QWidget* page, const Surroundings& around)
-{
-    auto* row = new QBoxLayout(around.upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight, page);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(around.theme.px(2));
-    return row;
-}
 
 /// A sheet's own line, else the general one.
 QString lineOf(const QString& own, const QString& general) { return own.isEmpty() ? general : own; }
@@ -98,20 +57,14 @@ QWidget* HarmScreen::overviewPage(QWidget* parent)
 {
     auto* page = new QWidget(parent);
     QBoxLayout* row = columnsIn(page, around());
-    const Column first(theme(), u"harm_measures"_s, page);
+    const PageColumn first(theme(), u"harm_measures"_s, page);
     const HarmPlace* place = builtInHarm().place(m_here.place);
     for (std::size_t i = 0; place && i < place->first.size(); ++i) {
         const CautionText text = words::measure(place->first[i]);
-        auto* sign = new SignWidget(theme(), Pictogram::Caution, tr("Caution"), first.card);
-        sign->setFixedSize(px(signMm), px(signMm));
-        FitLabel* lead = textIn(theme(), u"harm_measure_%1"_s.arg(i), TextRole::Body, text.lead, first.card);
-        lead->setBold(true);
-        FitLabel* why = textIn(theme(), u"harm_measure_%1_why"_s.arg(i), TextRole::Small, text.rest, first.card);
-        why->setRole(Role::MutedInk);
-        first.lines->addRow({lead, why}, sign, px(2), px(rowGapMm));
+        first.addPair(u"harm_measure_%1"_s.arg(i), text.lead, text.rest, first.sign(Pictogram::Caution, tr("Caution")));
     }
     row->addWidget(first.card, 1);
-    const Column met(theme(), u"harm_met"_s, page);
+    const PageColumn met(theme(), u"harm_met"_s, page);
     for (std::size_t i = 0; i < m_here.met.size(); ++i) {
         const HarmShown& each = m_here.met[i];
         auto* sign =
@@ -121,7 +74,7 @@ QWidget* HarmScreen::overviewPage(QWidget* parent)
         name->setBold(true);
         FitLabel* signal =
             textIn(theme(), u"harm_met_%1_signal"_s.arg(i), TextRole::Small, words::signalWord(each.signal), met.card);
-        met.lines->addRow({name, signal}, sign, px(2), px(rowGapMm));
+        met.lines->addRow({name, signal}, sign, px(2), px(PageColumn::rowGapMm));
     }
     row->addWidget(met.card, 1);
     return page;
@@ -154,7 +107,7 @@ QWidget* HarmScreen::labelPage(const HarmShown& shown, std::size_t from, QWidget
     told->setRole(Role::MutedInk);
     column->addWidget(told, 1);
     row->addWidget(left, 2);
-    const Column right(theme(), u"harm_statements"_s, page);
+    const PageColumn right(theme(), u"harm_statements"_s, page);
     for (std::size_t i = from; i < std::min(shown.hazards.size(), from + statementsOnAPage); ++i)
         right.add(u"harm_h_%1"_s.arg(i), TextRole::Body, words::statement(shown.hazards[i]));
     if (shown.hazards.empty())
@@ -167,7 +120,7 @@ QWidget* HarmScreen::doPage(const HarmShown& shown, QWidget* parent)
 {
     auto* page = new QWidget(parent);
     QBoxLayout* row = columnsIn(page, around());
-    const Column left(theme(), u"harm_keeps"_s, page);
+    const PageColumn left(theme(), u"harm_keeps"_s, page);
     left.add(u"harm_name"_s, TextRole::Body, words::harmMaterial(shown.material), true);
     const auto line = [&](const QString& name, const QString& text) { left.add(name, TextRole::Body, text); };
     line(u"harm_gloves"_s, tr("Gloves: %1").arg(lineOf(shown.ownGloves, words::gloves(shown.gloves))));
@@ -182,7 +135,7 @@ QWidget* HarmScreen::precautionsPage(const HarmShown& shown, std::size_t from, Q
 {
     auto* page = new QWidget(parent);
     QBoxLayout* row = columnsIn(page, around());
-    const Column column(theme(), u"harm_precautions"_s, page);
+    const PageColumn column(theme(), u"harm_precautions"_s, page);
     column.add(u"harm_name"_s, TextRole::Body, words::harmMaterial(shown.material), true);
     for (std::size_t i = from; i < std::min(shown.precautions.size(), from + statementsOnAPage); ++i)
         column.add(u"harm_p_%1"_s.arg(i), TextRole::Body, words::statement(shown.precautions[i]));

@@ -53,6 +53,12 @@ void BenchWindow::back()
     case Place::Pat:
     case Place::Forget:
         return place(Place::LotPage);
+    case Place::Dew:
+    case Place::Vapour:
+    case Place::Fire:
+        return place(Place::Air);
+    case Place::Air:
+        return current() ? place(Place::Repair) : showHome();
     case Place::Pin:
         return place(m_asked->from);
     case Place::OverrideWhy:

@@ -81,6 +81,11 @@ Screen* BenchWindow::makeScreen()
         return makeForgetScreen(
             *m_around, m_lot,
             [this](const LotForgotten& act) { askSupervisor(lotSubject(m_lot), act, Place::LotPage); }, this);
+    case Place::Air:
+    case Place::Dew:
+    case Place::Vapour:
+    case Place::Fire:
+        return makeAir();
     case Place::Repair:
         return makeRepairScreen(*repair);
     case Place::Pin:

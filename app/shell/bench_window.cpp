@@ -114,6 +114,10 @@ void BenchWindow::rebuild()
         m_look.reset();
         place(Place::Mixes);
     });
+    connect(m_ribbon, &Ribbon::airTapped, this, [this] {
+        if (!alarmJustAnswered())
+            showAir();
+    });
     m_alarmBar = new AlarmBar(*m_theme, this);
     m_alarmBar->hide();
     connect(m_alarmBar, &AlarmBar::answered, this, &BenchWindow::answerAlarm);

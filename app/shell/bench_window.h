@@ -104,6 +104,11 @@ private:
         LotPage,
         Pat,
         Forget,
+        // The air: makeAir().
+        Air,
+        Dew,
+        Vapour,
+        Fire,
         // The supervisor's: makeSupervisors().
         Pin,
         OverrideWhy,
@@ -232,6 +237,8 @@ private:
     [[nodiscard]] bool save(const Settings& settings) const;
     [[nodiscard]] Screen* makeRepairScreen(const Repair& repair);
     [[nodiscard]] Screen* makeMixes();
+    void showAir();
+    [[nodiscard]] Screen* makeAir();
     [[nodiscard]] Screen* makeLots(const Repair& repair);
     [[nodiscard]] Ways ways();
     [[nodiscard]] Screen* makeBeside(const Repair& repair);

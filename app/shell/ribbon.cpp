@@ -34,11 +34,9 @@ Ribbon::Ribbon(const Theme& theme, const Words& words, const Bench& bench, QWidg
     m_rest->setFixedWidth(theme.px(restWidth));
     m_rest->hide();
     connect(m_rest, &TapButton::clicked, this, &Ribbon::restTapped);
-    m_reading = new FitLabel(theme, u"ribbon_reading"_s, TextRole::Small, this);
-    m_reading->setRole(Role::OnRibbon);
-    m_reading->setFixedWidth(theme.px(readingWidth));
-    m_reading->setAutoFillBackground(true);
-    showNotice();
+    m_reading = new ReadingButton(theme, this);
+    m_reading->setFixedSize(theme.px(readingWidth), theme.px(sizes::ribbon));
+    connect(m_reading, &ReadingButton::clicked, this, &Ribbon::airTapped);
     m_silent = makeSilent();
     m_row->addStretch(1);
     m_row->addWidget(m_rest);
@@ -79,17 +77,7 @@ void Ribbon::setNotice(const QString& text)
     if (text == m_notice)
         return;
     m_notice = text;
-    showNotice();
     showReading();
-}
-
-void Ribbon::showNotice()
-{
-    QPalette ground;
-    ground.setColor(QPalette::Window, m_theme.color(m_notice.isEmpty() ? Role::RibbonGround : Role::Caution));
-    m_reading->setPalette(ground);
-    m_reading->setRole(m_notice.isEmpty() ? Role::OnRibbon : Role::OnCaution);
-    m_reading->setAlignment((m_notice.isEmpty() ? Qt::AlignRight : Qt::AlignHCenter) | Qt::AlignVCenter);
 }
 
 std::size_t Ribbon::room(std::size_t wanted) const
@@ -131,15 +119,15 @@ void Ribbon::showBlocks(const std::vector<RunningMix>& mixes)
 void Ribbon::showReading()
 {
     if (!m_notice.isEmpty())
-        return m_reading->setText(m_notice);
+        return m_reading->setNotice(m_notice);
     const Instant now = m_bench.clock().now();
     const auto newest = m_bench.newestReading();
     if (!newest) {
-        m_reading->setText(phrases::noReading() + u"\n"_s + m_words.clockTime(now, seconds(0)));
+        m_reading->setReading(phrases::noReading() + u"\n"_s + m_words.clockTime(now, seconds(0)));
         return;
     }
     const AirVerdict air = judgeAir(newest->reading, m_bench.assumptions().decision.filling);
-    m_reading->setText(
+    m_reading->setReading(
         phrases::readingLines(newest->reading, air.margin, elapsed(newest->at, now), now, m_words).join(u'\n'));
 }
 

@@ -5,7 +5,7 @@
 
 #include "pictures/mix_block.h"
 #include "bench/bench.h"
-#include "touch/fit_label.h"
+#include "shell/reading_button.h"
 #include "touch/tap_button.h"
 #include "words/words.h"
 
@@ -27,6 +27,7 @@ public:
 Q_SIGNALS:
     void repairTapped(const QUuid& repair);
     void restTapped();
+    void airTapped();
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -35,7 +36,6 @@ protected:
 private:
     void showBlocks(const std::vector<RunningMix>& mixes);
     void showReading();
-    void showNotice();
     [[nodiscard]] QWidget* makeSilent();
     [[nodiscard]] std::size_t room(std::size_t wanted) const;
 
@@ -46,7 +46,7 @@ private:
     std::vector<MixBlock*> m_blocks;
     std::vector<QUuid> m_shown;
     TapButton* m_rest;
-    FitLabel* m_reading;
+    ReadingButton* m_reading;
     QWidget* m_silent;
     QString m_notice;
 };

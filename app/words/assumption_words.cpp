@@ -65,6 +65,10 @@ constexpr words::Line names[] = {
     {"aluminium_kg_per_m3", QT_TRANSLATE_NOOP("Assumptions", "Aluminium, density")},
     {"aluminium_j_per_kg_k", QT_TRANSLATE_NOOP("Assumptions", "Aluminium, specific heat")},
     {"aluminium_w_per_m_k", QT_TRANSLATE_NOOP("Assumptions", "Aluminium, conductivity")},
+    {"room_m3", QT_TRANSLATE_NOOP("Assumptions", "Air of the room")},
+    {"room_changes_per_h", QT_TRANSLATE_NOOP("Assumptions", "Air of the room, changes an hour")},
+    {"solvent_wipe_g", QT_TRANSLATE_NOOP("Assumptions", "Solvent, each wiping down")},
+    {"solvent_gone_min", QT_TRANSLATE_NOOP("Assumptions", "Solvent, gone after")},
 };
 
 // NIST SP 811 (2008), appendix B.8; the British thermal unit is the International Table one, 1055.055 852 62 J.
@@ -78,6 +82,7 @@ constexpr words::Customary customary[] = {
     {"g/min", "oz/min", 1 / ounceGrams, 0},
     {"°C", "°F", 1.8, 32},
     {"K", "°F", 1.8, 0},
+    {"m³", "ft³", 1 / (foot * foot * foot), 0},
     {"kg/m³", "lb/ft³", foot* foot* foot / pound, 0},
     {"J/(kg K)", "Btu/(lb °F)", pound / (1.8 * btu), 0},
     {"W/(m K)", "Btu/(h ft °F)", 3600 * foot / (1.8 * btu), 0},

@@ -12,7 +12,23 @@ namespace {
 constexpr double molarVolume = 24.45e-3;
 
 /// Kilograms of a mole.
-double molarMass(Vapour vapour) { return vapour == Vapour::Styrene ? 104.15e-3 : 58.08e-3; }
+double molarMass(Vapour vapour)
+{
+    switch (vapour) {
+    case Vapour::Styrene:
+        return 104.15e-3;
+    case Vapour::Acetone:
+        return 58.08e-3;
+    case Vapour::Naphtha:
+        break;
+    }
+    return 99e-3;
+}
+
+double naphthaPpm(double milligrams)
+{
+    return inPartsPerMillion(shareOf(Vapour::Naphtha, milligramsPerCubicMetre(milligrams)));
+}
 
 } // namespace
 
@@ -26,9 +42,31 @@ Concentration concentrationOf(Vapour vapour, Fraction share)
     return share.value() * molarMass(vapour) / molarVolume * si::kilogram / si::cubic_metre;
 }
 
-Temperature flashPoint(Vapour vapour) { return celsius(vapour == Vapour::Styrene ? 31 : -18); }
+Temperature flashPoint(Vapour vapour)
+{
+    switch (vapour) {
+    case Vapour::Styrene:
+        return celsius(31);
+    case Vapour::Acetone:
+        return celsius(-18);
+    case Vapour::Naphtha:
+        break;
+    }
+    return celsius(-40);
+}
 
-Fraction lowerExplosiveLimit(Vapour vapour) { return Fraction::ofHundred(vapour == Vapour::Styrene ? 0.9 : 2.5); }
+Fraction lowerExplosiveLimit(Vapour vapour)
+{
+    switch (vapour) {
+    case Vapour::Styrene:
+        return Fraction::ofHundred(0.9);
+    case Vapour::Acetone:
+        return Fraction::ofHundred(2.5);
+    case Vapour::Naphtha:
+        break;
+    }
+    return Fraction::ofHundred(1.1);
+}
 
 const std::vector<ExposureLimit>& exposureLimits()
 {
@@ -48,6 +86,11 @@ const std::vector<ExposureLimit>& exposureLimits()
         of(Vapour::Acetone, u"NIOSH REL"_s, TimeWeighted, 250, u"NIOSH, acetone"_s),
         of(Vapour::Acetone, u"OSHA PEL"_s, TimeWeighted, 1000, u"29 CFR 1910.1000, Table Z-1"_s),
         of(Vapour::Acetone, u"NIOSH IDLH"_s, LifeOrHealth, 2500, u"NIOSH, acetone"_s),
+        // In mg/m3 there; a ceiling that is a mean of fifteen minutes.
+        of(Vapour::Naphtha, u"NIOSH REL"_s, TimeWeighted, naphthaPpm(350), u"NIOSH, petroleum distillates"_s),
+        of(Vapour::Naphtha, u"OSHA PEL"_s, TimeWeighted, 500, u"29 CFR 1910.1000, Table Z-1"_s),
+        of(Vapour::Naphtha, u"NIOSH REL"_s, ShortTerm, naphthaPpm(1800), u"NIOSH, petroleum distillates"_s),
+        of(Vapour::Naphtha, u"NIOSH IDLH"_s, LifeOrHealth, 1100, u"NIOSH, petroleum distillates"_s),
     };
     return all;
 }

@@ -3,6 +3,7 @@
 // ventilate and to wear what the safety data sheet asks for; being below a limit clears nobody for anything.
 #pragma once
 
+#include "quantity/codes.h"
 #include "quantity/quantity.h"
 
 #include <QString>
@@ -13,7 +14,12 @@ namespace strandbench {
 
 enum class Vapour {
     Styrene, ///< of the filler
-    Acetone, ///< of wiping down
+    Acetone, ///< of wiping down where much fibre lies open
+    Naphtha, ///< light petroleum: of wiping down with a wax remover, whose own sheet may name others
+};
+template <> struct Codes<Vapour> {
+    static constexpr std::array<std::pair<Vapour, const char*>, 3> table{
+        {{Vapour::Styrene, "styrene"}, {Vapour::Acetone, "acetone"}, {Vapour::Naphtha, "naphtha"}}};
 };
 
 /// What a volume of air holds of a vapour; 0 or more.
@@ -29,14 +35,17 @@ using Concentration = Density;
 [[nodiscard]] inline double inPartsPerMillion(Fraction q) { return q.value() * 1e6; }
 
 /// The share of the air by volume at 25 degC and 760 mmHg, where a mole of gas fills 24.45 litres: the footnote (a) of
-/// 29 CFR 1910.1000, Table Z-1. Molar masses 104.15 and 58.08 g.
+/// 29 CFR 1910.1000, Table Z-1. Molar masses 104.15 and 58.08 g; about 99 g for naphtha, which is a mixture (NIOSH
+/// Pocket Guide, petroleum distillates).
 [[nodiscard]] Fraction shareOf(Vapour vapour, Concentration concentration);
 [[nodiscard]] Concentration concentrationOf(Vapour vapour, Fraction share);
 
 /// Flash point, closed cup: styrene 31 degC, NIOSH Pocket Guide (2005-151); acetone -18 degC (0 degF) there too, from
-/// memory. Above it the vapour over the liquid can be lit.
+/// memory; naphtha -40 degC, the upper end that the Guide gives for petroleum distillates. Above it the vapour over the
+/// liquid can be lit.
 [[nodiscard]] Temperature flashPoint(Vapour vapour);
-/// The lower explosive limit as a share of the air: styrene 0.9 %, NIOSH Pocket Guide; acetone 2.5 %, NIOSH.
+/// The lower explosive limit as a share of the air: styrene 0.9 %, NIOSH Pocket Guide; acetone 2.5 %, NIOSH; naphtha
+/// 1.1 %, NIOSH, petroleum distillates.
 [[nodiscard]] Fraction lowerExplosiveLimit(Vapour vapour);
 
 enum class LimitKind {

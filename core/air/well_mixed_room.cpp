@@ -78,4 +78,43 @@ Concentration WellMixedRoom::mean(const std::vector<Release>& releases, Duration
     return sum / (until - from).value() * si::kilogram / si::cubic_metre;
 }
 
+std::optional<double> WellMixedRoom::zeroBetween(double from, double until, double first, double last) const
+{
+    if (!(first > 0 && last < 0))
+        return std::nullopt;
+    // It is A + B exp(-k t) there; a straight line where nothing leaves.
+    const double decay = m_rate * (until - from);
+    if (decay < 1e-9)
+        return from + (until - from) * first / (first - last);
+    return from - std::log1p(first * std::expm1(-decay) / (first - last)) / m_rate;
+}
+
+Concentration WellMixedRoom::highestMean(const std::vector<Release>& releases, Duration over) const
+{
+    if (!(over > seconds(0)))
+        throw std::logic_error("a mean over no time");
+    const double window = over.value();
+    std::vector<double> ends; // of the time, between which concentrations at both of its ends near one value each
+    for (const Release& each : releases)
+        for (const double moment : {each.from.value(), (each.from + each.lasting).value()}) {
+            ends.push_back(moment);
+            ends.push_back(moment + window);
+        }
+    std::sort(ends.begin(), ends.end());
+    const auto rise = [&](double end) {
+        return (at(releases, seconds(end)) - at(releases, seconds(end - window))).value();
+    };
+    Concentration highest = milligramsPerCubicMetre(0);
+    const auto look = [&](double end) {
+        highest = std::max(highest, mean(releases, seconds(end - window), seconds(end)));
+    };
+    for (std::size_t i = 0; i < ends.size(); ++i) {
+        look(ends[i]);
+        if (i > 0 && ends[i] > ends[i - 1])
+            if (const auto top = zeroBetween(ends[i - 1], ends[i], rise(ends[i - 1]), rise(ends[i])))
+                look(*top);
+    }
+    return highest;
+}
+
 } // namespace strandbench

@@ -3,9 +3,10 @@
 // room, so that what comes out is the least that is breathed there.
 #pragma once
 
+#include "air/shop_room.h"
 #include "air/vapour.h"
-#include "quantity/rate.h"
 
+#include <optional>
 #include <vector>
 
 namespace strandbench {
@@ -16,9 +17,6 @@ struct Release {
     Duration from;    ///< on the clock of the caller's choice
     Duration lasting; ///< above 0
 };
-
-/// Air changes are of fresh air.
-[[nodiscard]] inline Rate changesPerHour(double v) { return perSecond(v / 3600.0); }
 
 class WellMixedRoom {
 public:
@@ -31,12 +29,19 @@ public:
     [[nodiscard]] Concentration peak(const std::vector<Release>& releases) const;
     /// The mean over a time of more than 0: until > from.
     [[nodiscard]] Concentration mean(const std::vector<Release>& releases, Duration from, Duration until) const;
+    /// The highest mean that there ever is over a time of more than 0, wherever that time begins; 0 without a release.
+    /// Found where it stands, not by trying moments: the mean rises while the end of its time is above the beginning.
+    [[nodiscard]] Concentration highestMean(const std::vector<Release>& releases, Duration over) const;
 
 private:
     /// Of one release, in SI units.
     [[nodiscard]] double concentration(const Release& release, double when) const;
     /// What a person in the room took in of it by then: the concentration's integral from the start of the release.
     [[nodiscard]] double dose(const Release& release, double when) const;
+
+    /// The moment between two, with no begin or end of a release between, at which a difference that nears one value as
+    /// concentrations do passes zero; empty when it does not.
+    [[nodiscard]] std::optional<double> zeroBetween(double from, double until, double first, double last) const;
 
     double m_volume;
     double m_rate;

@@ -30,6 +30,8 @@ const Unit<Fraction> percent{u"%"_s, Fraction::ofHundred, [](Fraction share) { r
 const Unit<SpecificHeat> jPerKgK{u"J/(kg K)"_s, joulesPerKilogramKelvin, [](SpecificHeat q) { return q.value(); }};
 const Unit<Conductivity> wPerMK{u"W/(m K)"_s, wattsPerMetreKelvin, [](Conductivity q) { return q.value(); }};
 const Unit<HeatTransfer> wPerM2K{u"W/(m² K)"_s, wattsPerSquareMetreKelvin, [](HeatTransfer q) { return q.value(); }};
+const Unit<Volume> m3{u"m³"_s, cubicMetres, inCubicMetres};
+const Unit<Rate> perHour{u"1/h"_s, changesPerHour, inChangesPerHour};
 
 template <class Q> using Member = Q& (*)(Assumptions&);
 
@@ -191,6 +193,22 @@ void addHeat(std::vector<AssumptionEntry>& table)
         u"aluminium_w_per_m_k"_s, wPerMK, [](A & a) -> auto& { return a.aluminium.conductivity; }, 90, 240, true));
 }
 
+/// What vapours go into. No plan goes by it.
+void addRoom(std::vector<AssumptionEntry>& table)
+{
+    // From a van's load space to a hall.
+    table.push_back(entry<Volume>(
+        u"room_m3"_s, m3, [](A & a) -> auto& { return a.room.air; }, 10, 20000));
+    // From a shut container to a booth with its fans on.
+    table.push_back(entry<Rate>(
+        u"room_changes_per_h"_s, perHour, [](A & a) -> auto& { return a.room.changes; }, 0.1, 100));
+    // From a damp cloth to a soaked one for a whole flank.
+    table.push_back(entry<Mass>(
+        u"solvent_wipe_g"_s, g, [](A & a) -> auto& { return a.room.wipe; }, 0.5, 500));
+    table.push_back(entry<Duration>(
+        u"solvent_gone_min"_s, min, [](A & a) -> auto& { return a.room.wipeGone; }, 0.5, 60));
+}
+
 /// Each first must not be above its second.
 const std::pair<QString, QString> rising[] = {
     {u"panel_low_c"_s, u"panel_caution_below_c"_s},
@@ -221,6 +239,7 @@ const std::vector<AssumptionEntry>& assumptionTable()
         addHolesAndDents(all);
         addLimits(all);
         addHeat(all);
+        addRoom(all);
         return all;
     }();
     return table;

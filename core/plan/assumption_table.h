@@ -15,7 +15,7 @@
 namespace strandbench {
 
 using AssumptionValue = std::variant<Length, Mass, Duration, Temperature, TemperatureStep, Fraction, MassRate, Density,
-                                     SpecificHeat, Conductivity, HeatTransfer>;
+                                     SpecificHeat, Conductivity, HeatTransfer, Volume, Rate>;
 
 struct AssumptionEntry {
     QString code;           ///< its unit at the end, as files name it: "kneading_s"
@@ -35,7 +35,7 @@ struct AssumptionEntry {
     [[nodiscard]] bool isDefault(const Assumptions& assumptions) const;
 };
 
-/// In the order of a repair: hands, board, build, holes and dents, air, heat.
+/// In the order of a repair: hands, board, build, holes and dents, air, heat; then the room.
 [[nodiscard]] const std::vector<AssumptionEntry>& assumptionTable();
 /// Null when there is none of this code.
 [[nodiscard]] const AssumptionEntry* findAssumption(const QString& code);

@@ -2,6 +2,7 @@
 // Our assumptions, with no source: one table, shown as assumptions and editable in bench set-up.
 #pragma once
 
+#include "air/shop_room.h"
 #include "cure/test_piece.h"
 #include "substrate/decision.h"
 #include "quantity/quantity.h"
@@ -41,6 +42,7 @@ struct Assumptions {
     Temperature laminatePeak = celsius(90); ///< laminate and SMC are kept under this
     Temperature bondSeamPeak = celsius(80); ///< and the adhesive of a bond seam
     DecisionLimits decision;
+    ShopRoom room; ///< that vapours go into
 };
 
 } // namespace strandbench

@@ -161,6 +161,11 @@ Logged<std::vector<Event>> RepairLog::eventsOfStock(const QString& fromLocalDay)
     return strandbench::eventsOfStock(*m_connection->sql, fromLocalDay, m_connection->origin);
 }
 
+Logged<std::vector<Event>> RepairLog::eventsOfAir(const QString& fromLocalDay, const QString& toLocalDay) const
+{
+    return strandbench::eventsOfAir(*m_connection->sql, fromLocalDay, toLocalDay, m_connection->origin);
+}
+
 Logged<std::vector<RepairSummary>> RepairLog::openRepairs() const
 {
     return m_connection->summaries(

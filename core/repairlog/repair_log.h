@@ -99,6 +99,9 @@ public:
     /// What StockBook is made from, of this bench: its acts of stock from a local day on, and the batches and pats
     /// since the first lot among them that has not ended came in. Oldest first.
     [[nodiscard]] Logged<std::vector<Event>> eventsOfStock(const QString& fromLocalDay) const;
+    /// What the air of this bench is known by (review/air_of_days.h), of the local days from one to another, both
+    /// included: readings, batches and pats, steps. Oldest first; read by the days' index alone.
+    [[nodiscard]] Logged<std::vector<Event>> eventsOfAir(const QString& fromLocalDay, const QString& toLocalDay) const;
     /// The jumps of this bench's clocks from a local day on, oldest first.
     [[nodiscard]] Logged<std::vector<Event>> clockJumps(const QString& fromLocalDay) const;
     /// What happened to this bench itself on a local day: jumps of its clocks, refused acts, its PIN.

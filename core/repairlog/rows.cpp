@@ -171,6 +171,16 @@ Logged<std::vector<Event>> eventsOfStock(const SqlConnection& connection, const 
     return all;
 }
 
+Logged<std::vector<Event>> eventsOfAir(const SqlConnection& connection, const QString& fromLocalDay,
+                                       const QString& toLocalDay, const QString& ownOrigin)
+{
+    // '+origin': the chain's own index would be walked from its beginning.
+    return eventsWhere(connection,
+                       u"local_day BETWEEN ? AND ? AND +origin = ? AND kind IN ('answered', 'reading_taken', "
+                       "'hardener_in', 'pat_mixed', 'step_done') ORDER BY seq"_s,
+                       {fromLocalDay, toLocalDay, ownOrigin});
+}
+
 Logged<void> insertBlob(const SqlConnection& connection, const EventRecord& record, const QByteArray& bytes)
 {
     const QByteArray hash = QCryptographicHash::hash(bytes, QCryptographicHash::Sha256);

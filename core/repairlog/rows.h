@@ -40,6 +40,10 @@ namespace strandbench {
 [[nodiscard]] Logged<std::vector<Event>> eventsOfStock(const SqlConnection& connection, const QString& fromLocalDay,
                                                        const QString& ownOrigin);
 
+/// Of this bench, of the days from one to another.
+[[nodiscard]] Logged<std::vector<Event>> eventsOfAir(const SqlConnection& connection, const QString& fromLocalDay,
+                                                     const QString& toLocalDay, const QString& ownOrigin);
+
 /// Stores the bytes by their SHA-256, once, and links them to the event.
 [[nodiscard]] Logged<void> insertBlob(const SqlConnection& connection, const EventRecord& record,
                                       const QByteArray& bytes);

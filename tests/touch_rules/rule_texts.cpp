@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "touch_rules/rule_parts.h"
 
+#include "pictures/dew_picture.h"
 #include "pictures/mix_block.h"
 #include "pictures/phase_ribbon.h"
 #include "pictures/puddle_picture.h"
@@ -56,7 +57,7 @@ std::optional<TextState> stateOfPlain(const QWidget* widget, const Theme& theme)
 std::optional<TextState> stateOf(const QWidget* widget, const Theme& theme)
 {
     for (const auto read : {stateAs<FitLabel>, stateAs<TapButton>, stateAs<MixBlock>, stateAs<PhaseRibbon>,
-                            stateAs<PuddlePicture>, stateAs<SectionPicture>})
+                            stateAs<PuddlePicture>, stateAs<SectionPicture>, stateAs<DewPicture>})
         if (const std::optional<TextState> state = read(widget))
             return state;
     if (const auto* shows = dynamic_cast<const ShowsText*>(widget)) {

@@ -26,6 +26,9 @@ TEST(Vapour, IsConvertedAsPublished)
     EXPECT_NEAR(shownPpm(Vapour::Styrene, 425), 100, 0.5);
     EXPECT_NEAR(shownPpm(Vapour::Acetone, 590), 250, 2);
     EXPECT_NEAR(shownPpm(Vapour::Styrene, 0), 0, 0);
+    // There too, petroleum distillates: 1 ppm is 4.05 mg/m3, and 29 CFR 1910.1000, Table Z-1: 500 ppm (2000 mg/m3).
+    EXPECT_NEAR(inMilligramsPerCubicMetre(concentrationOf(Vapour::Naphtha, partsPerMillion(1))), 4.05, 0.005);
+    EXPECT_NEAR(shownPpm(Vapour::Naphtha, 2000), 500, 10);
 }
 
 /// The example worked in 29 CFR 1910.1000(d)(1)(ii): two hours at 150, two at 75, four at 50 ppm are 81.25 ppm.

@@ -16,7 +16,6 @@ namespace {
 
 constexpr double endless = 1e9; // seconds
 
-Volume cubicMetres(double v) { return millilitres(v * 1e6); }
 double milligrams(Concentration q) { return inMilligramsPerCubicMetre(q); }
 
 /// So much a second for as long as anybody looks.
@@ -85,6 +84,8 @@ TEST(WellMixedRoom, OfNoSizeOrWithAirThatComesBackIsNone)
     EXPECT_THROW(WellMixedRoom(cubicMetres(60), changesPerHour(-1)), std::logic_error);
     const WellMixedRoom room(cubicMetres(60), changesPerHour(1));
     EXPECT_THROW((void)room.mean({}, minutes(1), minutes(1)), std::logic_error);
+    EXPECT_THROW((void)room.highestMean({}, minutes(0)), std::logic_error);
+    EXPECT_EQ(milligrams(room.highestMean({}, minutes(15))), 0);
     EXPECT_EQ(milligrams(room.peak({})), 0);
 }
 
@@ -127,6 +128,46 @@ TEST(WellMixedRoom, AgreesWithAnIntegrationOfItsEquation)
         EXPECT_NEAR(room.mean(releases, seconds(0), seconds(14400)).value() * 14400, state[1], 1e-7 * state[1]) << run;
         EXPECT_LE(highest, room.peak(releases).value() * (1 + 1e-7)) << run;
         EXPECT_GE(highest, room.peak(releases).value() * (1 - 1e-7)) << run;
+    }
+}
+
+/// One release shorter than the time, into a room where nothing leaves for as long as it lasts: the mean is highest
+/// where concentrations at both ends of the time are alike. For C rising as 1 - exp(-k t) for T and falling after it,
+/// the time w of the highest mean begins at s with 1 - exp(-k s) = (1 - exp(-k T)) exp(-k (s + w - T)).
+TEST(WellMixedRoom, HighestMeanOfOneReleaseIsWhereItsEndsAreAlike)
+{
+    const double k = 6.0 / 3600;
+    const double lasting = 600;
+    const double over = 900;
+    const WellMixedRoom room(cubicMetres(75), changesPerHour(6));
+    const std::vector<Release> released{{grams(2.7), seconds(0), seconds(lasting)}};
+    // Solved for exp(-k s), which stands on both sides once.
+    const double decay = 1 / (1 + -std::expm1(-k * lasting) * std::exp(-k * (over - lasting)));
+    const double begin = -std::log(decay) / k;
+    const Concentration there = room.mean(released, seconds(begin), seconds(begin + over));
+    EXPECT_NEAR(room.highestMean(released, seconds(over)).value() / there.value(), 1, 1e-12);
+    EXPECT_GT(begin, 0);
+    EXPECT_LT(begin, lasting);
+}
+
+/// Beside the highest of every second's mean, which can only be a hair lower; with air that leaves and without.
+TEST(WellMixedRoom, HighestMeanIsNoLowerThanAnyMomentsMean)
+{
+    std::mt19937 random(915);
+    const auto between = [&](double low, double high) { return std::uniform_real_distribution(low, high)(random); };
+    for (int run = 0; run < 40; ++run) {
+        const WellMixedRoom room(cubicMetres(between(20, 500)), changesPerHour(run % 8 == 0 ? 0 : between(0.1, 20)));
+        std::vector<Release> releases;
+        for (int i = 0; i < 4; ++i)
+            releases.push_back({grams(between(0, 20)), seconds(between(0, 7200)), seconds(between(1, 3600))});
+        const double over = between(60, 7200);
+        double tried = 0;
+        for (double end = 0; end < 20000; end += 5)
+            tried = std::max(tried, room.mean(releases, seconds(end - over), seconds(end)).value());
+        const double highest = room.highestMean(releases, seconds(over)).value();
+        EXPECT_GE(highest, tried * (1 - 1e-12)) << run;
+        EXPECT_LE(highest, tried * (1 + 1e-3)) << run;
+        EXPECT_LE(highest, room.peak(releases).value() * (1 + 1e-12)) << run;
     }
 }
 
