@@ -2,6 +2,119 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de">
 <context>
+    <name>Air</name>
+    <message>
+        <source>Styrene</source>
+        <translation>Styrol</translation>
+    </message>
+    <message>
+        <source>Acetone</source>
+        <translation>Aceton</translation>
+    </message>
+    <message>
+        <source>Wax remover, as naphtha</source>
+        <translation>Wachsentferner, als Naphtha</translation>
+    </message>
+    <message>
+        <source>mean of 8 hours</source>
+        <translation>Mittel über 8 Stunden</translation>
+    </message>
+    <message>
+        <source>mean of 15 minutes</source>
+        <translation>Mittel über 15 Minuten</translation>
+    </message>
+    <message>
+        <source>at any time</source>
+        <translation>zu jeder Zeit</translation>
+    </message>
+    <message>
+        <source>mean of 5 minutes</source>
+        <translation>Mittel über 5 Minuten</translation>
+    </message>
+    <message>
+        <source>danger to life at once</source>
+        <translation>sofort lebensgefährlich</translation>
+    </message>
+    <message>
+        <source>under %1 ppm</source>
+        <extracomment>so much of a vapour in the air; %1 is a figure</extracomment>
+        <translation>unter %1 ppm</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <extracomment>from so much to so much of a vapour in the air</extracomment>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <extracomment>a published limit: its name, what it is a mean of, how much</extracomment>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Reckoned %1: above it. Ventilate now.</source>
+        <translation>Gerechnet %1: darüber. Jetzt lüften.</translation>
+    </message>
+    <message>
+        <source>Reckoned %1: may be above it. Ventilate now.</source>
+        <translation>Gerechnet %1: vielleicht darüber. Jetzt lüften.</translation>
+    </message>
+    <message>
+        <source>Reckoned %1: up to %2 of it</source>
+        <translation>Gerechnet %1: bis zu %2 davon</translation>
+    </message>
+    <message>
+        <source>Spray can: it can be lit at any temperature.</source>
+        <translation>Spraydose: bei jeder Temperatur entzündbar.</translation>
+    </message>
+    <message>
+        <source>Flash point below %1 by its class: take it that it can be lit now.</source>
+        <translation>Flammpunkt nach Klasse unter %1: damit rechnen, dass es jetzt entzündbar ist.</translation>
+    </message>
+    <message>
+        <source>Flash point %1; air not read yet.</source>
+        <translation>Flammpunkt %1; Luft noch nicht abgelesen.</translation>
+    </message>
+    <message>
+        <source>Flash point %1; the air is %2 below it, a warm spot may not be.</source>
+        <translation>Flammpunkt %1; die Luft liegt %2 darunter, eine warme Stelle vielleicht nicht.</translation>
+    </message>
+    <message>
+        <source>Flash point %1: it can be lit now.</source>
+        <translation>Flammpunkt %1: jetzt entzündbar.</translation>
+    </message>
+</context>
+<context>
+    <name>AirScreen</name>
+    <message>
+        <source>What about the air?</source>
+        <translation>Was ist mit der Luft?</translation>
+    </message>
+    <message>
+        <source>Dew</source>
+        <translation>Tau</translation>
+    </message>
+    <message>
+        <source>how far the panel was above its dew point, day by day</source>
+        <translation>wie weit das Teil über dem Taupunkt lag, Tag für Tag</translation>
+    </message>
+    <message>
+        <source>Vapour</source>
+        <translation>Dampf</translation>
+    </message>
+    <message>
+        <source>styrene and solvents in the room, beside published limits</source>
+        <translation>Styrol und Lösemittel im Raum, neben veröffentlichten Grenzwerten</translation>
+    </message>
+    <message>
+        <source>Fire</source>
+        <translation>Feuer</translation>
+    </message>
+    <message>
+        <source>flash points, and what can light them</source>
+        <translation>Flammpunkte, und was zünden kann</translation>
+    </message>
+</context>
+<context>
     <name>AnswerBar</name>
     <message>
         <source>Back</source>
@@ -347,6 +460,22 @@
         <source>%1 to %2</source>
         <extracomment>a range: &quot;10 to 180 s&quot;</extracomment>
         <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>Air of the room</source>
+        <translation>Luft des Raums</translation>
+    </message>
+    <message>
+        <source>Air of the room, changes an hour</source>
+        <translation>Luft des Raums, Wechsel in der Stunde</translation>
+    </message>
+    <message>
+        <source>Solvent, each wiping down</source>
+        <translation>Lösemittel, jedes Abwischen</translation>
+    </message>
+    <message>
+        <source>Solvent, gone after</source>
+        <translation>Lösemittel, verflogen nach</translation>
     </message>
 </context>
 <context>
@@ -4298,6 +4427,54 @@
     </message>
 </context>
 <context>
+    <name>RecallList</name>
+    <message>
+        <source>Recall list · %1 · lot %2</source>
+        <extracomment>%1 is a product, %2 a lot</extracomment>
+        <translation>Rückrufliste · %1 · Charge %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>a page of a list: &quot;1 of 3&quot;</extracomment>
+        <translation>%1 von %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n batch(es)</source>
+        <translation>
+            <numerusform>%n Ansatz</numerusform>
+            <numerusform>%n Ansätze</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Auftrag</translation>
+    </message>
+    <message>
+        <source>Panel</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <translation>Ansatz</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Menge</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Wer</translation>
+    </message>
+    <message>
+        <source>Every batch that this bench’s log names with this lot; batches whose lot was not told are not among them.</source>
+        <translation>Jeder Ansatz, den das Protokoll dieses Platzes mit dieser Charge nennt; Ansätze ohne genannte Charge fehlen.</translation>
+    </message>
+</context>
+<context>
     <name>RecordScreen</name>
     <message>
         <source>Deviation</source>
@@ -6881,6 +7058,15 @@
         <source>Book in the tube that is open, then try.</source>
         <translation>Offene Tube einbuchen, dann versuchen.</translation>
     </message>
+    <message>
+        <source>Into which folder does the recall list go?</source>
+        <translation>In welchen Ordner kommt die Rückrufliste?</translation>
+    </message>
+    <message>
+        <source>Written as CSV and PDF: %1</source>
+        <extracomment>%1 is a path without its ending</extracomment>
+        <translation>Als CSV und PDF geschrieben: %1</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::CameraScreen</name>
@@ -7190,6 +7376,75 @@
     </message>
 </context>
 <context>
+    <name>strandbench::DewScreen</name>
+    <message>
+        <source>Panel above its dew point</source>
+        <translation>Teil über seinem Taupunkt</translation>
+    </message>
+    <message>
+        <source>The least margin follows the practice of ISO 8502-4 and ISO 12944-7; a sheet that asks for more comes first.</source>
+        <translation>Der kleinste Abstand folgt der Praxis nach ISO 8502-4 und ISO 12944-7; verlangt ein Blatt mehr, geht es vor.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Nothing was read in the last %n day(s).</source>
+        <translation>
+            <numerusform>Am letzten Tag wurde nichts abgelesen.</numerusform>
+            <numerusform>In den letzten %n Tagen wurde nichts abgelesen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Margin over the dew point against the time of day, %1</source>
+        <translation>Abstand zum Taupunkt über die Tageszeit, %1</translation>
+    </message>
+    <message>
+        <source>limit %1</source>
+        <translation>Grenze %1</translation>
+    </message>
+    <message>
+        <source>below the limit</source>
+        <translation>unter der Grenze</translation>
+    </message>
+    <message>
+        <source>%1, last read at %2</source>
+        <extracomment>a day, and the time of its last reading</extracomment>
+        <translation>%1, zuletzt abgelesen um %2</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Heute</translation>
+    </message>
+    <message>
+        <source>%1 above dew point</source>
+        <translation>%1 über Taupunkt</translation>
+    </message>
+    <message>
+        <source>air %1, %2; panel %3; dew point %4</source>
+        <translation>Luft %1, %2; Teil %3; Taupunkt %4</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s), each within the limit of %1.</source>
+        <translation>
+            <numerusform>%n Ablesung, innerhalb der Grenze von %1.</numerusform>
+            <numerusform>%n Ablesungen, jede innerhalb der Grenze von %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) below the limit of %1</source>
+        <translation>
+            <numerusform>%n Ablesung unter der Grenze von %1</numerusform>
+            <numerusform>%n Ablesungen unter der Grenze von %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>least %1 at %2: no filling then</source>
+        <translation>am wenigsten %1 um %2: dann nicht spachteln</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Vorsicht</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::FiguresScreen</name>
     <message>
         <source>%1 is not measured yet.</source>
@@ -7214,6 +7469,99 @@
     <message>
         <source>not steady yet</source>
         <translation>noch nicht ruhig</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::FindScreen</name>
+    <message>
+        <source>Job, panel, person, lot or words of a note</source>
+        <translation>Auftrag, Teil, Person, Charge oder Worte einer Notiz</translation>
+    </message>
+    <message>
+        <source>What is looked for?</source>
+        <translation>Was wird gesucht?</translation>
+    </message>
+    <message>
+        <source>Look for it</source>
+        <translation>Suchen</translation>
+    </message>
+    <message>
+        <source>The code holds a control character.</source>
+        <translation>Der Code enthält ein Steuerzeichen.</translation>
+    </message>
+    <message>
+        <source>It is not looked for.</source>
+        <translation>Er wird nicht gesucht.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::FireScreen</name>
+    <message>
+        <source>What can burn here</source>
+        <translation>Was hier brennen kann</translation>
+    </message>
+    <message>
+        <source>The safety data sheet, local codes and licensed practice come first.</source>
+        <translation>Sicherheitsdatenblatt, örtliche Vorschriften und Fachpraxis gehen vor.</translation>
+    </message>
+    <message>
+        <source>What lights vapour</source>
+        <translation>Was Dampf entzündet</translation>
+    </message>
+    <message>
+        <source>Sparks of grinder, drill, switch or plug.</source>
+        <translation>Funken von Schleifer, Bohrer, Schalter oder Stecker.</translation>
+    </message>
+    <message>
+        <source>Static of dry rags, foil and spray: earth can and panel.</source>
+        <translation>Statische Ladung von trockenen Lappen, Folie, Sprühen: Dose und Teil erden.</translation>
+    </message>
+    <message>
+        <source>Heater, lamp, hot pipe, flame, cigarette.</source>
+        <translation>Heizung, Strahler, heißes Rohr, Flamme, Zigarette.</translation>
+    </message>
+    <message>
+        <source>The vapours are heavier than air: they lie low and creep far.</source>
+        <translation>Die Dämpfe sind schwerer als Luft: sie liegen am Boden und kriechen weit.</translation>
+    </message>
+    <message>
+        <source>What heats up by itself</source>
+        <translation>Was von selbst heiß wird</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::FoundScreen</name>
+    <message>
+        <source>Looked for: %1</source>
+        <translation>Gesucht: %1</translation>
+    </message>
+    <message>
+        <source>Looking …</source>
+        <translation>Suche …</translation>
+    </message>
+    <message>
+        <source>Look for something else</source>
+        <translation>Etwas anderes suchen</translation>
+    </message>
+    <message>
+        <source>Nothing found</source>
+        <translation>Nichts gefunden</translation>
+    </message>
+    <message>
+        <source>The newest first: tap one</source>
+        <translation>Neueste zuerst: antippen</translation>
+    </message>
+    <message>
+        <source>No repair holds all of these words. Fewer letters find more: words are found by their beginning.</source>
+        <translation>Keine Reparatur enthält alle diese Worte. Weniger Buchstaben finden mehr: der Anfang genügt.</translation>
+    </message>
+    <message>
+        <source>every repair that took of this lot</source>
+        <translation>jede Reparatur aus dieser Charge</translation>
+    </message>
+    <message>
+        <source>Older ones</source>
+        <translation>Ältere</translation>
     </message>
 </context>
 <context>
@@ -7492,6 +7840,29 @@
     <message>
         <source>%1 left</source>
         <translation>noch %1</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::LotTraceScreen</name>
+    <message>
+        <source>Looking …</source>
+        <translation>Suche …</translation>
+    </message>
+    <message>
+        <source>Recall list as files</source>
+        <translation>Rückrufliste als Dateien</translation>
+    </message>
+    <message>
+        <source>Nothing was mixed of this lot</source>
+        <extracomment>%1 is &quot;3 batches&quot;</extracomment>
+        <translation>Aus dieser Charge wurde nichts gemischt</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 in %n repair(s)</source>
+        <translation>
+            <numerusform>%1 in %n Reparatur</numerusform>
+            <numerusform>%1 in %n Reparaturen</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -8079,6 +8450,13 @@
     <message>
         <source>hold 1 s</source>
         <translation>1 s halten</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::ReadingButton</name>
+    <message>
+        <source>Air: %1</source>
+        <translation>Luft: %1</translation>
     </message>
 </context>
 <context>
@@ -9090,13 +9468,13 @@
         <translation>Was sich änderte, das Neueste zuerst</translation>
     </message>
     <message>
-        <source>Back to the lot</source>
-        <translation>Zurück zur Charge</translation>
-    </message>
-    <message>
         <source>%1: %2, %3 left</source>
         <extracomment>%1 is what happened, %2 and %3 are masses: &quot;Batch of job 4421: − 43.0 g, 620 g left&quot;</extracomment>
         <translation>%1: %2, noch %3</translation>
+    </message>
+    <message>
+        <source>Every repair of this lot</source>
+        <translation>Jede Reparatur dieser Charge</translation>
     </message>
 </context>
 <context>
@@ -9170,6 +9548,14 @@
             <numerusform>%n Einträge: Uhren, verweigerte Handlungen, PIN</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Look for</source>
+        <translation>Suchen</translation>
+    </message>
+    <message>
+        <source>a job, a lot, a word of any day</source>
+        <translation>Auftrag, Charge, Wort von jedem Tag</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::TroubleWindow</name>
@@ -9234,6 +9620,52 @@
             <numerusform>%n weiterer ist lesbar und steht als Text daneben.</numerusform>
             <numerusform>%n weitere sind lesbar und stehen als Text daneben.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::VapourScreen</name>
+    <message>
+        <source>A reason to ventilate, never a clearance</source>
+        <translation>Ein Grund zu lüften, nie eine Freigabe</translation>
+    </message>
+    <message>
+        <source>Beside the panel it is more. A measurement, the safety data sheet and local codes come first.</source>
+        <translation>Nahe am Teil ist es mehr. Eine Messung, das Sicherheitsdatenblatt und örtliche Vorschriften gehen vor.</translation>
+    </message>
+    <message>
+        <source>now %1; highest mean of 15 min %2, of 8 h %3</source>
+        <translation>jetzt %1; höchstes Mittel über 15 min %2, über 8 h %3</translation>
+    </message>
+    <message>
+        <source>Nothing was mixed or wiped down here in the last 24 hours. What else gives off vapour is not known.</source>
+        <translation>Hier wurde in den letzten 24 Stunden nichts gemischt und nichts abgewischt. Was sonst Dampf abgibt, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Together at most %1 of the OSHA PEL of a mixture.</source>
+        <translation>Zusammen höchstens %1 des OSHA PEL einer Mischung.</translation>
+    </message>
+    <message>
+        <source>Reckoned for %1 of well-mixed air that changes %2 times an hour: assumptions, see bench set-up.</source>
+        <translation>Gerechnet für %1 gut gemischte Luft, die %2 Mal in der Stunde wechselt: Annahmen, siehe Platz einrichten.</translation>
+    </message>
+    <message>
+        <source>Styrene from what worked-in resin gives off to what gel coat does, by 40 CFR 63 VVVV Table 3; none was found for filler. Solvent: all of it.</source>
+        <translation>Styrol: zwischen dem, was eingearbeitetes Harz abgibt, und dem von Gelcoat, nach 40 CFR 63 VVVV Tabelle 3; für Spachtel fand sich nichts. Lösemittel: alles.</translation>
+    </message>
+    <message>
+        <source>Counted: batches, test pats and wiping down told here in the last 24 hours. Not guide coat, lay-up resin or other work.</source>
+        <translation>Gezählt: hier gemeldete Ansätze, Probekreise und Abwischen der letzten 24 Stunden. Nicht: Kontrollpuder, Laminierharz, andere Arbeit.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n batch(es) whose sheet is not loaded: not counted.</source>
+        <translation>
+            <numerusform>%n Ansatz, dessen Blatt nicht geladen ist: nicht gezählt.</numerusform>
+            <numerusform>%n Ansätze, deren Blatt nicht geladen ist: nicht gezählt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Vorsicht</translation>
     </message>
 </context>
 <context>

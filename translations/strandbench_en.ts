@@ -56,6 +56,16 @@
     </message>
 </context>
 <context>
+    <name>RecallList</name>
+    <message numerus="yes">
+        <source>%n batch(es)</source>
+        <translation>
+            <numerusform>%n batch</numerusform>
+            <numerusform>%n batches</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Roles</name>
     <message numerus="yes">
         <source>+%n more</source>
@@ -86,12 +96,46 @@
     </message>
 </context>
 <context>
+    <name>strandbench::DewScreen</name>
+    <message numerus="yes">
+        <source>Nothing was read in the last %n day(s).</source>
+        <translation>
+            <numerusform>Nothing was read on the last day.</numerusform>
+            <numerusform>Nothing was read in the last %n days.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s), each within the limit of %1.</source>
+        <translation>
+            <numerusform>%n reading, within the limit of %1.</numerusform>
+            <numerusform>%n readings, each within the limit of %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) below the limit of %1</source>
+        <translation>
+            <numerusform>%n reading below the limit of %1</numerusform>
+            <numerusform>%n readings below the limit of %1</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>strandbench::HomeScreen</name>
     <message numerus="yes">
         <source>%n in all</source>
         <translation>
             <numerusform>%n in all</numerusform>
             <numerusform>%n in all</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::LotTraceScreen</name>
+    <message numerus="yes">
+        <source>%1 in %n repair(s)</source>
+        <translation>
+            <numerusform>%1 in %n repair</numerusform>
+            <numerusform>%1 in %n repairs</numerusform>
         </translation>
     </message>
 </context>
@@ -216,6 +260,16 @@
         <translation>
             <numerusform>%n more can be read and stands as text beside it.</numerusform>
             <numerusform>%n more can be read and stand as text beside it.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::VapourScreen</name>
+    <message numerus="yes">
+        <source>%n batch(es) whose sheet is not loaded: not counted.</source>
+        <translation>
+            <numerusform>%n batch whose sheet is not loaded: not counted.</numerusform>
+            <numerusform>%n batches whose sheet is not loaded: not counted.</numerusform>
         </translation>
     </message>
 </context>

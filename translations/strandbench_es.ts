@@ -2,6 +2,119 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es">
 <context>
+    <name>Air</name>
+    <message>
+        <source>Styrene</source>
+        <translation>Estireno</translation>
+    </message>
+    <message>
+        <source>Acetone</source>
+        <translation>Acetona</translation>
+    </message>
+    <message>
+        <source>Wax remover, as naphtha</source>
+        <translation>Desengrasante, como nafta</translation>
+    </message>
+    <message>
+        <source>mean of 8 hours</source>
+        <translation>media de 8 horas</translation>
+    </message>
+    <message>
+        <source>mean of 15 minutes</source>
+        <translation>media de 15 minutos</translation>
+    </message>
+    <message>
+        <source>at any time</source>
+        <translation>en todo momento</translation>
+    </message>
+    <message>
+        <source>mean of 5 minutes</source>
+        <translation>media de 5 minutos</translation>
+    </message>
+    <message>
+        <source>danger to life at once</source>
+        <translation>peligro inmediato para la vida</translation>
+    </message>
+    <message>
+        <source>under %1 ppm</source>
+        <extracomment>so much of a vapour in the air; %1 is a figure</extracomment>
+        <translation>menos de %1 ppm</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <extracomment>from so much to so much of a vapour in the air</extracomment>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <extracomment>a published limit: its name, what it is a mean of, how much</extracomment>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Reckoned %1: above it. Ventilate now.</source>
+        <translation>Calculado %1: por encima. Ventilar ya.</translation>
+    </message>
+    <message>
+        <source>Reckoned %1: may be above it. Ventilate now.</source>
+        <translation>Calculado %1: quizá por encima. Ventilar ya.</translation>
+    </message>
+    <message>
+        <source>Reckoned %1: up to %2 of it</source>
+        <translation>Calculado %1: hasta %2 de él</translation>
+    </message>
+    <message>
+        <source>Spray can: it can be lit at any temperature.</source>
+        <translation>Aerosol: puede inflamarse a cualquier temperatura.</translation>
+    </message>
+    <message>
+        <source>Flash point below %1 by its class: take it that it can be lit now.</source>
+        <translation>Punto de inflamación bajo %1 por su clase: contar con que ya puede inflamarse.</translation>
+    </message>
+    <message>
+        <source>Flash point %1; air not read yet.</source>
+        <translation>Punto de inflamación %1; aire sin leer aún.</translation>
+    </message>
+    <message>
+        <source>Flash point %1; the air is %2 below it, a warm spot may not be.</source>
+        <translation>Punto de inflamación %1; el aire está %2 por debajo, un punto caliente quizá no.</translation>
+    </message>
+    <message>
+        <source>Flash point %1: it can be lit now.</source>
+        <translation>Punto de inflamación %1: ya puede inflamarse.</translation>
+    </message>
+</context>
+<context>
+    <name>AirScreen</name>
+    <message>
+        <source>What about the air?</source>
+        <translation>¿Qué hay del aire?</translation>
+    </message>
+    <message>
+        <source>Dew</source>
+        <translation>Rocío</translation>
+    </message>
+    <message>
+        <source>how far the panel was above its dew point, day by day</source>
+        <translation>cuánto estuvo el panel sobre su punto de rocío, día a día</translation>
+    </message>
+    <message>
+        <source>Vapour</source>
+        <translation>Vapor</translation>
+    </message>
+    <message>
+        <source>styrene and solvents in the room, beside published limits</source>
+        <translation>estireno y disolventes en el local, junto a límites publicados</translation>
+    </message>
+    <message>
+        <source>Fire</source>
+        <translation>Fuego</translation>
+    </message>
+    <message>
+        <source>flash points, and what can light them</source>
+        <translation>puntos de inflamación y lo que puede inflamar</translation>
+    </message>
+</context>
+<context>
     <name>AnswerBar</name>
     <message>
         <source>Back</source>
@@ -347,6 +460,22 @@
         <source>%1 to %2</source>
         <extracomment>a range: &quot;10 to 180 s&quot;</extracomment>
         <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>Air of the room</source>
+        <translation>Aire del local</translation>
+    </message>
+    <message>
+        <source>Air of the room, changes an hour</source>
+        <translation>Aire del local, renovaciones por hora</translation>
+    </message>
+    <message>
+        <source>Solvent, each wiping down</source>
+        <translation>Disolvente, cada limpieza</translation>
+    </message>
+    <message>
+        <source>Solvent, gone after</source>
+        <translation>Disolvente, se va en</translation>
     </message>
 </context>
 <context>
@@ -4298,6 +4427,54 @@
     </message>
 </context>
 <context>
+    <name>RecallList</name>
+    <message>
+        <source>Recall list · %1 · lot %2</source>
+        <extracomment>%1 is a product, %2 a lot</extracomment>
+        <translation>Lista de retirada · %1 · lote %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>a page of a list: &quot;1 of 3&quot;</extracomment>
+        <translation>%1 de %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n batch(es)</source>
+        <translation>
+            <numerusform>%n mezcla</numerusform>
+            <numerusform>%n mezclas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Orden</translation>
+    </message>
+    <message>
+        <source>Panel</source>
+        <translation>Panel</translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <translation>Mezcla</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Cantidad</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Quién</translation>
+    </message>
+    <message>
+        <source>Every batch that this bench’s log names with this lot; batches whose lot was not told are not among them.</source>
+        <translation>Cada mezcla que el registro de este puesto nombra con este lote; las mezclas sin lote indicado no están.</translation>
+    </message>
+</context>
+<context>
     <name>RecordScreen</name>
     <message>
         <source>Deviation</source>
@@ -6881,6 +7058,15 @@
         <source>Book in the tube that is open, then try.</source>
         <translation>Dar entrada al tubo abierto y probar.</translation>
     </message>
+    <message>
+        <source>Into which folder does the recall list go?</source>
+        <translation>¿A qué carpeta va la lista de retirada?</translation>
+    </message>
+    <message>
+        <source>Written as CSV and PDF: %1</source>
+        <extracomment>%1 is a path without its ending</extracomment>
+        <translation>Escrito en CSV y PDF: %1</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::CameraScreen</name>
@@ -7190,6 +7376,75 @@
     </message>
 </context>
 <context>
+    <name>strandbench::DewScreen</name>
+    <message>
+        <source>Panel above its dew point</source>
+        <translation>Panel sobre su punto de rocío</translation>
+    </message>
+    <message>
+        <source>The least margin follows the practice of ISO 8502-4 and ISO 12944-7; a sheet that asks for more comes first.</source>
+        <translation>El margen mínimo sigue la práctica de ISO 8502-4 e ISO 12944-7; una ficha que pida más va primero.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Nothing was read in the last %n day(s).</source>
+        <translation>
+            <numerusform>Nada leído en el último día.</numerusform>
+            <numerusform>Nada leído en los últimos %n días.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Margin over the dew point against the time of day, %1</source>
+        <translation>Margen sobre el punto de rocío según la hora, %1</translation>
+    </message>
+    <message>
+        <source>limit %1</source>
+        <translation>límite %1</translation>
+    </message>
+    <message>
+        <source>below the limit</source>
+        <translation>bajo el límite</translation>
+    </message>
+    <message>
+        <source>%1, last read at %2</source>
+        <extracomment>a day, and the time of its last reading</extracomment>
+        <translation>%1, última lectura a las %2</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Hoy</translation>
+    </message>
+    <message>
+        <source>%1 above dew point</source>
+        <translation>%1 sobre el punto de rocío</translation>
+    </message>
+    <message>
+        <source>air %1, %2; panel %3; dew point %4</source>
+        <translation>aire %1, %2; panel %3; punto de rocío %4</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s), each within the limit of %1.</source>
+        <translation>
+            <numerusform>%n lectura, dentro del límite de %1.</numerusform>
+            <numerusform>%n lecturas, todas dentro del límite de %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) below the limit of %1</source>
+        <translation>
+            <numerusform>%n lectura bajo el límite de %1</numerusform>
+            <numerusform>%n lecturas bajo el límite de %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>least %1 at %2: no filling then</source>
+        <translation>mínimo %1 a las %2: entonces no se masilla</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Precaución</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::FiguresScreen</name>
     <message>
         <source>%1 is not measured yet.</source>
@@ -7214,6 +7469,99 @@
     <message>
         <source>not steady yet</source>
         <translation>aún no estable</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::FindScreen</name>
+    <message>
+        <source>Job, panel, person, lot or words of a note</source>
+        <translation>Orden, panel, persona, lote o palabras de una nota</translation>
+    </message>
+    <message>
+        <source>What is looked for?</source>
+        <translation>¿Qué se busca?</translation>
+    </message>
+    <message>
+        <source>Look for it</source>
+        <translation>Buscarlo</translation>
+    </message>
+    <message>
+        <source>The code holds a control character.</source>
+        <translation>El código contiene un carácter de control.</translation>
+    </message>
+    <message>
+        <source>It is not looked for.</source>
+        <translation>No se busca.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::FireScreen</name>
+    <message>
+        <source>What can burn here</source>
+        <translation>Qué puede arder aquí</translation>
+    </message>
+    <message>
+        <source>The safety data sheet, local codes and licensed practice come first.</source>
+        <translation>Primero van la ficha de datos de seguridad, las normas locales y la práctica autorizada.</translation>
+    </message>
+    <message>
+        <source>What lights vapour</source>
+        <translation>Qué inflama el vapor</translation>
+    </message>
+    <message>
+        <source>Sparks of grinder, drill, switch or plug.</source>
+        <translation>Chispas de amoladora, taladro, interruptor o enchufe.</translation>
+    </message>
+    <message>
+        <source>Static of dry rags, foil and spray: earth can and panel.</source>
+        <translation>Electricidad estática de trapos secos, film y spray: poner a tierra bote y panel.</translation>
+    </message>
+    <message>
+        <source>Heater, lamp, hot pipe, flame, cigarette.</source>
+        <translation>Calefactor, lámpara, tubo caliente, llama, cigarrillo.</translation>
+    </message>
+    <message>
+        <source>The vapours are heavier than air: they lie low and creep far.</source>
+        <translation>Los vapores pesan más que el aire: quedan abajo y llegan lejos.</translation>
+    </message>
+    <message>
+        <source>What heats up by itself</source>
+        <translation>Qué se calienta solo</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::FoundScreen</name>
+    <message>
+        <source>Looked for: %1</source>
+        <translation>Buscado: %1</translation>
+    </message>
+    <message>
+        <source>Looking …</source>
+        <translation>Buscando …</translation>
+    </message>
+    <message>
+        <source>Look for something else</source>
+        <translation>Buscar otra cosa</translation>
+    </message>
+    <message>
+        <source>Nothing found</source>
+        <translation>Nada encontrado</translation>
+    </message>
+    <message>
+        <source>The newest first: tap one</source>
+        <translation>Lo más nuevo primero: toque uno</translation>
+    </message>
+    <message>
+        <source>No repair holds all of these words. Fewer letters find more: words are found by their beginning.</source>
+        <translation>Ninguna reparación tiene todas estas palabras. Con menos letras se encuentra más: vale el comienzo.</translation>
+    </message>
+    <message>
+        <source>every repair that took of this lot</source>
+        <translation>cada reparación que usó este lote</translation>
+    </message>
+    <message>
+        <source>Older ones</source>
+        <translation>Anteriores</translation>
     </message>
 </context>
 <context>
@@ -7492,6 +7840,29 @@
     <message>
         <source>%1 left</source>
         <translation>quedan %1</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::LotTraceScreen</name>
+    <message>
+        <source>Looking …</source>
+        <translation>Buscando …</translation>
+    </message>
+    <message>
+        <source>Recall list as files</source>
+        <translation>Lista de retirada en archivos</translation>
+    </message>
+    <message>
+        <source>Nothing was mixed of this lot</source>
+        <extracomment>%1 is &quot;3 batches&quot;</extracomment>
+        <translation>No se mezcló nada de este lote</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 in %n repair(s)</source>
+        <translation>
+            <numerusform>%1 en %n reparación</numerusform>
+            <numerusform>%1 en %n reparaciones</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -8079,6 +8450,13 @@
     <message>
         <source>hold 1 s</source>
         <translation>mantener 1 s</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::ReadingButton</name>
+    <message>
+        <source>Air: %1</source>
+        <translation>Aire: %1</translation>
     </message>
 </context>
 <context>
@@ -9090,13 +9468,13 @@
         <translation>Qué cambió, lo último primero</translation>
     </message>
     <message>
-        <source>Back to the lot</source>
-        <translation>Volver al lote</translation>
-    </message>
-    <message>
         <source>%1: %2, %3 left</source>
         <extracomment>%1 is what happened, %2 and %3 are masses: &quot;Batch of job 4421: − 43.0 g, 620 g left&quot;</extracomment>
         <translation>%1: %2, quedan %3</translation>
+    </message>
+    <message>
+        <source>Every repair of this lot</source>
+        <translation>Cada reparación de este lote</translation>
     </message>
 </context>
 <context>
@@ -9170,6 +9548,14 @@
             <numerusform>%n entradas: relojes, actos denegados, PIN</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Look for</source>
+        <translation>Buscar</translation>
+    </message>
+    <message>
+        <source>a job, a lot, a word of any day</source>
+        <translation>orden, lote o palabra de cualquier día</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::TroubleWindow</name>
@@ -9234,6 +9620,52 @@
             <numerusform>%n más se lee y está como texto al lado.</numerusform>
             <numerusform>%n más se leen y están como texto al lado.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::VapourScreen</name>
+    <message>
+        <source>A reason to ventilate, never a clearance</source>
+        <translation>Razón para ventilar, nunca un permiso</translation>
+    </message>
+    <message>
+        <source>Beside the panel it is more. A measurement, the safety data sheet and local codes come first.</source>
+        <translation>Junto al panel hay más. Primero van una medición, la ficha de datos de seguridad y las normas locales.</translation>
+    </message>
+    <message>
+        <source>now %1; highest mean of 15 min %2, of 8 h %3</source>
+        <translation>ahora %1; media más alta de 15 min %2, de 8 h %3</translation>
+    </message>
+    <message>
+        <source>Nothing was mixed or wiped down here in the last 24 hours. What else gives off vapour is not known.</source>
+        <translation>Aquí no se mezcló ni se limpió con disolvente en las últimas 24 horas. Qué más da vapor no se sabe.</translation>
+    </message>
+    <message>
+        <source>Together at most %1 of the OSHA PEL of a mixture.</source>
+        <translation>Juntos, como mucho un %1 del OSHA PEL de una mezcla.</translation>
+    </message>
+    <message>
+        <source>Reckoned for %1 of well-mixed air that changes %2 times an hour: assumptions, see bench set-up.</source>
+        <translation>Calculado para %1 de aire bien mezclado que se renueva %2 veces por hora: supuestos, ver ajustes del puesto.</translation>
+    </message>
+    <message>
+        <source>Styrene from what worked-in resin gives off to what gel coat does, by 40 CFR 63 VVVV Table 3; none was found for filler. Solvent: all of it.</source>
+        <translation>Estireno: entre lo que da resina trabajada y lo que da gelcoat, según 40 CFR 63 VVVV tabla 3; de masilla no se halló. Disolvente: todo.</translation>
+    </message>
+    <message>
+        <source>Counted: batches, test pats and wiping down told here in the last 24 hours. Not guide coat, lay-up resin or other work.</source>
+        <translation>Contado: mezclas, tortas de prueba y limpiezas dichas aquí en las últimas 24 horas. No: guía de lijado, resina de laminar, otros trabajos.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n batch(es) whose sheet is not loaded: not counted.</source>
+        <translation>
+            <numerusform>%n mezcla cuya ficha no está cargada: no contada.</numerusform>
+            <numerusform>%n mezclas cuya ficha no está cargada: no contadas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Precaución</translation>
     </message>
 </context>
 <context>

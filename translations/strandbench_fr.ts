@@ -2,6 +2,119 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="fr">
 <context>
+    <name>Air</name>
+    <message>
+        <source>Styrene</source>
+        <translation>Styrène</translation>
+    </message>
+    <message>
+        <source>Acetone</source>
+        <translation>Acétone</translation>
+    </message>
+    <message>
+        <source>Wax remover, as naphtha</source>
+        <translation>Dégraissant, compté comme naphta</translation>
+    </message>
+    <message>
+        <source>mean of 8 hours</source>
+        <translation>moyenne de 8 heures</translation>
+    </message>
+    <message>
+        <source>mean of 15 minutes</source>
+        <translation>moyenne de 15 minutes</translation>
+    </message>
+    <message>
+        <source>at any time</source>
+        <translation>à tout moment</translation>
+    </message>
+    <message>
+        <source>mean of 5 minutes</source>
+        <translation>moyenne de 5 minutes</translation>
+    </message>
+    <message>
+        <source>danger to life at once</source>
+        <translation>danger immédiat pour la vie</translation>
+    </message>
+    <message>
+        <source>under %1 ppm</source>
+        <extracomment>so much of a vapour in the air; %1 is a figure</extracomment>
+        <translation>moins de %1 ppm</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <extracomment>from so much to so much of a vapour in the air</extracomment>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <extracomment>a published limit: its name, what it is a mean of, how much</extracomment>
+        <translation>%1, %2&#xa0;: %3</translation>
+    </message>
+    <message>
+        <source>Reckoned %1: above it. Ventilate now.</source>
+        <translation>Calculé %1&#xa0;: au-dessus. Ventiler tout de suite.</translation>
+    </message>
+    <message>
+        <source>Reckoned %1: may be above it. Ventilate now.</source>
+        <translation>Calculé %1&#xa0;: peut-être au-dessus. Ventiler tout de suite.</translation>
+    </message>
+    <message>
+        <source>Reckoned %1: up to %2 of it</source>
+        <translation>Calculé %1&#xa0;: jusqu’à %2 de la limite</translation>
+    </message>
+    <message>
+        <source>Spray can: it can be lit at any temperature.</source>
+        <translation>Aérosol&#xa0;: peut s’enflammer à toute température.</translation>
+    </message>
+    <message>
+        <source>Flash point below %1 by its class: take it that it can be lit now.</source>
+        <translation>Point d’éclair sous %1 selon sa classe&#xa0;: considérer qu’il peut s’enflammer maintenant.</translation>
+    </message>
+    <message>
+        <source>Flash point %1; air not read yet.</source>
+        <translation>Point d’éclair %1&#xa0;; air pas encore lu.</translation>
+    </message>
+    <message>
+        <source>Flash point %1; the air is %2 below it, a warm spot may not be.</source>
+        <translation>Point d’éclair %1&#xa0;; l’air est %2 en dessous, un point chaud peut-être pas.</translation>
+    </message>
+    <message>
+        <source>Flash point %1: it can be lit now.</source>
+        <translation>Point d’éclair %1&#xa0;: peut s’enflammer maintenant.</translation>
+    </message>
+</context>
+<context>
+    <name>AirScreen</name>
+    <message>
+        <source>What about the air?</source>
+        <translation>Et l’air&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Dew</source>
+        <translation>Rosée</translation>
+    </message>
+    <message>
+        <source>how far the panel was above its dew point, day by day</source>
+        <translation>l’écart du panneau à son point de rosée, jour par jour</translation>
+    </message>
+    <message>
+        <source>Vapour</source>
+        <translation>Vapeur</translation>
+    </message>
+    <message>
+        <source>styrene and solvents in the room, beside published limits</source>
+        <translation>styrène et solvants dans le local, face aux limites publiées</translation>
+    </message>
+    <message>
+        <source>Fire</source>
+        <translation>Feu</translation>
+    </message>
+    <message>
+        <source>flash points, and what can light them</source>
+        <translation>points d’éclair, et ce qui peut enflammer</translation>
+    </message>
+</context>
+<context>
     <name>AnswerBar</name>
     <message>
         <source>Back</source>
@@ -347,6 +460,22 @@
         <source>%1 to %2</source>
         <extracomment>a range: &quot;10 to 180 s&quot;</extracomment>
         <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>Air of the room</source>
+        <translation>Air du local</translation>
+    </message>
+    <message>
+        <source>Air of the room, changes an hour</source>
+        <translation>Air du local, renouvellements par heure</translation>
+    </message>
+    <message>
+        <source>Solvent, each wiping down</source>
+        <translation>Solvant, chaque essuyage</translation>
+    </message>
+    <message>
+        <source>Solvent, gone after</source>
+        <translation>Solvant, parti après</translation>
     </message>
 </context>
 <context>
@@ -4298,6 +4427,54 @@
     </message>
 </context>
 <context>
+    <name>RecallList</name>
+    <message>
+        <source>Recall list · %1 · lot %2</source>
+        <extracomment>%1 is a product, %2 a lot</extracomment>
+        <translation>Liste de rappel · %1 · lot %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>a page of a list: &quot;1 of 3&quot;</extracomment>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n batch(es)</source>
+        <translation>
+            <numerusform>%n mélange</numerusform>
+            <numerusform>%n mélanges</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Jour</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Dossier</translation>
+    </message>
+    <message>
+        <source>Panel</source>
+        <translation>Panneau</translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <translation>Mélange</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Quantité</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Qui</translation>
+    </message>
+    <message>
+        <source>Every batch that this bench’s log names with this lot; batches whose lot was not told are not among them.</source>
+        <translation>Chaque mélange que le journal de ce poste nomme avec ce lot ; les mélanges sans lot indiqué n’y sont pas.</translation>
+    </message>
+</context>
+<context>
     <name>RecordScreen</name>
     <message>
         <source>Deviation</source>
@@ -5721,7 +5898,7 @@
     </message>
     <message>
         <source>How much is thrown away with it?</source>
-        <translation>Combien est jeté avec ?</translation>
+        <translation>Combien est jeté avec&#xa0;?</translation>
     </message>
 </context>
 <context>
@@ -6881,6 +7058,15 @@
         <source>Book in the tube that is open, then try.</source>
         <translation>Entrer le tube ouvert, puis essayer.</translation>
     </message>
+    <message>
+        <source>Into which folder does the recall list go?</source>
+        <translation>Dans quel dossier va la liste de rappel&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Written as CSV and PDF: %1</source>
+        <extracomment>%1 is a path without its ending</extracomment>
+        <translation>Écrit en CSV et PDF&#xa0;: %1</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::CameraScreen</name>
@@ -7190,6 +7376,75 @@
     </message>
 </context>
 <context>
+    <name>strandbench::DewScreen</name>
+    <message>
+        <source>Panel above its dew point</source>
+        <translation>Écart du panneau à son point de rosée</translation>
+    </message>
+    <message>
+        <source>The least margin follows the practice of ISO 8502-4 and ISO 12944-7; a sheet that asks for more comes first.</source>
+        <translation>L’écart minimal suit la pratique des ISO 8502-4 et ISO 12944-7&#xa0;; une fiche qui exige plus passe d’abord.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Nothing was read in the last %n day(s).</source>
+        <translation>
+            <numerusform>Rien n’a été mesuré le dernier jour.</numerusform>
+            <numerusform>Rien n’a été mesuré ces %n derniers jours.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Margin over the dew point against the time of day, %1</source>
+        <translation>Écart au point de rosée selon l’heure, %1</translation>
+    </message>
+    <message>
+        <source>limit %1</source>
+        <translation>limite %1</translation>
+    </message>
+    <message>
+        <source>below the limit</source>
+        <translation>sous la limite</translation>
+    </message>
+    <message>
+        <source>%1, last read at %2</source>
+        <extracomment>a day, and the time of its last reading</extracomment>
+        <translation>%1, dernière mesure à %2</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Aujourd’hui</translation>
+    </message>
+    <message>
+        <source>%1 above dew point</source>
+        <translation>%1 au-dessus du point de rosée</translation>
+    </message>
+    <message>
+        <source>air %1, %2; panel %3; dew point %4</source>
+        <translation>air %1, %2&#xa0;; panneau %3&#xa0;; point de rosée %4</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s), each within the limit of %1.</source>
+        <translation>
+            <numerusform>%n mesure, dans la limite de %1.</numerusform>
+            <numerusform>%n mesures, toutes dans la limite de %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) below the limit of %1</source>
+        <translation>
+            <numerusform>%n mesure sous la limite de %1</numerusform>
+            <numerusform>%n mesures sous la limite de %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>least %1 at %2: no filling then</source>
+        <translation>minimum %1 à %2&#xa0;: pas de mastic alors</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Attention</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::FiguresScreen</name>
     <message>
         <source>%1 is not measured yet.</source>
@@ -7214,6 +7469,99 @@
     <message>
         <source>not steady yet</source>
         <translation>pas encore stable</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::FindScreen</name>
+    <message>
+        <source>Job, panel, person, lot or words of a note</source>
+        <translation>Dossier, panneau, personne, lot ou mots d’une note</translation>
+    </message>
+    <message>
+        <source>What is looked for?</source>
+        <translation>Que cherche-t-on&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Look for it</source>
+        <translation>Chercher</translation>
+    </message>
+    <message>
+        <source>The code holds a control character.</source>
+        <translation>Le code contient un caractère de contrôle.</translation>
+    </message>
+    <message>
+        <source>It is not looked for.</source>
+        <translation>Il n’est pas cherché.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::FireScreen</name>
+    <message>
+        <source>What can burn here</source>
+        <translation>Ce qui peut brûler ici</translation>
+    </message>
+    <message>
+        <source>The safety data sheet, local codes and licensed practice come first.</source>
+        <translation>La fiche de données de sécurité, les règles locales et la pratique agréée passent d’abord.</translation>
+    </message>
+    <message>
+        <source>What lights vapour</source>
+        <translation>Ce qui enflamme la vapeur</translation>
+    </message>
+    <message>
+        <source>Sparks of grinder, drill, switch or plug.</source>
+        <translation>Étincelles de meuleuse, perceuse, interrupteur ou prise.</translation>
+    </message>
+    <message>
+        <source>Static of dry rags, foil and spray: earth can and panel.</source>
+        <translation>Électricité statique de chiffons secs, film, pulvérisation&#xa0;: mettre bidon et panneau à la terre.</translation>
+    </message>
+    <message>
+        <source>Heater, lamp, hot pipe, flame, cigarette.</source>
+        <translation>Chauffage, lampe, tuyau chaud, flamme, cigarette.</translation>
+    </message>
+    <message>
+        <source>The vapours are heavier than air: they lie low and creep far.</source>
+        <translation>Les vapeurs sont plus lourdes que l’air&#xa0;: elles restent au sol et vont loin.</translation>
+    </message>
+    <message>
+        <source>What heats up by itself</source>
+        <translation>Ce qui chauffe tout seul</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::FoundScreen</name>
+    <message>
+        <source>Looked for: %1</source>
+        <translation>Cherché&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Looking …</source>
+        <translation>Recherche …</translation>
+    </message>
+    <message>
+        <source>Look for something else</source>
+        <translation>Chercher autre chose</translation>
+    </message>
+    <message>
+        <source>Nothing found</source>
+        <translation>Rien trouvé</translation>
+    </message>
+    <message>
+        <source>The newest first: tap one</source>
+        <translation>Le plus récent d’abord&#xa0;: toucher</translation>
+    </message>
+    <message>
+        <source>No repair holds all of these words. Fewer letters find more: words are found by their beginning.</source>
+        <translation>Aucune réparation n’a tous ces mots. Moins de lettres trouvent plus&#xa0;: le début suffit.</translation>
+    </message>
+    <message>
+        <source>every repair that took of this lot</source>
+        <translation>chaque réparation qui en a pris</translation>
+    </message>
+    <message>
+        <source>Older ones</source>
+        <translation>Plus anciennes</translation>
     </message>
 </context>
 <context>
@@ -7492,6 +7840,29 @@
     <message>
         <source>%1 left</source>
         <translation>reste %1</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::LotTraceScreen</name>
+    <message>
+        <source>Looking …</source>
+        <translation>Recherche …</translation>
+    </message>
+    <message>
+        <source>Recall list as files</source>
+        <translation>Liste de rappel en fichiers</translation>
+    </message>
+    <message>
+        <source>Nothing was mixed of this lot</source>
+        <extracomment>%1 is &quot;3 batches&quot;</extracomment>
+        <translation>Rien n’a été mélangé de ce lot</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 in %n repair(s)</source>
+        <translation>
+            <numerusform>%1 dans %n réparation</numerusform>
+            <numerusform>%1 dans %n réparations</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -8079,6 +8450,13 @@
     <message>
         <source>hold 1 s</source>
         <translation>tenir 1&#xa0;s</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::ReadingButton</name>
+    <message>
+        <source>Air: %1</source>
+        <translation>Air&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -9090,13 +9468,13 @@
         <translation>Ce qui a changé, le plus récent d’abord</translation>
     </message>
     <message>
-        <source>Back to the lot</source>
-        <translation>Retour au lot</translation>
-    </message>
-    <message>
         <source>%1: %2, %3 left</source>
         <extracomment>%1 is what happened, %2 and %3 are masses: &quot;Batch of job 4421: − 43.0 g, 620 g left&quot;</extracomment>
         <translation>%1&#xa0;: %2, reste %3</translation>
+    </message>
+    <message>
+        <source>Every repair of this lot</source>
+        <translation>Chaque réparation de ce lot</translation>
     </message>
 </context>
 <context>
@@ -9170,6 +9548,14 @@
             <numerusform>%n entrées : horloges, actes refusés, code</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Look for</source>
+        <translation>Chercher</translation>
+    </message>
+    <message>
+        <source>a job, a lot, a word of any day</source>
+        <translation>dossier, lot ou mot de tout jour</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::TroubleWindow</name>
@@ -9234,6 +9620,52 @@
             <numerusform>%n autre se lit et figure en texte à côté.</numerusform>
             <numerusform>%n autres se lisent et figurent en texte à côté.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::VapourScreen</name>
+    <message>
+        <source>A reason to ventilate, never a clearance</source>
+        <translation>Une raison de ventiler, jamais un feu vert</translation>
+    </message>
+    <message>
+        <source>Beside the panel it is more. A measurement, the safety data sheet and local codes come first.</source>
+        <translation>Près du panneau il y en a plus. Une mesure, la fiche de données de sécurité et les règles locales passent d’abord.</translation>
+    </message>
+    <message>
+        <source>now %1; highest mean of 15 min %2, of 8 h %3</source>
+        <translation>maintenant %1&#xa0;; moyenne la plus haute sur 15 min %2, sur 8 h %3</translation>
+    </message>
+    <message>
+        <source>Nothing was mixed or wiped down here in the last 24 hours. What else gives off vapour is not known.</source>
+        <translation>Rien n’a été mélangé ni essuyé au solvant ici ces dernières 24 heures. Ce qui dégage d’autres vapeurs n’est pas connu.</translation>
+    </message>
+    <message>
+        <source>Together at most %1 of the OSHA PEL of a mixture.</source>
+        <translation>Ensemble, au plus %1 de l’OSHA PEL d’un mélange.</translation>
+    </message>
+    <message>
+        <source>Reckoned for %1 of well-mixed air that changes %2 times an hour: assumptions, see bench set-up.</source>
+        <translation>Calculé pour %1 d’air bien mélangé, renouvelé %2 fois par heure&#xa0;: hypothèses, voir réglages poste.</translation>
+    </message>
+    <message>
+        <source>Styrene from what worked-in resin gives off to what gel coat does, by 40 CFR 63 VVVV Table 3; none was found for filler. Solvent: all of it.</source>
+        <translation>Styrène&#xa0;: entre ce que dégagent une résine travaillée et un gel coat, selon 40 CFR 63 VVVV table 3&#xa0;; rien trouvé pour le mastic. Solvant&#xa0;: tout.</translation>
+    </message>
+    <message>
+        <source>Counted: batches, test pats and wiping down told here in the last 24 hours. Not guide coat, lay-up resin or other work.</source>
+        <translation>Compté&#xa0;: mélanges, galettes d’essai et essuyages notés ici ces dernières 24 heures. Pas&#xa0;: témoin, résine de stratification, autres travaux.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n batch(es) whose sheet is not loaded: not counted.</source>
+        <translation>
+            <numerusform>%n mélange dont la fiche n’est pas chargée&#xa0;: non compté.</numerusform>
+            <numerusform>%n mélanges dont la fiche n’est pas chargée&#xa0;: non comptés.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Attention</translation>
     </message>
 </context>
 <context>

@@ -19,6 +19,7 @@ bool isOfTheFile(LogTrouble trouble)
            trouble == LogTrouble::CannotOpen || trouble == LogTrouble::NotADatabase;
 }
 
+constexpr int eventsAtOnce = 2000; ///< that the index takes in before an act is written again
 constexpr int walTries = 30;
 constexpr unsigned long walTryMs = 100;
 
@@ -259,6 +260,7 @@ void Recorder::close()
     QMetaObject::invokeMethod(
         m_writer,
         [this] {
+            m_index.reset();
             m_log.reset();
             m_refused = LogFailure{LogTrouble::Locked, m_path};
         },
@@ -297,6 +299,63 @@ void Recorder::readAir(const QString& fromLocalDay, const QString& toLocalDay,
 {
     read<std::vector<Event>>(
         [fromLocalDay, toLocalDay](const RepairLog& log) { return log.eventsOfAir(fromLocalDay, toLocalDay); },
+        std::move(then));
+}
+
+Logged<bool> Recorder::catchUpIndex()
+{
+    if (!m_log)
+        return tl::unexpected(LogFailure{LogTrouble::CannotOpen, m_path});
+    if (!m_index) {
+        auto opened = FindIndex::open(findIndexPath(m_path));
+        if (!opened)
+            return tl::unexpected(opened.error());
+        m_index = *std::move(opened);
+    }
+    auto whole = m_index->catchUp(*m_log, eventsAtOnce);
+    if (!whole)
+        m_index.reset(); // opened anew the next time, and made anew where it does not hold
+    return whole;
+}
+
+template <class T>
+void Recorder::search(std::function<Logged<T>(const FindIndex&)> work, std::function<void(const Logged<T>&)> then)
+{
+    const auto job = [this, work, then] {
+        const auto whole = catchUpIndex();
+        if (whole && !*whole)
+            return search(work, then); // behind what was asked to be written meanwhile
+        const Logged<T> found = whole ? work(*m_index) : Logged<T>(tl::unexpected(whole.error()));
+        QMetaObject::invokeMethod(
+            this, [then, found] { then(found); }, Qt::QueuedConnection);
+    };
+    QMetaObject::invokeMethod(m_writer, job, Qt::QueuedConnection);
+}
+
+void Recorder::find(const QString& text, int most, qint64 before, std::function<void(const Logged<FoundBook>&)> then)
+{
+    search<FoundBook>(
+        [text, most, before](const FindIndex& index) -> Logged<FoundBook> {
+            FoundBook book;
+            auto lots = index.lotsNamed(text.trimmed());
+            auto repairs = index.search(text, most + 1, before);
+            if (!lots || !repairs)
+                return tl::unexpected(!lots ? lots.error() : repairs.error());
+            book.lots = *std::move(lots);
+            book.repairs = *std::move(repairs);
+            book.more = static_cast<int>(book.repairs.size()) > most;
+            if (book.more)
+                book.repairs.pop_back();
+            return book;
+        },
+        std::move(then));
+}
+
+void Recorder::readUses(const StockLot& lot, int most, qint64 beforeUtcMs,
+                        std::function<void(const Logged<std::vector<LotUse>>&)> then)
+{
+    search<std::vector<LotUse>>(
+        [lot, most, beforeUtcMs](const FindIndex& index) { return index.usesOf(lot, most, beforeUtcMs); },
         std::move(then));
 }
 

@@ -3,6 +3,7 @@
 // screen on.
 #pragma once
 
+#include "repairlog/find_index.h"
 #include "repairlog/writer_lock.h"
 
 #include <QObject>
@@ -30,6 +31,13 @@ struct BenchBook {
     SheetBook sheets;                        ///< the shop's own products
     std::optional<Instant> lastWritten;      ///< its newest event
     qint64 lastSeq = 0;
+};
+
+/// What a text names.
+struct FoundBook {
+    std::vector<StockLot> lots; ///< of this name, mixed of
+    std::vector<FoundRepair> repairs;
+    bool more = false; ///< repairs before these
 };
 
 /// Everything of one repair.
@@ -70,6 +78,13 @@ public:
     void readAir(const QString& fromLocalDay, const QString& toLocalDay,
                  std::function<void(const Logged<std::vector<Event>>&)> then);
 
+    /// Repairs and lots that a text names, found by the index beside the log, which is brought up to date first, a
+    /// little at a time between what is written. At most so many repairs, the newest first, before a place (0: all).
+    void find(const QString& text, int most, qint64 before, std::function<void(const Logged<FoundBook>&)> then);
+    /// Batches that took of a lot, likewise, before a time.
+    void readUses(const StockLot& lot, int most, qint64 beforeUtcMs,
+                  std::function<void(const Logged<std::vector<LotUse>>&)> then);
+
     [[nodiscard]] const QString& path() const { return m_path; }
 
     /// The log was found damaged by somebody who looked at it: nothing is written any more.
@@ -85,6 +100,10 @@ private:
     [[nodiscard]] Logged<void> takeLockAnew();
     void noteDamage(const LogFailure& failure);
     template <class T>
+    void search(std::function<Logged<T>(const FindIndex&)> work, std::function<void(const Logged<T>&)> then);
+    /// Opens the index where it is not, and takes in a part of what it lacks: true when it lacks nothing.
+    [[nodiscard]] Logged<bool> catchUpIndex();
+    template <class T>
     void read(std::function<Logged<T>(const RepairLog&)> work, std::function<void(const Logged<T>&)> then);
 
     QString m_path;
@@ -95,6 +114,7 @@ private:
     LogTrouble m_lookReason = LogTrouble::InUse;
     // Touched in m_thread alone.
     std::unique_ptr<RepairLog> m_log;
+    std::unique_ptr<FindIndex> m_index;  ///< made when something is looked for first
     ChainHead m_written;                 ///< what was confirmed last
     bool m_doubtful = false;             ///< the disk gave trouble: the log is opened anew first
     std::optional<LogFailure> m_refused; ///< why nothing is written any more

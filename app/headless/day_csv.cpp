@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "headless/day_csv.h"
 
+#include "exchange/csv.h"
 #include "exchange/plan_json.h"
 #include "headless/record_json.h"
 
@@ -10,21 +11,6 @@ using namespace Qt::StringLiterals;
 
 namespace strandbench::headless {
 namespace {
-
-QString quoted(QString field)
-{
-    static const QString special = u",\"\r\n"_s;
-    const bool needed = std::any_of(field.begin(), field.end(), [](QChar each) { return special.contains(each); });
-    return needed ? u'"' + field.replace(u'"', u"\"\""_s) + u'"' : field;
-}
-
-QString row(const QStringList& fields)
-{
-    QStringList all;
-    for (const QString& each : fields)
-        all << quoted(each);
-    return all.join(u',') + u"\r\n"_s;
-}
 
 QString number(double value) { return QString::number(tidy(value), 'g', 15); }
 
@@ -103,33 +89,33 @@ QStringList fieldsOf(const QString& day, const DayEntry& entry)
 
 QByteArray dayToCsv(const QString& day, const std::vector<DayEntry>& entries)
 {
-    QString text = row({u"day"_s,
-                        u"job"_s,
-                        u"panel"_s,
-                        u"repair"_s,
-                        u"state"_s,
-                        u"people"_s,
-                        u"taken_in"_s,
-                        u"handed_over"_s,
-                        u"lasted_s"_s,
-                        u"substrate"_s,
-                        u"damage"_s,
-                        u"filler_class"_s,
-                        u"planned_filler_g"_s,
-                        u"mixed_filler_g"_s,
-                        u"mixed_finishing_g"_s,
-                        u"mixed_hardener_g"_s,
-                        u"batches"_s,
-                        u"sheets"_s,
-                        u"filler_lots"_s,
-                        u"hardener_lots"_s,
-                        u"last_panel_c"_s,
-                        u"last_margin_k"_s,
-                        u"photos_missing"_s,
-                        u"deviations"_s,
-                        u"deviation_codes"_s});
+    QString text = csvRow({u"day"_s,
+                           u"job"_s,
+                           u"panel"_s,
+                           u"repair"_s,
+                           u"state"_s,
+                           u"people"_s,
+                           u"taken_in"_s,
+                           u"handed_over"_s,
+                           u"lasted_s"_s,
+                           u"substrate"_s,
+                           u"damage"_s,
+                           u"filler_class"_s,
+                           u"planned_filler_g"_s,
+                           u"mixed_filler_g"_s,
+                           u"mixed_finishing_g"_s,
+                           u"mixed_hardener_g"_s,
+                           u"batches"_s,
+                           u"sheets"_s,
+                           u"filler_lots"_s,
+                           u"hardener_lots"_s,
+                           u"last_panel_c"_s,
+                           u"last_margin_k"_s,
+                           u"photos_missing"_s,
+                           u"deviations"_s,
+                           u"deviation_codes"_s});
     for (const DayEntry& each : entries)
-        text += row(fieldsOf(day, each));
+        text += csvRow(fieldsOf(day, each));
     return text.toUtf8();
 }
 

@@ -122,8 +122,8 @@ StockMovesScreen::StockMovesScreen(const Surroundings& around, const StockLot& l
 {
     buildFrame(titleOf(lot, around), tr("What changed, the newest first"));
     answers()->stop()->hide();
-    answers()->setWayOn(tr("Back to the lot"));
-    connect(answers(), &AnswerBar::wayOnTapped, this, &Screen::backTapped);
+    answers()->setWayOn(tr("Every repair of this lot"));
+    connect(answers(), &AnswerBar::wayOnTapped, this, &StockMovesScreen::traceWanted);
     std::vector<RecordRow> rows;
     qint64 left = 0;
     for (const StockMovement& each : around.bench.stock().ledger().of(lot)->movements) {

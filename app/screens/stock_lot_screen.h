@@ -31,6 +31,9 @@ class StockMovesScreen final : public Screen {
     Q_OBJECT
 public:
     StockMovesScreen(const Surroundings& around, const StockLot& lot, QWidget* parent = nullptr);
+
+Q_SIGNALS:
+    void traceWanted(); ///< every repair that took of it
 };
 
 } // namespace strandbench

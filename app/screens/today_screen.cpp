@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/today_screen.h"
 
+#include "screens/side_key.h"
 #include "theme/sizes.h"
 #include "words/deviation_words.h"
 #include "words/event_words.h"
@@ -31,6 +32,10 @@ TodayScreen::TodayScreen(const Surroundings& around, QWidget* parent) : Screen(a
     m_none->hide();
     content()->addWidget(m_rows, 1);
     content()->addWidget(m_none, 1);
+    content()->addWidget(makeSideKey(theme(),
+                                     {u"find"_s, tr("Look for"), tr("a job, a lot, a word of any day"), Pictogram::None,
+                                      [this] { Q_EMIT findTapped(); }},
+                                     this));
     answers()->setWayOn(tr("Hardener lots"));
     connect(answers(), &AnswerBar::wayOnTapped, this, &TodayScreen::lotsTapped);
     answers()->stop()->hide();

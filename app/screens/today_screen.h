@@ -14,6 +14,7 @@ public:
 Q_SIGNALS:
     void repairTapped(const QUuid& repair);
     void lotsTapped();
+    void findTapped();  ///< what was done on other days
     void benchTapped(); ///< what happened to the bench itself
 
 private:

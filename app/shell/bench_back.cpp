@@ -45,7 +45,15 @@ void BenchWindow::back()
     case Place::Sheet:
         return place(Place::Record);
     case Place::Record:
+        return place(m_afterRecord);
+    case Place::Find:
         return place(Place::Today);
+    case Place::Found:
+        return place(Place::Find);
+    case Place::LotTrace:
+        return place(m_finding.lotFrom);
+    case Place::RecallFolder:
+        return place(Place::LotTrace);
     case Place::LotList:
         return place(Place::Today);
     case Place::LotPage:

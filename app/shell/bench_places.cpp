@@ -104,6 +104,11 @@ Screen* BenchWindow::makeScreen()
     case Place::ProductFolder:
     case Place::ProductFaults:
         return makeProducts();
+    case Place::Find:
+    case Place::Found:
+    case Place::LotTrace:
+    case Place::RecallFolder:
+        return makeFinding();
     case Place::Stock:
     case Place::StockLotPage:
     case Place::StockProduct:
@@ -230,9 +235,10 @@ Screen* BenchWindow::makeLots(const Repair& repair)
 Screen* BenchWindow::makeToday()
 {
     auto* screen = new TodayScreen(*m_around, this);
-    connect(screen, &TodayScreen::repairTapped, this, [this](const QUuid& id) {
-        m_recordOf = id;
-        place(Place::Record);
+    connect(screen, &TodayScreen::repairTapped, this, [this](const QUuid& id) { showRecord(id, Place::Today); });
+    connect(screen, &TodayScreen::findTapped, this, [this] {
+        m_finding = {};
+        place(Place::Find);
     });
     connect(screen, &TodayScreen::benchTapped, this, [this] { place(Place::BenchDay); });
     connect(screen, &TodayScreen::lotsTapped, this, [this] { place(Place::LotList); });

@@ -16,7 +16,7 @@ Screen* BenchWindow::makeStock()
     case Place::StockLotPage:
         return makeStockLot();
     case Place::StockMoves:
-        return new StockMovesScreen(*m_around, m_stock.lot, this);
+        return makeStockMoves();
     case Place::Reorder:
     case Place::ReorderLevel:
         return makeReorder();
@@ -52,6 +52,13 @@ Screen* BenchWindow::makeStockLot()
 {
     auto* screen = new StockLotScreen(*m_around, m_stock.lot, this);
     connect(screen, &StockLotScreen::wanted, this, &BenchWindow::wishOfStock);
+    return screen;
+}
+
+Screen* BenchWindow::makeStockMoves()
+{
+    auto* screen = new StockMovesScreen(*m_around, m_stock.lot, this);
+    connect(screen, &StockMovesScreen::traceWanted, this, [this] { traceLot(m_stock.lot, Place::StockMoves); });
     return screen;
 }
 

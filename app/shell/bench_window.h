@@ -125,6 +125,11 @@ private:
         ProductPick,
         ProductFolder,
         ProductFaults,
+        // What was done long ago: makeFinding().
+        Find,
+        Found,
+        LotTrace,
+        RecallFolder,
         // The shelf: makeStock().
         Stock,
         StockLotPage,
@@ -202,9 +207,15 @@ private:
     void exportProduct(const QString& folder);
     /// Ids that a new sheet may not have.
     [[nodiscard]] QSet<QString> takenSheetIds() const;
+    [[nodiscard]] Screen* makeFinding();
+    [[nodiscard]] Screen* makeLotTrace();
+    void traceLot(const StockLot& lot, Place from);
+    void showRecord(const QUuid& repair, Place from);
+    void writeRecall(const QString& folder);
     [[nodiscard]] Screen* makeStock();
     [[nodiscard]] Screen* makeStockList();
     [[nodiscard]] Screen* makeStockLot();
+    [[nodiscard]] Screen* makeStockMoves();
     [[nodiscard]] Screen* makeStockNotes(const Repair& repair);
     /// The screens that ask what came in; null at other places.
     [[nodiscard]] Screen* makeBookIn();
@@ -337,6 +348,15 @@ private:
         Place from = Place::Home;
     };
     InStock m_stock;
+    struct InFinding {
+        QString text;
+        StockLot lot; ///< that is traced
+        Place lotFrom = Place::Found;
+        std::vector<LotUse> uses; ///< of it, as read
+        QString told;             ///< what was written last
+    };
+    InFinding m_finding;
+    Place m_afterRecord = Place::Today; ///< where the record was come to from
     struct InKeeping {
         Keeping what = Keeping::Merge;
         QString path;       ///< of the log or backup that was chosen

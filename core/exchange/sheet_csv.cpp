@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "exchange/sheet_csv.h"
 
+#include "exchange/csv.h"
 #include "exchange/sheet_draft.h"
 #include "exchange/sheets.h"
 #include "exchange/strict_json.h"
@@ -22,16 +23,9 @@ const QStringList& header()
     return names;
 }
 
-QString quoted(QString field)
-{
-    static const QString special = u",\"\r\n"_s;
-    const bool needed = std::any_of(field.begin(), field.end(), [](QChar each) { return special.contains(each); });
-    return needed ? u'"' + field.replace(u'"', u"\"\""_s) + u'"' : field;
-}
-
 QByteArray row(const QString& field, const QString& value, const QString& unit)
 {
-    return (quoted(field) + u',' + quoted(value) + u',' + quoted(unit) + u"\r\n"_s).toUtf8();
+    return csvRow({field, value, unit}).toUtf8();
 }
 
 /// The JSON value that a text is by itself: a number, true, false, a quoted text, a list. Undefined of any other text.

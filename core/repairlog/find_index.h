@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What repairs are found by years later: words, people, lots. It follows from the log alone and lies in a file of its own
-// beside it, so that the record stays what happened and nothing else; where it is gone, damaged or of another log it is
-// made anew.
+// What repairs are found by years later: words, people, lots. It follows from the log alone and lies in a file of its
+// own beside it, so that the record stays what happened and nothing else; where it is gone, damaged or of another log
+// it is made anew.
 #pragma once
 
 #include "repairlog/repair_log.h"
@@ -52,8 +52,9 @@ public:
     FindIndex(const FindIndex&) = delete;
     FindIndex& operator=(const FindIndex&) = delete;
 
-    /// Takes in what the log holds beyond the index, at most so many events of each bench, in one transaction. True when
-    /// nothing is left. Where the log is another than the one that was indexed (restored, replaced), it begins anew.
+    /// Takes in what the log holds beyond the index, at most so many events of each bench, in one transaction. True
+    /// when nothing is left. Where the log is another than the one that was indexed (restored, replaced), it begins
+    /// anew.
     [[nodiscard]] Logged<bool> catchUp(const RepairLog& log, int most);
 
     /// Repairs that hold every word of a text in job, panel, people, lots or notes, the newest first, at most so many,
