@@ -4471,7 +4471,7 @@
     </message>
     <message>
         <source>Every batch that this bench’s log names with this lot; batches whose lot was not told are not among them.</source>
-        <translation>Chaque mélange que le journal de ce poste nomme avec ce lot ; les mélanges sans lot indiqué n’y sont pas.</translation>
+        <translation>Chaque mélange que le journal de ce poste nomme avec ce lot&#xa0;; les mélanges sans lot indiqué n’y sont pas.</translation>
     </message>
 </context>
 <context>

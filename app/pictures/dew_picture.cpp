@@ -14,11 +14,11 @@
 namespace strandbench {
 namespace {
 
-constexpr double rowMm = 5.0;    // of a line of text
-constexpr double markMm = 1.7;   // half of a mark's width
-constexpr double hatchMm = 2.4;  // between two lines
-constexpr double leastSpan = 60; // minutes
-constexpr double hour = 60;
+constexpr double rowMm = 5.0;     // of a line of text
+constexpr double markMm = 1.7;    // half of a mark's width
+constexpr double hatchMm = 2.4;   // between two lines
+constexpr double hour = 60;       // minutes
+constexpr double markMinutes = 5; // kept free beside the first and the last
 
 struct DewLayout {
     QRectF plot;
@@ -49,8 +49,9 @@ void span(DewLayout& layout, const DewDay& day)
     const auto [first, last] =
         std::minmax_element(day.marks.begin(), day.marks.end(),
                             [](const DewMark& one, const DewMark& other) { return one.minute < other.minute; });
-    layout.fromMinute = std::floor(first->minute / hour) * hour;
-    layout.toMinute = std::max(std::ceil(last->minute / hour) * hour, layout.fromMinute + leastSpan);
+    layout.fromMinute = std::max(0.0, std::floor((first->minute - markMinutes) / hour) * hour);
+    layout.toMinute = std::max(std::ceil((last->minute + markMinutes) / hour) * hour, layout.fromMinute + hour);
+    layout.toMinute = std::min(layout.toMinute, 24 * hour);
     double low = 0;
     double high = 2 * day.least;
     for (const DewMark& each : day.marks) {
@@ -161,11 +162,11 @@ void paintField(QPainter& painter, const DewLayout& layout, double least, const 
     painter.drawLine(field.topLeft(), field.topRight());
 }
 
-void paintOnPlate(QPainter& painter, const PictureText& text, Role ink, const Theme& theme)
+void paintOnPlate(QPainter& painter, const PictureText& text, const Theme& theme)
 {
     const double pad = theme.px(0.8);
     painter.fillRect(inkOf(text).adjusted(-pad, 0, pad, 0), theme.color(Role::Card));
-    drawText(painter, text, theme.color(ink));
+    drawText(painter, text, theme.color(Role::Ink));
 }
 
 void paintMark(QPainter& painter, const QPointF& at, bool below, const Theme& theme)
@@ -212,18 +213,18 @@ void DewPicture::paintEvent(QPaintEvent*)
     painter.setRenderHint(QPainter::Antialiasing);
     paintAxes(painter, layout, m_theme);
     paintField(painter, layout, m_day.least, m_theme);
-    paintOnPlate(painter, layout.least, Role::Ink, m_theme);
-    paintOnPlate(painter, layout.below, Role::Ink, m_theme);
-    for (const PictureText& each : layout.degreeTexts)
-        drawText(painter, each, m_theme.color(Role::Ink));
-    for (const auto& [at, text] : layout.minutes)
-        drawText(painter, text, m_theme.color(Role::Ink));
     QPolygonF line;
     for (const DewMark& each : m_day.marks)
         line << QPointF(layout.x(each.minute), layout.y(each.margin));
     painter.setPen(QPen(m_theme.color(Role::Ink), std::max(1.0, m_theme.px(0.4) * 1.0)));
     painter.setBrush(Qt::NoBrush);
     painter.drawPolyline(line);
+    paintOnPlate(painter, layout.least, m_theme);
+    paintOnPlate(painter, layout.below, m_theme);
+    for (const PictureText& each : layout.degreeTexts)
+        drawText(painter, each, m_theme.color(Role::Ink));
+    for (const auto& [at, text] : layout.minutes)
+        drawText(painter, text, m_theme.color(Role::Ink));
     for (qsizetype i = 0; i < line.size(); ++i)
         paintMark(painter, line[i], m_day.marks[static_cast<std::size_t>(i)].below, m_theme);
 }

@@ -16,8 +16,8 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 namespace {
 
-constexpr double sideMm = 1.2;
-constexpr double endMm = 0.6;
+constexpr double sideMm = 0.8;
+constexpr double endMm = 0.3;
 constexpr double focusMm = 0.8; // thickness of the edge in focus
 
 } // namespace
@@ -28,7 +28,6 @@ ReadingButton::ReadingButton(const Theme& theme, QWidget* parent)
     setObjectName(u"ribbon_air"_s);
     setFocusPolicy(Qt::TabFocus); // taps leave the keyboard's ring where it was
     m_label->setAttribute(Qt::WA_TransparentForMouseEvents);
-    m_label->setAutoFillBackground(true);
     auto* inside = new QVBoxLayout(this);
     inside->setContentsMargins(theme.px(sideMm), theme.px(endMm), theme.px(sideMm), theme.px(endMm));
     inside->addWidget(m_label);
@@ -37,9 +36,6 @@ ReadingButton::ReadingButton(const Theme& theme, QWidget* parent)
 
 void ReadingButton::dress(bool notice)
 {
-    QPalette ground;
-    ground.setColor(QPalette::Window, m_theme.color(notice ? Role::Caution : Role::RibbonGround));
-    m_label->setPalette(ground);
     m_label->setRole(notice ? Role::OnCaution : Role::OnRibbon);
     m_label->setAlignment((notice ? Qt::AlignHCenter : Qt::AlignRight) | Qt::AlignVCenter);
     setEnabled(!notice);

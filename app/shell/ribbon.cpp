@@ -18,7 +18,7 @@ namespace {
 
 constexpr double blockWidth = 60;
 constexpr double restWidth = 20;
-constexpr double readingWidth = 40;
+constexpr double readingWidth = 41.6; // an upright glass still has room for a block and the rest beside it
 constexpr double silentWidth = 20;
 
 } // namespace
