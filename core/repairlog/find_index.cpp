@@ -18,7 +18,6 @@ namespace strandbench {
 namespace {
 
 constexpr int indexVersion = 1;
-constexpr int longestPrefix = 6; ///< of the prefixes that are indexed
 
 const QStringList& tables()
 {
