@@ -7064,7 +7064,7 @@
     </message>
     <message>
         <source>Written as CSV and PDF: %1</source>
-        <extracomment>%1 is a path without its ending</extracomment>
+        <extracomment>%1 is a file’s name without its ending</extracomment>
         <translation>Écrit en CSV et PDF&#xa0;: %1</translation>
     </message>
 </context>

@@ -8,6 +8,7 @@
 #include "words/stock_words.h"
 
 #include <QDir>
+#include <QFileInfo>
 
 using namespace Qt::StringLiterals;
 
@@ -81,8 +82,8 @@ void BenchWindow::writeRecall(const QString& folder)
     const auto written = writeNew(stem + u".csv"_s, recallCsv(m_finding.uses)).and_then([&] {
         return writeNew(stem + u".pdf"_s, recallPdf(m_finding.lot, product, m_finding.uses, paper, *m_words));
     });
-    //: %1 is a path without its ending
-    m_finding.told = written ? tr("Written as CSV and PDF: %1").arg(QDir::toNativeSeparators(stem))
+    //: %1 is a file’s name without its ending
+    m_finding.told = written ? tr("Written as CSV and PDF: %1").arg(QFileInfo(stem).fileName())
                              : tr("Not written: %1").arg(written.error());
     place(Place::LotTrace);
 }

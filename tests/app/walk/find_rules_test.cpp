@@ -28,7 +28,7 @@ TEST_P(FindRules, Hold)
     settings.lots[hardenerKey] = {u"H-2026-0917-000000000417"_s};
     m_bench = std::make_unique<ScriptedBench>(specOn(folder.filePath(u"bench.sqlite"_s), settings));
     Walk walk(*m_bench, skirtPanel());
-    ASSERT_TRUE(walk.walkTo(Station::Done)) << walk.why().toStdString();
+    ASSERT_TRUE(walk.walkTo(Station::HandOver)) << walk.why().toStdString();
     m_bench->window().showHome();
     m_bench->thumb().settle();
     tapAndCheck(u"today"_s);
