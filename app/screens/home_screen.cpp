@@ -71,6 +71,7 @@ void HomeScreen::buildKeys(QBoxLayout* column)
 {
     auto* keys = new QHBoxLayout;
     keys->setSpacing(px(sizes::gap));
+    column->addLayout(keys);
     const auto key = [&](const QString& name, const QString& title, const QString& second) {
         auto* made = new TapButton(theme(), name, TapButton::Kind::Plain, this);
         made->setTitle(title);
@@ -87,12 +88,16 @@ void HomeScreen::buildKeys(QBoxLayout* column)
         m_first = m_first + cardsRoom() < m_ids.size() ? m_first + cardsRoom() : 0;
         showCards();
     });
+    if (around().upright) { // five side by side are too narrow for their words
+        keys = new QHBoxLayout;
+        keys->setSpacing(px(sizes::gap));
+        column->addLayout(keys);
+    }
     connect(key(u"today"_s, tr("Today’s work"), {}), &TapButton::clicked, this, &HomeScreen::todayTapped);
     connect(key(u"stock"_s, tr("Stock"), stocktold::summary(around())), &TapButton::clicked, this,
             &HomeScreen::stockTapped);
     m_setUp = key(u"set_up"_s, tr("Bench set-up"), {});
     connect(m_setUp, &TapButton::clicked, this, &HomeScreen::setUpTapped);
-    column->addLayout(keys);
 }
 
 void HomeScreen::setBackupOverdue(bool overdue)

@@ -55,7 +55,7 @@ protected:
         keyIn(u"stock_temperature"_s, u"10"_s);
         tapAndCheck(u"answer_way_on"_s);
         tapAndCheck(u"stock_moves"_s);
-        tap(u"answer_way_on"_s);
+        tap(u"answer_back"_s);
         tapAndCheck(u"stock_probe"_s);
         tap(u"answer_back"_s);
         tapAndCheck(u"stock_end"_s);
