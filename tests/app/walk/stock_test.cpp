@@ -241,7 +241,8 @@ TEST_F(StockOnTheBench, WhatRunsShortIsOnTheReorderListByItsLevel)
     ASSERT_EQ(screen(), u"screen_reorder"_s);
     EXPECT_TRUE(allShown(window()).join(u'\n').contains(u"reorder"_s));
     EXPECT_DOUBLE_EQ(inGrams(window().settings().reorderBelow.at(mixed)), 2500);
-    open(window().settings());
+    const Settings kept = window().settings(); // the window goes when the bench opens anew
+    open(kept);
     toShelf();
     EXPECT_EQ(window().findChild<TapButton*>(u"reorder_list"_s)->secondLine(), u"1 product to reorder"_s);
 }
