@@ -80,6 +80,12 @@ FigureSpec countFigure(const QString& name, const QString& caption, const QStrin
     return figure;
 }
 
+/// Of figures that are whole; invalid where there is no such day.
+QDate dateOf(double year, double month, double day)
+{
+    return {int(std::lround(year)), int(std::lround(month)), int(std::lround(day))};
+}
+
 /// A screen that asks for one amount.
 Screen* askMass(const Surroundings& around, FiguresScreen::Spec spec, const FigureSpec& figure,
                 const std::function<void(Mass)>& done, std::function<void()> changeUnits, QWidget* parent)
@@ -195,9 +201,6 @@ Screen* makeDatedScreen(const Surroundings& around, const StockLot& lot, const s
 Screen* makeBestBeforeScreen(const Surroundings& around, const StockLot& lot,
                              const std::function<void(const QDate&)>& done, QWidget* parent)
 {
-    const auto dateOf = [](const auto& values) {
-        return QDate(int(std::lround(values[0])), int(std::lround(values[1])), int(std::lround(values[2])));
-    };
     const QDate today = QDate::fromString(localDay(around.bench.clock().now()), Qt::ISODate);
     FiguresScreen::Spec spec = specOf(u"screen_stock_best_before"_s, lot, around);
     spec.sentence = Says::tr("Which date is printed?");
@@ -211,13 +214,13 @@ Screen* makeBestBeforeScreen(const Surroundings& around, const StockLot& lot,
         using Verdict = FiguresScreen::Spec::Verdict;
         if (!values[0] || !values[1] || !values[2])
             return Verdict{Says::tr("Where no day is printed it is the last of the month."), true};
-        const QDate day(int(std::lround(*values[0])), int(std::lround(*values[1])), int(std::lround(*values[2])));
+        const QDate day = dateOf(*values[0], *values[1], *values[2]);
         if (!day.isValid())
             return Verdict{Says::tr("There is no such day."), false};
         const QString shown = words.locale().toString(day, QLocale::LongFormat);
         return Verdict{day < today ? Says::tr("%1: past already").arg(shown) : shown, true};
     };
-    spec.done = [done, dateOf](const std::vector<double>& values) { done(dateOf(values)); };
+    spec.done = [done](const std::vector<double>& values) { done(dateOf(values[0], values[1], values[2])); };
     return new FiguresScreen(around, std::move(spec), parent);
 }
 

@@ -2,8 +2,7 @@
 #include "repairlog/find_documents.h"
 
 #include "repairlog/rows.h"
-
-#include <cmath>
+#include "stock/ledger.h"
 
 using namespace Qt::StringLiterals;
 
@@ -51,8 +50,7 @@ Logged<void> FindDocuments::takeUse(const Event& event, const QString& product, 
     return m_sql.run(u"INSERT OR REPLACE INTO lot_use (lot, product, utc_ms, origin, seq, repair, person, local_day, "
                      "amount_ug, finishing, batch) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"_s,
                      {lot, product, event.at.utcMs, event.origin, event.seq, textOf(event.repair), event.person,
-                      localDay(event.at), qint64(std::llround(inGrams(amount) * 1e6)), batch.finishing ? 1 : 0,
-                      batch.index});
+                      localDay(event.at), inMicrograms(amount), batch.finishing ? 1 : 0, batch.index});
 }
 
 Logged<void> FindDocuments::take(const Event& event)

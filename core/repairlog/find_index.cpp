@@ -6,6 +6,7 @@
 #include "repairlog/find_documents.h"
 #include "repairlog/rows.h"
 #include "repairlog/transaction.h"
+#include "stock/ledger.h"
 
 #include <QFile>
 #include <QRegularExpression>
@@ -230,7 +231,7 @@ Logged<std::vector<LotUse>> FindIndex::usesOf(const StockLot& lot, int most, qin
     std::vector<LotUse> uses;
     const auto take = [&](const Row& row) -> Logged<void> {
         uses.push_back({lot, QUuid::fromString(row.text(0)), row.text(1), row.text(2), row.text(3), row.text(4),
-                        row.integer(5), grams(static_cast<double>(row.integer(6)) / 1e6), row.integer(7) != 0,
+                        row.integer(5), fromMicrogramsOfStock(row.integer(6)), row.integer(7) != 0,
                         static_cast<int>(row.integer(8))});
         return {};
     };
