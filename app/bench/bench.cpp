@@ -2,6 +2,7 @@
 #include "bench/bench.h"
 
 #include "exchange/events.h"
+#include "repair/closing.h"
 #include "repair/run_clock.h"
 #include "repairlog/kept_sheets.h"
 
@@ -217,8 +218,9 @@ void Bench::write(const EventDraft& draft, Done done)
 void Bench::fold(const Event& event)
 {
     // What is signed off or corrected may have been handed over before this program started: then it is not kept here.
-    const bool here = m_repairs.contains(event.repair) || (!std::holds_alternative<SignedOff>(event.payload) &&
-                                                           !std::holds_alternative<Corrected>(event.payload));
+    const bool here = m_repairs.contains(event.repair) || !isClosing(event.payload);
+    if (!here && std::holds_alternative<Returned>(event.payload))
+        fetchReturned(event.repair);
     if (subjectOf(event.payload) == Subject::Repair && here)
         if (const auto fault = apply(m_repairs[event.repair], event))
             qWarning("an event of the log does not follow: %s %s", qPrintable(fault->field), qPrintable(fault->value));
@@ -227,6 +229,18 @@ void Bench::fold(const Event& event)
     noteLot(event);
     m_stock.add(event);
     Q_EMIT changed();
+}
+
+/// Handed over before this program started, it is on the rail again.
+void Bench::fetchReturned(const QUuid& repair)
+{
+    m_parts.recorder.readRepair(repair, [this](const Logged<RepairFile>& file) {
+        const auto folded = file ? foldRepair(file->events) : Checked<Repair>(tl::unexpected(Faults{}));
+        if (!folded)
+            return qWarning("a returned repair could not be read");
+        m_repairs.insert_or_assign(folded->id, *folded);
+        Q_EMIT changed();
+    });
 }
 
 void Bench::noteReading(const Event& event)

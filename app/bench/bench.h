@@ -155,6 +155,7 @@ Q_SIGNALS:
 
 private:
     void fold(const Event& event);
+    void fetchReturned(const QUuid& repair);
     void write(const EventDraft& draft, Done done);
     void refuseAct(SupervisorAct act, const QString& person, ActRefusal why, std::function<void()> then);
     void refuseAct(SupervisorAct act, const QString& person, const PinRefused& why, const Supervised& done);

@@ -17,7 +17,7 @@ namespace {
 /// What --act may be. A new PIN is set at the machine, without the old one: whoever may write beside the log is there.
 const QStringList& acts()
 {
-    static const QStringList all{u"sign_off"_s, u"override"_s, u"correct"_s, u"forget"_s, u"new_pin"_s};
+    static const QStringList all{u"sign_off"_s, u"return"_s, u"override"_s, u"correct"_s, u"forget"_s, u"new_pin"_s};
     return all;
 }
 
@@ -35,6 +35,9 @@ public:
         const QString act = m_arguments.options.value(u"act"_s);
         if (act == u"sign_off"_s)
             return {repair(), SignedOff{}};
+        if (act == u"return"_s)
+            return {repair(),
+                    Returned{oneOf(u"reason"_s, returnReasons()), m_arguments.options.value(u"text"_s).trimmed()}};
         if (act == u"override"_s)
             return {repair(), Overridden{{text(u"stop"_s)}, oneOf(u"reason"_s, overrideReasons())}};
         if (act == u"correct"_s)
@@ -171,15 +174,15 @@ Command superviseCommand()
         QT_TRANSLATE_NOOP("Headless", "A supervisor's act on a log that no bench has open; the PIN on standard input."),
         false,
         {{"log", "DB", QT_TRANSLATE_NOOP("Headless", "The log."), true},
-         {"act", "ACT", QT_TRANSLATE_NOOP("Headless", "sign_off, override, correct, forget or new_pin."), true},
+         {"act", "ACT", QT_TRANSLATE_NOOP("Headless", "sign_off, return, override, correct, forget or new_pin."), true},
          {"person", "NAME", QT_TRANSLATE_NOOP("Headless", "Who does it."), true},
-         {"repair", "UUID", QT_TRANSLATE_NOOP("Headless", "Of sign_off, override, correct: the repair.")},
+         {"repair", "UUID", QT_TRANSLATE_NOOP("Headless", "Of sign_off, return, override, correct: the repair.")},
          {"stop", "CODE", QT_TRANSLATE_NOOP("Headless", "Of override: the stop.")},
          {"seq", "N", QT_TRANSLATE_NOOP("Headless", "Of correct: the entry that is put right.")},
-         {"text", "TEXT", QT_TRANSLATE_NOOP("Headless", "Of correct: what is right.")},
+         {"text", "TEXT", QT_TRANSLATE_NOOP("Headless", "Of correct: what is right; of return: what is to be mended.")},
          {"sheet", "ID", QT_TRANSLATE_NOOP("Headless", "Of forget: the product's sheet.")},
          {"lot", "LOT", QT_TRANSLATE_NOOP("Headless", "Of forget: the hardener's lot.")},
-         {"reason", "CODE", QT_TRANSLATE_NOOP("Headless", "Of override and forget: why.")}},
+         {"reason", "CODE", QT_TRANSLATE_NOOP("Headless", "Of return, override and forget: why.")}},
         runSupervise};
 }
 

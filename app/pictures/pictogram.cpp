@@ -157,6 +157,8 @@ Pictogram signOf(Station station)
         return Pictogram::Tick;
     case Station::Parked:
         return Pictogram::StopHand;
+    case Station::Returned:
+        return Pictogram::Caution;
     }
     Q_UNREACHABLE();
 }

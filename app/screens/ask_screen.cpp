@@ -23,7 +23,7 @@ struct Says {
 std::vector<SideKey> keysOf(const Repair& repair, const Ways& ways)
 {
     std::vector<SideKey> keys;
-    if (!repair.open())
+    if (repair.handedOverAt)
         return keys;
     if (ways.photos)
         keys.push_back({u"photos"_s, Says::tr("Photos"), {}, Pictogram::None, ways.photos});
@@ -36,7 +36,7 @@ std::vector<SideKey> keysOf(const Repair& repair, const Ways& ways)
 
 QString stays(const Repair& repair, bool running)
 {
-    if (repair.parked || !repair.open())
+    if (repair.parked || repair.handedOverAt)
         return {};
     return running ? Says::tr("The mix on this panel goes on curing and its clock runs on.")
                    : Says::tr("Nothing is lost: parked, it waits on the rail at this very step.");
@@ -62,7 +62,7 @@ Screen* askScreenOf(const Surroundings& around, const Repair& repair, const Ways
     spec.wayOn = Says::tr("Answered: go on");
     spec.go = ways.present;
     spec.keys = keysOf(repair, ways);
-    if (!running && !repair.parked && repair.open()) {
+    if (!running && !repair.parked && !repair.handedOverAt) {
         spec.holdName = u"park_it"_s;
         spec.holdTitle = Says::tr("Park it");
         spec.held = park;

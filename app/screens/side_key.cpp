@@ -38,7 +38,7 @@ TapButton* makeSideKey(const Theme& theme, const SideKey& key, QWidget* parent)
 
 std::optional<SideKey> photoKey(const Surroundings& around, const Repair& repair, PhotoMoment moment, const Ways& ways)
 {
-    if (!ways.photo || !repair.open())
+    if (!ways.photo || repair.handedOverAt)
         return std::nullopt;
     SideKey key;
     key.name = u"photo_"_s + codeOf(moment);

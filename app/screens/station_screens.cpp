@@ -17,7 +17,9 @@
 #include "screens/side_key.h"
 #include "screens/step_screen.h"
 #include "screens/supervisor_screens.h"
+#include "words/event_words.h"
 #include "words/notes.h"
+#include "words/role_words.h"
 
 #include <QCoreApplication>
 
@@ -232,6 +234,25 @@ Screen* doneScreen(const Surroundings& around, const Repair& repair, const Ways&
     return new MessageScreen(around, std::move(spec), parent);
 }
 
+Screen* returnedScreen(const Surroundings& around, const Repair& repair, const Ways& ways, QWidget* parent)
+{
+    const Kept<Returned>& returned = *repair.returned;
+    MessageScreen::Spec spec;
+    spec.name = u"screen_returned"_s;
+    spec.context = contextOf(repair, around.words);
+    spec.sign = Pictogram::Caution;
+    spec.signName = Says::tr("Returned");
+    spec.sentence = Says::tr("Returned by the supervisor");
+    spec.headline = returnText(returned.what);
+    //: %1 is a day, %2 a person
+    spec.text = Says::tr("%1, %2. The record of this repair stays as it is; its rework is taken in as a repair of its "
+                         "own, from the first question on.")
+                    .arg(localDay(returned.at), personText(returned.person));
+    spec.wayOn = Says::tr("Begin the rework");
+    spec.go = ways.rework;
+    return new MessageScreen(around, std::move(spec), parent);
+}
+
 } // namespace
 
 Screen* screenOf(const Surroundings& around, const Repair& repair, const Ways& ways, QWidget* parent)
@@ -262,6 +283,8 @@ Screen* screenOf(const Surroundings& around, const Repair& repair, const Ways& w
         return handOverScreen(around, repair, ways, parent);
     case Station::Parked:
         return parkedScreenOf(around, repair, ways, parent);
+    case Station::Returned:
+        return returnedScreen(around, repair, ways, parent);
     case Station::Done:
         break;
     }

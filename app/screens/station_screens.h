@@ -28,6 +28,7 @@ struct Ways {
     std::function<void(const std::vector<QString>&)> overrideStops; ///< codes; asks why, then for the PIN
     // The bench beside this repair:
     std::function<void(const QUuid&)> repair;      ///< another repair
+    std::function<void()> rework;                  ///< takes in what was returned once more, as a repair of its own
     std::function<void(const Settings&)> remember; ///< keeps and saves them; the screen stays
     std::function<void(const QString&)> whichLot;  ///< asks what a scanned lot is of: filler or hardener
     std::function<void()> readAgain;               ///< air and panel, before the batch that is mixed next

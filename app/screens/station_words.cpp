@@ -3,6 +3,7 @@
 
 #include "screens/phrases.h"
 #include "words/notes.h"
+#include "words/role_words.h"
 
 #include <QCoreApplication>
 
@@ -68,6 +69,8 @@ NextWords nextWords(const Repair& repair, const std::optional<RunningMix>& runni
                                  static_cast<int>(next.batch->finishing ? repair.plan->finish.batches.size()
                                                                         : repair.plan->batches.size())),
                 signOf(next.station)};
+    case Station::Returned:
+        return {Words::title(words.station(next.station)), returnText(repair.returned->what), signOf(next.station)};
     case Station::Decide:
     case Station::Spread:
     case Station::Wait:

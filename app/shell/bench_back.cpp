@@ -46,6 +46,27 @@ void BenchWindow::back()
         return place(Place::Record);
     case Place::Record:
         return place(m_afterRecord);
+    case Place::Review:
+        return place(Place::Today);
+    case Place::ReviewBy:
+    case Place::Figures:
+    case Place::DayFiles:
+        return place(Place::Review);
+    case Place::ReviewValue:
+        return place(Place::ReviewBy);
+    case Place::Closing:
+    case Place::Timeline:
+    case Place::RepairLots:
+        return place(Place::Record);
+    case Place::ReturnWhy:
+        return place(Place::Closing);
+    case Place::ReturnText:
+        return place(Place::ReturnWhy);
+    case Place::Figure:
+    case Place::FigureLot:
+        return place(Place::Figures);
+    case Place::FigureTable:
+        return place(Place::Figure);
     case Place::Find:
         return place(Place::Today);
     case Place::Found:

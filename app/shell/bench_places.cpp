@@ -345,6 +345,7 @@ Ways BenchWindow::ways()
     };
     ways.readAgain = [this] { place(Place::ReadAgain); };
     ways.repair = [this](const QUuid& id) { showRepair(id); };
+    ways.rework = [this] { beginRework(); };
     return ways;
 }
 

@@ -17,6 +17,8 @@ QString sentenceOf(SupervisorAct act)
     switch (act) {
     case SupervisorAct::SignOff:
         return BenchWindow::tr("Supervisor’s PIN, to sign off");
+    case SupervisorAct::Return:
+        return BenchWindow::tr("Supervisor’s PIN, to return it");
     case SupervisorAct::Override:
         return BenchWindow::tr("Supervisor’s PIN, to override");
     case SupervisorAct::Forget:
@@ -115,6 +117,23 @@ Screen* BenchWindow::makeSupervisors()
         break;
     }
     return makeNewPin();
+}
+
+void BenchWindow::beginRework()
+{
+    const Repair returned = *current();
+    // Taken in already, where only the link was not written any more.
+    for (const Repair* each : m_parts.bench.openRepairs())
+        if (each->reworkOf == returned.id)
+            return linkRework(returned.id, each->id);
+    const QUuid rework = QUuid::createUuid();
+    write(rework, TakenIn{returned.job, returned.panel, returned.id}, {},
+          [this, id = returned.id, rework] { linkRework(id, rework); });
+}
+
+void BenchWindow::linkRework(const QUuid& returned, const QUuid& rework)
+{
+    write(returned, ReworkBegun{rework}, {}, [this, rework] { showRepair(rework); });
 }
 
 Screen* BenchWindow::makeNewPin()

@@ -14,6 +14,7 @@
 #include "shell/alarm_bar.h"
 #include "shell/any_key.h"
 #include "shell/key_rest.h"
+#include "shell/place.h"
 #include "shell/ribbon.h"
 #include "shell/scan_reader.h"
 
@@ -78,97 +79,6 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
-    enum class Place {
-        Home,
-        JobNumber,
-        Panel,
-        Person,
-        SetUp,
-        Calibrate,
-        Repair,
-        Why,
-        HowToTell,
-        Bead,
-        Weigh,
-        BeadTrial,
-        Curve,
-        Answers,
-        Lots,
-        ReadAgain,
-        ReadWhileCuring,
-        Mixes,
-        Today,
-        Record,
-        Sheet,
-        LotList,
-        LotPage,
-        Pat,
-        Forget,
-        // The air: makeAir().
-        Air,
-        Dew,
-        Vapour,
-        Fire,
-        // The supervisor's: makeSupervisors().
-        Pin,
-        OverrideWhy,
-        CorrectWhich,
-        CorrectText,
-        BenchDay,
-        OldPin,
-        NewPin,
-        NewPinAgain,
-        // The shop's product sheets: makeProducts().
-        Product,
-        ProductKind,
-        ProductEdit,
-        ProductPick,
-        ProductFolder,
-        ProductFaults,
-        // What was done long ago: makeFinding().
-        Find,
-        Found,
-        LotTrace,
-        RecallFolder,
-        // The shelf: makeStock().
-        Stock,
-        StockLotPage,
-        StockProduct,
-        StockLotNumber,
-        StockBookIn,
-        StockDated,
-        StockBestBefore,
-        StockCount,
-        StockChangeWhy,
-        StockChangeBy,
-        StockEndWhy,
-        StockThrownAway,
-        StockMoved,
-        StockProbe,
-        StockMoves,
-        Reorder,
-        ReorderLevel,
-        StockNotes, ///< of a repair's plan
-        // The record's keeping: makeKeeping().
-        KeepFolder,
-        LogPick,
-        LogFolder,
-        KeepWait,
-        Kept,
-        KeepPin,
-        // Beside the steps: makeBeside().
-        Ask,
-        ParkWhy,
-        ParkTo,
-        Harm,
-        Photos,
-        PhotoPick,
-        PhotoFolder,
-        Camera,
-        Notes,
-        NoteText,
-    };
-
     void rebuild();
     void place(Place place);
     [[nodiscard]] Screen* makeScreen();
@@ -276,6 +186,9 @@ private:
     void act(std::vector<Payload> payloads);
     void submitNext(std::shared_ptr<std::vector<Payload>> payloads, std::size_t at);
     void takeIn(const QString& panel);
+    /// Takes in the returned repair that is shown once more, and closes it with that.
+    void beginRework();
+    void linkRework(const QUuid& returned, const QUuid& rework);
     void choosePerson(const QString& person);
     void apply(const Settings& settings);
     void changeUnits();

@@ -63,6 +63,9 @@ public:
 
     QString operator()(const TakenIn& taken) const
     {
+        if (!taken.reworkOf.isNull())
+            return say(QT_TRANSLATE_NOOP("Events", "Taken in as rework of what was returned: %1, %2"),
+                       {m_words.jobLabel(taken.job), taken.panel});
         return say(QT_TRANSLATE_NOOP("Events", "Taken in: %1, %2"), {m_words.jobLabel(taken.job), taken.panel});
     }
 
@@ -191,6 +194,12 @@ public:
     {
         return say(QT_TRANSLATE_NOOP("Events", "Signed off by the supervisor"));
     }
+    QString operator()(const Returned& returned) const
+    {
+        //: %1 is the reason
+        return say(QT_TRANSLATE_NOOP("Events", "Returned by the supervisor: %1"), {returnText(returned)});
+    }
+    QString operator()(const ReworkBegun&) const { return say(QT_TRANSLATE_NOOP("Events", "Its rework is taken in")); }
     QString operator()(const Corrected& correction) const
     {
         //: %1 is the number of the event that is put right, %2 what the supervisor wrote

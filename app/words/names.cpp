@@ -102,12 +102,20 @@ constexpr Line phases[] = {
 
 constexpr Line stations[] = {
     //: what is next in a repair, on its job card: keep it short
-    {"assess", QT_TRANSLATE_NOOP("Names", "assess")},    {"decide", QT_TRANSLATE_NOOP("Names", "decide")},
-    {"prepare", QT_TRANSLATE_NOOP("Names", "prepare")},  {"mix", QT_TRANSLATE_NOOP("Names", "mix")},
-    {"spread", QT_TRANSLATE_NOOP("Names", "spread")},    {"wait", QT_TRANSLATE_NOOP("Names", "hands off")},
-    {"sand", QT_TRANSLATE_NOOP("Names", "sand")},        {"turn", QT_TRANSLATE_NOOP("Names", "turn the panel")},
-    {"finish", QT_TRANSLATE_NOOP("Names", "finish")},    {"hand_over", QT_TRANSLATE_NOOP("Names", "hand over")},
-    {"done", QT_TRANSLATE_NOOP("Names", "handed over")}, {"parked", QT_TRANSLATE_NOOP("Names", "parked")},
+    {"assess", QT_TRANSLATE_NOOP("Names", "assess")},
+    {"decide", QT_TRANSLATE_NOOP("Names", "decide")},
+    {"prepare", QT_TRANSLATE_NOOP("Names", "prepare")},
+    {"mix", QT_TRANSLATE_NOOP("Names", "mix")},
+    {"spread", QT_TRANSLATE_NOOP("Names", "spread")},
+    {"wait", QT_TRANSLATE_NOOP("Names", "hands off")},
+    {"sand", QT_TRANSLATE_NOOP("Names", "sand")},
+    {"turn", QT_TRANSLATE_NOOP("Names", "turn the panel")},
+    {"finish", QT_TRANSLATE_NOOP("Names", "finish")},
+    {"hand_over", QT_TRANSLATE_NOOP("Names", "hand over")},
+    {"done", QT_TRANSLATE_NOOP("Names", "handed over")},
+    {"parked", QT_TRANSLATE_NOOP("Names", "parked")},
+    //: by the supervisor, to be done again
+    {"returned", QT_TRANSLATE_NOOP("Names", "returned")},
 };
 
 constexpr Line questions[] = {

@@ -29,6 +29,7 @@ constexpr Line calls[] = {
 
 constexpr Line acts[] = {
     {"sign_off", QT_TRANSLATE_NOOP("Roles", "sign-off")},
+    {"return", QT_TRANSLATE_NOOP("Roles", "return")},
     {"override", QT_TRANSLATE_NOOP("Roles", "override of a stop")},
     {"sheets", QT_TRANSLATE_NOOP("Roles", "change of a product sheet")},
     {"restore", QT_TRANSLATE_NOOP("Roles", "restoring a backup")},
@@ -49,6 +50,17 @@ constexpr Line overrides[] = {
     {"proved_otherwise", QT_TRANSLATE_NOOP("Roles", "Proved by another test")},
     {"maker_allows", QT_TRANSLATE_NOOP("Roles", "The vehicle maker’s manual allows it")},
     {"trial_piece", QT_TRANSLATE_NOOP("Roles", "A trial piece, not for a vehicle")},
+};
+
+constexpr Line returns[] = {
+    {"contour", QT_TRANSLATE_NOOP("Roles", "The contour is not true")},
+    {"pinholes", QT_TRANSLATE_NOOP("Roles", "Pinholes")},
+    {"edge_shows", QT_TRANSLATE_NOOP("Roles", "An edge shows or maps")},
+    {"soft", QT_TRANSLATE_NOOP("Roles", "Filler is soft")},
+    {"sounds_hollow", QT_TRANSLATE_NOOP("Roles", "Sounds hollow: it does not hold")},
+    {"strayed", QT_TRANSLATE_NOOP("Roles", "Strayed too far from plan or sheet")},
+    {"record_lacks", QT_TRANSLATE_NOOP("Roles", "The record lacks what it must hold")},
+    {"other", QT_TRANSLATE_NOOP("Roles", "Something else: in words")},
 };
 
 QString say(const char* text, const QStringList& arguments = {})
@@ -100,6 +112,15 @@ QString beadMassText(LinearDensity mass, const Words& words)
 
 QString supervisorActName(SupervisorAct act) { return words::lookUp("Roles", acts, codeOf(act)); }
 QString actRefusalText(ActRefusal why) { return words::lookUp("Roles", refusals, codeOf(why)); }
+QString returnReason(const QString& code) { return words::lookUp("Roles", returns, code); }
+QString returnText(const Returned& returned)
+{
+    if (returned.reason == u"other"_s)
+        return returned.text;
+    const QString why = returnReason(returned.reason);
+    return returned.text.isEmpty() ? why : why + u". "_s + returned.text;
+}
+
 QString overrideReason(const QString& code) { return words::lookUp("Roles", overrides, code); }
 
 QString benchEventText(const Payload& payload, const Words& words)

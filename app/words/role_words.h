@@ -22,6 +22,10 @@ namespace strandbench {
 [[nodiscard]] QString supervisorActName(SupervisorAct act);
 /// "without a PIN"
 [[nodiscard]] QString actRefusalText(ActRefusal why);
+/// Why a repair was returned; a code of returnReasons().
+[[nodiscard]] QString returnReason(const QString& code);
+/// The same of a repair that was: the words that were keyed in, where they say it.
+[[nodiscard]] QString returnText(const Returned& returned);
 /// Why a stop was overridden; a code of overrideReasons().
 [[nodiscard]] QString overrideReason(const QString& code);
 

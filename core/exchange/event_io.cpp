@@ -155,6 +155,15 @@ void EventReader::hash(const QString& key, QByteArray& v)
         m_json.fault(key, text, FaultKind::NotReadable, {u"00ff"_s});
 }
 
+/// As it is written, and no other spelling of it: the bytes of an event are what is chained.
+void EventReader::uuid(const QString& key, QUuid& v)
+{
+    const QString text = m_json.textOrEmpty(key);
+    v = QUuid::fromString(text);
+    if (v.isNull() || v.toString(QUuid::WithoutBraces) != text)
+        m_json.fault(key, text, FaultKind::NotReadable, {u"6ba7b810-9dad-41d1-80b4-00c04fd430c8"_s});
+}
+
 void EventReader::texts(const QString& key, std::vector<QString>& v)
 {
     const QJsonArray items = m_json.list(key);

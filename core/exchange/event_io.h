@@ -53,6 +53,12 @@ public:
         if (!v.isEmpty())
             hash(key, v);
     }
+    void uuid(const QString& key, const QUuid& v) { m_json[key] = v.toString(QUuid::WithoutBraces); }
+    void maybeUuid(const QString& key, const QUuid& v)
+    {
+        if (!v.isNull())
+            uuid(key, v);
+    }
     void texts(const QString& key, const std::vector<QString>& v);
     void maybeTexts(const QString& key, const std::vector<QString>& v)
     {
@@ -172,6 +178,13 @@ public:
         m_json.known(key);
         if (m_json.has(key))
             hash(key, v);
+    }
+    void uuid(const QString& key, QUuid& v);
+    void maybeUuid(const QString& key, QUuid& v)
+    {
+        m_json.known(key);
+        if (m_json.has(key))
+            uuid(key, v);
     }
     void texts(const QString& key, std::vector<QString>& v);
     void maybeTexts(const QString& key, std::vector<QString>& v)

@@ -26,6 +26,7 @@ template <class Io, Is<TakenIn> V> void fields(Io& io, V& v)
 {
     io.text(u"job"_s, v.job);
     io.text(u"panel"_s, v.panel);
+    io.maybeUuid(u"rework_of"_s, v.reworkOf);
 }
 
 /// An answer as the type T, which its question asks for. Writing an answer of another type throws
@@ -205,6 +206,14 @@ template <class Io, Is<Overridden> V> void fields(Io& io, V& v)
     io.texts(u"stops"_s, v.stops);
     io.text(u"reason"_s, v.reason);
 }
+
+template <class Io, Is<Returned> V> void fields(Io& io, V& v)
+{
+    io.text(u"reason"_s, v.reason);
+    io.maybeText(u"text"_s, v.text);
+}
+
+template <class Io, Is<ReworkBegun> V> void fields(Io& io, V& v) { io.uuid(u"rework"_s, v.rework); }
 
 template <class Io, Is<Corrected> V> void fields(Io& io, V& v)
 {

@@ -11,14 +11,14 @@ namespace strandbench {
 namespace {
 
 /// In the order of the alternatives of Payload. The codes are stored: never change one.
-constexpr std::array<const char*, 40> kinds{
+constexpr std::array<const char*, 42> kinds{
     "taken_in",       "answered",        "plan_accepted", "step_done",        "reading_taken", "hardener_in",
     "edges_clear",    "gelled",          "sands",         "sanded",           "turned",        "parked",
     "assess_again",   "taken_up_again",  "handed_over",   "photo_taken",      "noted",         "predicted_again",
     "pat_mixed",      "pat_gelled",      "lot_forgotten", "alarm_answered",   "overridden",    "signed_off",
     "corrected",      "clock_jumped",    "act_refused",   "pin_set",          "log_restored",  "log_merged",
     "stock_received", "stock_opened",    "stock_counted", "stock_adjusted",   "stock_ended",   "stock_moved",
-    "stock_probed",   "bead_calibrated", "sheet_kept",    "sheet_laid_aside",
+    "stock_probed",   "bead_calibrated", "sheet_kept",    "sheet_laid_aside", "returned",      "rework_begun",
 };
 static_assert(kinds.size() == std::variant_size_v<Payload>);
 
@@ -34,10 +34,12 @@ int kindVersionOf(const Payload& payload)
         return 4; // since its assessment holds the stops that were overridden
     if (std::holds_alternative<HardenerIn>(payload))
         return 5; // since it says what weighed its masses, and names its sheet's version
-    // 2 since they say what gave their figures, what it waits for, or which version its sheet is of. Every other kind
+    // 2 since they say what gave their figures, what it waits for, what it is the rework of, or which version its
+    // sheet is of. Every other kind
     // is in its first layout.
-    const bool second = std::holds_alternative<Answered>(payload) || std::holds_alternative<ReadingTaken>(payload) ||
-                        std::holds_alternative<PatMixed>(payload) || std::holds_alternative<Parked>(payload);
+    const bool second = std::holds_alternative<TakenIn>(payload) || std::holds_alternative<Answered>(payload) ||
+                        std::holds_alternative<ReadingTaken>(payload) || std::holds_alternative<PatMixed>(payload) ||
+                        std::holds_alternative<Parked>(payload);
     return second ? 2 : 1;
 }
 
@@ -68,6 +70,8 @@ std::optional<SupervisorAct> supervisorActOf(const Payload& payload)
         return SupervisorAct::Override;
     if (std::holds_alternative<SignedOff>(payload))
         return SupervisorAct::SignOff;
+    if (std::holds_alternative<Returned>(payload))
+        return SupervisorAct::Return;
     if (std::holds_alternative<Corrected>(payload))
         return SupervisorAct::Correct;
     if (std::holds_alternative<LotForgotten>(payload))
@@ -91,6 +95,13 @@ std::optional<QByteArray> bytesNamedBy(const Payload& payload)
 const std::vector<QString>& overrideReasons()
 {
     static const std::vector<QString> all{u"proved_otherwise"_s, u"maker_allows"_s, u"trial_piece"_s};
+    return all;
+}
+
+const std::vector<QString>& returnReasons()
+{
+    static const std::vector<QString> all{u"contour"_s,       u"pinholes"_s, u"edge_shows"_s,   u"soft"_s,
+                                          u"sounds_hollow"_s, u"strayed"_s,  u"record_lacks"_s, u"other"_s};
     return all;
 }
 

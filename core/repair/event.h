@@ -101,6 +101,7 @@ template <> struct Codes<EnteredBy> {
 struct TakenIn {
     QString job;
     QString panel;
+    QUuid reworkOf = {}; ///< the repair that a supervisor returned and that is done again here; null: none
     bool operator==(const TakenIn&) const = default;
 };                // taken_in
 struct Answered { // answered
@@ -217,12 +218,23 @@ struct Overridden {
 struct SignedOff {
     bool operator==(const SignedOff&) const = default;
 }; // signed_off
+/// What was handed over is looked through and not in order: it is worked at again, as a repair of its own.
+struct Returned {
+    QString reason;    ///< a code of returnReasons()
+    QString text = {}; ///< what is to be mended, as keyed in; empty: the reason says it ("other" does not)
+    bool operator==(const Returned&) const = default;
+}; // returned
 /// A remark that puts an event of a repair that was handed over right; the event stays as it is.
 struct Corrected {
     qint64 seq = 1; ///< of the event that it corrects
     QString text;
     bool operator==(const Corrected&) const = default;
 }; // corrected
+/// The rework of a returned repair was taken in: everybody's act.
+struct ReworkBegun {
+    QUuid rework; ///< the repair that it is
+    bool operator==(const ReworkBegun&) const = default;
+}; // rework_begun
 
 // Of a lot, not of a repair: their subject is lotSubject() of sheet and lot.
 /// A test pat of a lot: a dab of filler with hardener on the board, to see when it gels.
@@ -305,7 +317,7 @@ using Payload =
                  Turned, Parked, AssessAgain, TakenUpAgain, HandedOver, PhotoTaken, Noted, PredictedAgain, PatMixed,
                  PatGelled, LotForgotten, AlarmAnswered, Overridden, SignedOff, Corrected, ClockJumped, ActRefused,
                  PinSet, LogRestored, LogMerged, StockReceived, StockOpened, StockCounted, StockAdjusted, StockEnded,
-                 StockMoved, StockProbed, BeadCalibrated, SheetKept, SheetLaidAside>;
+                 StockMoved, StockProbed, BeadCalibrated, SheetKept, SheetLaidAside, Returned, ReworkBegun>;
 
 /// The code of a payload's kind, and the version of its layout that this program writes.
 [[nodiscard]] QString kindOf(const Payload& payload);
@@ -325,6 +337,8 @@ enum class Subject { Repair, Lot, Bench, Stock };
 [[nodiscard]] std::optional<QByteArray> bytesNamedBy(const Payload& payload);
 /// Why a stop is overridden, in the order offered: codes that app/words renders.
 [[nodiscard]] const std::vector<QString>& overrideReasons();
+/// Why a repair is returned, likewise.
+[[nodiscard]] const std::vector<QString>& returnReasons();
 
 /// True for acts against the clock and jumps of that clock: they may go ahead when the disk refuses (the red bar).
 [[nodiscard]] bool isAgainstTheClock(const Payload& payload);

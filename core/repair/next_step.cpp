@@ -70,6 +70,18 @@ NextStep stepBeforePlan(const Repair& repair)
 
 } // namespace
 
+QString described(const NextStep& step)
+{
+    QString text = codeOf(step.station);
+    if (step.question)
+        text += u' ' + codeOf(*step.question);
+    else if (step.batch)
+        text += u' ' + QString::number(step.batch->index) + (step.batch->finishing ? u" finishing"_s : QString());
+    else
+        text += u' ' + QString::number(step.index);
+    return text;
+}
+
 const std::vector<QString>& handOverTests()
 {
     static const std::vector<QString> tests{u"guide_coat_gone"_s, u"straightedge"_s, u"no_pinholes"_s,
@@ -80,7 +92,7 @@ const std::vector<QString>& handOverTests()
 NextStep nextStep(const Repair& repair)
 {
     if (repair.handedOverAt)
-        return {Station::Done, {}, 0, {}};
+        return {repair.waitsForRework() ? Station::Returned : Station::Done, {}, 0, {}};
     if (repair.parked)
         return {Station::Parked, {}, 0, {}};
     if (!repair.plan)

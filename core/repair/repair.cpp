@@ -3,6 +3,7 @@
 #include "repair/repair.h"
 
 #include "repair/answer.h"
+#include "repair/closing.h"
 #include "repair/plan_fault.h"
 #include "repair/replan.h"
 
@@ -16,18 +17,6 @@ namespace {
 using Outcome = std::optional<Fault>;
 
 constexpr int sha256Size = 32; // bytes
-
-QString described(const NextStep& step)
-{
-    QString text = codeOf(step.station);
-    if (step.question)
-        text += u' ' + codeOf(*step.question);
-    else if (step.batch)
-        text += u' ' + QString::number(step.batch->index) + (step.batch->finishing ? u" finishing"_s : QString());
-    else
-        text += u' ' + QString::number(step.index);
-    return text;
-}
 
 QString described(BatchRef batch)
 {
@@ -48,6 +37,7 @@ public:
         m_repair.id = m_event.repair;
         m_repair.job = m_repair.assessment.job = taken.job;
         m_repair.panel = m_repair.assessment.panel = taken.panel;
+        m_repair.reworkOf = taken.reworkOf;
         m_repair.takenInBy = m_event.person;
         m_repair.takenInAt = m_event.at;
         return {};
@@ -245,25 +235,10 @@ public:
         return {};
     }
 
-    Outcome operator()(const SignedOff& signedOff)
-    {
-        if (!m_repair.handedOverAt)
-            return outOfOrder(QString());
-        m_repair.signedOff = {signedOff, m_event.at, m_event.person};
-        return {};
-    }
-
-    Outcome operator()(const Corrected& correction)
-    {
-        if (!m_repair.handedOverAt)
-            return outOfOrder(QString::number(correction.seq));
-        if (correction.seq < 1 || correction.seq > m_repair.lastSeq)
-            return conflict(QString::number(correction.seq), u"last_seq"_s, QString::number(m_repair.lastSeq));
-        if (correction.text.trimmed().isEmpty())
-            return Fault{u"corrected.text"_s, correction.text, FaultKind::Empty, {}};
-        m_repair.corrections.push_back({correction, m_event.at, m_event.person});
-        return {};
-    }
+    Outcome operator()(const SignedOff&) { return putClosing(m_repair, m_event); }
+    Outcome operator()(const Returned&) { return putClosing(m_repair, m_event); }
+    Outcome operator()(const ReworkBegun&) { return putClosing(m_repair, m_event); }
+    Outcome operator()(const Corrected&) { return putClosing(m_repair, m_event); }
 
     template <class Other> Outcome operator()(const Other&) // of a lot or of the bench
     {
@@ -359,9 +334,7 @@ Outcome commonFault(const Repair& repair, const Event& event, const Folder& fold
                      event.repair.toString(QUuid::WithoutBraces),
                      FaultKind::Conflicts,
                      {u"repair"_s, repair.id.toString(QUuid::WithoutBraces)}};
-    const bool corrects = std::holds_alternative<Corrected>(event.payload);
-    const bool signsOff = std::holds_alternative<SignedOff>(event.payload) && !repair.signedOff;
-    if (repair.handedOverAt && !corrects && !signsOff)
+    if (repair.handedOverAt && !isClosing(event.payload))
         return folder.conflict(QString(), u"next_step"_s, codeOf(Station::Done));
     return {};
 }

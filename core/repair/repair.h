@@ -73,6 +73,9 @@ struct Repair {
     std::vector<Kept<Overridden>> overrides;
     std::optional<Instant> handedOverAt;
     std::optional<Kept<SignedOff>> signedOff;
+    std::optional<Kept<Returned>> returned; ///< instead of being signed off
+    QUuid rework;                           ///< that was taken in for it since; null: none yet
+    QUuid reworkOf;                         ///< the repair that this one does again; null: none
     std::vector<Kept<Corrected>> corrections;
     Instant lastAt; ///< of the newest event
     qint64 lastSeq = 0;
@@ -80,7 +83,9 @@ struct Repair {
 
     /// The run of a batch; null when its hardener is not in yet.
     [[nodiscard]] const BatchRun* run(BatchRef batch) const;
-    [[nodiscard]] bool open() const { return !handedOverAt; }
+    /// To be worked at, or returned and waiting for its rework: on the rail.
+    [[nodiscard]] bool open() const { return !handedOverAt || waitsForRework(); }
+    [[nodiscard]] bool waitsForRework() const { return returned && rework.isNull(); }
     /// True when an answer is no longer what the plan was accepted for: it must be planned again before the next
     /// step. Changed back, the plan stands as it was.
     [[nodiscard]] bool replanDue() const { return plan && assessment != *plannedFor; }
@@ -98,8 +103,8 @@ struct Repair {
 /// Folds one more event into the repair. The fault names the event when it cannot follow what came before
 /// (a batch that the plan does not have, a step out of order); the repair is then as it was.
 ///
-/// Events come by rising seq; the first takes in, and after the handing over come only the signing off, once, and
-/// corrections. A step, a batch's
+/// Events come by rising seq; the first takes in, and after the handing over come only what putClosing() lets pass
+/// (closing.h): the signing off or the returning, once, the rework's beginning, and corrections. A step, a batch's
 /// hardener, a sanding, the turning and the handing over must be the one that nextStep() gives. Edges, gels
 /// and 'it sands' belong to a batch that has its hardener, once each, and go on while the repair is parked.
 /// - A question is answered once; a correction names the seq that answered it before. Which answers a correction
@@ -133,9 +138,10 @@ enum class Station {
     HandOver, ///< test index; all tests done: the handing over itself
     Done,
     Parked,
+    Returned, ///< by the supervisor: its rework is to be taken in
 };
 template <> struct Codes<Station> {
-    static constexpr std::array<std::pair<Station, const char*>, 12> table{{
+    static constexpr std::array<std::pair<Station, const char*>, 13> table{{
         {Station::Assess, "assess"},
         {Station::Decide, "decide"},
         {Station::Prepare, "prepare"},
@@ -148,6 +154,7 @@ template <> struct Codes<Station> {
         {Station::HandOver, "hand_over"},
         {Station::Done, "done"},
         {Station::Parked, "parked"},
+        {Station::Returned, "returned"},
     }};
 };
 
@@ -164,6 +171,8 @@ struct NextStep {
 /// face or lift begins. When an answer was corrected after the plan was accepted, what it asks for anew and the
 /// plan come next; only a wet batch goes before.
 [[nodiscard]] NextStep nextStep(const Repair& repair);
+/// For faults: "mix 0".
+[[nodiscard]] QString described(const NextStep& step);
 
 /// True when the answers so far make a question apply: the weld of a weld seam, the reach behind a hole, the
 /// core of a laminate, the size of a damage that has a kind.

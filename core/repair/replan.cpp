@@ -33,7 +33,7 @@ bool isWet(const BatchRun& run)
     return !run.edgesClear && !run.sands; // what sands already has no wet edge left to clear
 }
 
-bool mayCorrect(const Repair& repair) { return repair.open() && !repair.parked && mixed(repair, true) == 0; }
+bool mayCorrect(const Repair& repair) { return !repair.handedOverAt && !repair.parked && mixed(repair, true) == 0; }
 
 int frozenBatches(const Repair& repair)
 {

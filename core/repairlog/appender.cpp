@@ -38,6 +38,14 @@ Logged<EventRecord> recordOf(const EventDraft& draft)
     return record;
 }
 
+Logged<void> refuseReturn(const Returned& returned)
+{
+    const bool said = returned.reason != u"other"_s || !returned.text.trimmed().isEmpty();
+    if (!said || !std::ranges::count(returnReasons(), returned.reason))
+        return failed(LogTrouble::DoesNotFollow, u"returned: reason '%1'"_s.arg(returned.reason));
+    return {};
+}
+
 /// Not the folding's business: what may be overridden may change with the program, what was overridden stays.
 Logged<void> refuseOverride(const Overridden& over)
 {
@@ -93,8 +101,21 @@ Logged<void> Appender::refuseOpenPanel(const TakenIn& taken) const
                                   {comparable(taken.job), comparable(taken.panel)});
     if (!open)
         return tl::unexpected(open.error());
-    if (open->isValid())
+    if (open->isValid() && open->toString() != textOf(taken.reworkOf))
         return failed(LogTrouble::AlreadyOpen, open->toString());
+    return {};
+}
+
+Logged<void> Appender::refuseStrayRework(const TakenIn& taken) const
+{
+    if (taken.reworkOf.isNull())
+        return {};
+    const auto station = m_sql.value(u"SELECT station FROM summary WHERE repair = ?"_s, {textOf(taken.reworkOf)});
+    if (!station)
+        return tl::unexpected(station.error());
+    if (station->toString() != codeOf(Station::Returned))
+        return failed(LogTrouble::DoesNotFollow,
+                      u"taken_in: %1 does not wait for a rework"_s.arg(textOf(taken.reworkOf)));
     return {};
 }
 
@@ -123,7 +144,9 @@ Logged<void> Appender::refuseStrayCorrection(const Event& event, const Corrected
 Logged<void> Appender::refuse(const Event& event) const
 {
     if (const auto* taken = std::get_if<TakenIn>(&event.payload))
-        return refuseOpenPanel(*taken);
+        return refuseOpenPanel(*taken).and_then([&] { return refuseStrayRework(*taken); });
+    if (const auto* returned = std::get_if<Returned>(&event.payload))
+        return refuseReturn(*returned);
     if (const auto* over = std::get_if<Overridden>(&event.payload))
         return refuseOverride(*over);
     if (const auto* correction = std::get_if<Corrected>(&event.payload))

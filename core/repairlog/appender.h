@@ -35,6 +35,7 @@ private:
     /// (remember()) only when all went well.
     [[nodiscard]] Logged<Repair> takeRepair(const QUuid& id);
     [[nodiscard]] Logged<void> refuseOpenPanel(const TakenIn& taken) const;
+    [[nodiscard]] Logged<void> refuseStrayRework(const TakenIn& taken) const;
     [[nodiscard]] Logged<void> refuseOfAnotherBench(const QUuid& repair) const;
     [[nodiscard]] Logged<void> refuseStrayCorrection(const Event& event, const Corrected& correction) const;
     /// What depends on more than the repair itself.

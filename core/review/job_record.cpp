@@ -130,6 +130,8 @@ public:
     void operator()(const Noted&) {}
     void operator()(const AlarmAnswered&) {}
     void operator()(const Overridden& over) { m_record.overrides.push_back({over, m_told}); }
+    void operator()(const Returned&) { m_record.returned = m_told; }
+    void operator()(const ReworkBegun&) {} // the folded repair keeps it
     void operator()(const SignedOff&) { m_record.signedOff = m_told; }
     void operator()(const Corrected&) {}                    // the folded repair keeps them
     template <class Other> void operator()(const Other&) {} // of a lot or the bench: folding lets none pass

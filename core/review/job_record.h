@@ -113,7 +113,8 @@ struct JobRecord {
     std::vector<OverrideRecord> overrides;
     std::optional<Told> handedOver;
     std::optional<Told> signedOff;
-    Duration lasted; ///< from taking in to the newest event
+    std::optional<Told> returned; ///< the folded repair keeps why
+    Duration lasted;              ///< from taking in to the newest event
 
     [[nodiscard]] const PlanRecord* plan() const { return plans.empty() ? nullptr : &plans.back(); }
 };

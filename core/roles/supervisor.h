@@ -8,6 +8,7 @@ namespace strandbench {
 
 enum class SupervisorAct {
     SignOff,   ///< a repair that was handed over
+    Return,    ///< likewise: it is not in order
     Override,  ///< a stop that may be overridden
     Sheets,    ///< product sheets of the shop's own
     Restore,   ///< a log from a backup
@@ -16,8 +17,9 @@ enum class SupervisorAct {
     ChangePin, ///< the PIN itself
 };
 template <> struct Codes<SupervisorAct> {
-    static constexpr std::array<std::pair<SupervisorAct, const char*>, 7> table{{
+    static constexpr std::array<std::pair<SupervisorAct, const char*>, 8> table{{
         {SupervisorAct::SignOff, "sign_off"},
+        {SupervisorAct::Return, "return"},
         {SupervisorAct::Override, "override"},
         {SupervisorAct::Sheets, "sheets"},
         {SupervisorAct::Restore, "restore"},

@@ -54,6 +54,8 @@ const std::vector<std::pair<Payload, QString>>& everyKind()
         {BeadCalibrated{}, u"bead_calibrated"_s},
         {SheetKept{}, u"sheet_kept"_s},
         {SheetLaidAside{}, u"sheet_laid_aside"_s},
+        {Returned{}, u"returned"_s},
+        {ReworkBegun{}, u"rework_begun"_s},
     };
     return all;
 }
@@ -64,7 +66,8 @@ TEST(EventKind, HasItsStoredCodeAndVersion)
     for (const auto& [payload, code] : everyKind()) {
         EXPECT_EQ(kindOf(payload), code) << qPrintable(code);
         static const std::map<QString, int> changed{{u"plan_accepted"_s, 4}, {u"hardener_in"_s, 5}, {u"answered"_s, 2},
-                                                    {u"reading_taken"_s, 2}, {u"pat_mixed"_s, 2},   {u"parked"_s, 2}};
+                                                    {u"reading_taken"_s, 2}, {u"pat_mixed"_s, 2},   {u"parked"_s, 2},
+                                                    {u"taken_in"_s, 2}};
         EXPECT_EQ(kindVersionOf(payload), changed.contains(code) ? changed.at(code) : 1) << qPrintable(code);
         codes << code;
     }

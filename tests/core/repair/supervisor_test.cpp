@@ -58,6 +58,41 @@ TEST(SupervisorsFold, OnlyWhatWasHandedOverIsSignedOffOnceAndThenSealed)
     EXPECT_TRUE(script.repair().signedOff);
 }
 
+TEST(SupervisorsFold, WhatIsReturnedIsOpenUntilItsReworkHasBegun)
+{
+    RepairScript script;
+    script.walkTo(Station::HandOver);
+    EXPECT_TRUE(script.put(Returned{u"soft"_s})) << "nothing was handed over";
+    script.walkTo(Station::Done);
+    const QUuid rework = QUuid::createUuid();
+    EXPECT_TRUE(script.put(ReworkBegun{rework})) << "nothing was returned";
+    EXPECT_TRUE(script.put(Returned{u" "_s}));
+    ASSERT_FALSE(script.put(Returned{u"soft"_s, u"at the lower edge"_s}));
+    EXPECT_TRUE(script.repair().open());
+    EXPECT_EQ(script.next().station, Station::Returned);
+    EXPECT_TRUE(script.put(Returned{u"soft"_s})) << "once";
+    EXPECT_TRUE(script.put(SignedOff{})) << "what is returned is not signed off";
+    EXPECT_TRUE(script.put(Noted{{}, u"its record is closed"_s}));
+    EXPECT_TRUE(script.put(AssessAgain{}));
+    EXPECT_FALSE(mayCorrect(script.repair()));
+    EXPECT_FALSE(script.put(Corrected{1, u"of the left side"_s}));
+    EXPECT_TRUE(script.put(ReworkBegun{script.repair().id})) << "its own rework";
+    EXPECT_TRUE(script.put(ReworkBegun{QUuid()}));
+    ASSERT_FALSE(script.put(ReworkBegun{rework}));
+    EXPECT_FALSE(script.repair().open());
+    EXPECT_EQ(script.repair().rework, rework);
+    EXPECT_EQ(script.next().station, Station::Done);
+    EXPECT_TRUE(script.put(ReworkBegun{QUuid::createUuid()})) << "once";
+}
+
+TEST(SupervisorsFold, WhatIsSignedOffIsNotReturned)
+{
+    RepairScript script;
+    script.walkTo(Station::Done);
+    ASSERT_FALSE(script.put(SignedOff{}));
+    EXPECT_TRUE(script.put(Returned{u"soft"_s}));
+}
+
 TEST(SupervisorsFold, NothingOfTheBenchIsOfARepair)
 {
     RepairScript script;
@@ -70,6 +105,8 @@ TEST(SupervisorsFold, NothingOfTheBenchIsOfARepair)
 TEST(SupervisorsActs, AreTheseAndNoOthers)
 {
     EXPECT_EQ(supervisorActOf(SignedOff{}), SupervisorAct::SignOff);
+    EXPECT_EQ(supervisorActOf(Returned{}), SupervisorAct::Return);
+    EXPECT_EQ(supervisorActOf(ReworkBegun{}), std::nullopt) << "whoever is at the bench takes it in";
     EXPECT_EQ(supervisorActOf(Overridden{}), SupervisorAct::Override);
     EXPECT_EQ(supervisorActOf(Corrected{}), SupervisorAct::Correct);
     EXPECT_EQ(supervisorActOf(LotForgotten{}), SupervisorAct::Forget);

@@ -50,6 +50,33 @@ TEST_F(SupervisorEvents, ARepairThatIsSignedOffIsSealedForEverybody)
     EXPECT_EQ(insert("corrected"), "") << "a correction is let in";
 }
 
+TEST_F(SupervisorEvents, AReturnedRepairIsOnTheRailAgainAndItsReworkNamesIt)
+{
+    const auto log = open();
+    const QUuid first = QUuid::createUuid();
+    const QUuid rework = QUuid::createUuid();
+    static_cast<void>(walk(*log, first, Station::Done));
+    const auto taken = std::get<TakenIn>(log->events(first)->front().payload);
+    ASSERT_TRUE(log->openRepairs()->empty());
+    EXPECT_TRUE(refused(*log, draft(rework, TakenIn{taken.job, taken.panel, first}, 9000))) << "not returned";
+    EXPECT_TRUE(refused(*log, draft(first, Returned{u"because"_s}, 9001)));
+    EXPECT_TRUE(refused(*log, draft(first, Returned{u"other"_s, u" "_s}, 9002))) << "in words, and without any";
+    ASSERT_TRUE(log->append(draft(first, Returned{u"pinholes"_s}, 9003)));
+    ASSERT_EQ(log->openRepairs()->size(), 1U);
+    EXPECT_EQ(log->openRepairs()->front().station, u"returned"_s);
+
+    const auto again = log->append(draft(QUuid::createUuid(), TakenIn{taken.job, taken.panel}, 9004));
+    ASSERT_FALSE(again);
+    EXPECT_EQ(again.error().trouble, LogTrouble::AlreadyOpen) << "taken in without its link";
+    ASSERT_TRUE(log->append(draft(rework, TakenIn{taken.job, taken.panel, first}, 9005)));
+    ASSERT_TRUE(log->append(draft(first, ReworkBegun{rework}, 9006)));
+    ASSERT_EQ(log->openRepairs()->size(), 1U);
+    EXPECT_EQ(log->openRepairs()->front().repair, rework);
+    EXPECT_TRUE(refused(*log, draft(QUuid::createUuid(), TakenIn{u"77"_s, taken.panel, first}, 9007)))
+        << "a second rework";
+    EXPECT_TRUE(verifyLog(path())->clean);
+}
+
 TEST_F(SupervisorEvents, ACorrectionNamesAnEventOfItsOwnRepair)
 {
     const auto log = open();
