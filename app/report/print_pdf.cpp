@@ -10,7 +10,6 @@
 namespace strandbench {
 namespace {
 
-constexpr int dotsPerInch = 300;
 constexpr double side = 15; // mm: margins of the page
 constexpr double top = 10;
 constexpr double bottom = 10;
@@ -111,7 +110,7 @@ QByteArray printPdf(Paper paper, const PageFrame& frame, const WritePaper& write
     PrintEnd printed = PrintEnd::Failed;
     {
         QPdfWriter writer(&bytes);
-        writer.setResolution(dotsPerInch);
+        writer.setResolution(sheetDotsPerInch);
         writer.setPageSize(pageSizeOf(paper));
         writer.setPageMargins(QMarginsF());
         writer.setTitle(frame.title);

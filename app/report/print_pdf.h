@@ -46,5 +46,6 @@ enum class PrintEnd {
 [[nodiscard]] QByteArray printPdf(Paper paper, const PageFrame& frame, const WritePaper& write,
                                   const std::stop_token& stop = {});
 [[nodiscard]] QPageSize pageSizeOf(Paper paper);
+inline constexpr int sheetDotsPerInch = 300;
 
 } // namespace strandbench
