@@ -6,6 +6,7 @@
 #include <QPdfWriter>
 
 #include <algorithm>
+#include <stdexcept>
 
 namespace strandbench {
 namespace {
@@ -116,6 +117,8 @@ QByteArray printPdf(Paper paper, const PageFrame& frame, const WritePaper& write
         writer.setTitle(frame.title);
         printed = printPages(writer, frame, write, stop);
     }
+    if (printed == PrintEnd::Failed)
+        throw std::logic_error("a PDF in memory took no page");
     return printed == PrintEnd::Whole ? bytes.data() : QByteArray();
 }
 

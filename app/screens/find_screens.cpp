@@ -231,7 +231,7 @@ void LotTraceScreen::writeRecall(const QString& stem, const std::vector<LotUse>&
         [this, stem, uses, product, paper, lot = m_lot, said = words()](const std::stop_token& stop) -> Worker::Show {
             const QByteArray pdf = recallPdf(lot, product, uses, paper, said, stop);
             QString told = tr("Cancelled: nothing was written.");
-            if (!pdf.isEmpty() || !stop.stop_requested()) {
+            if (!pdf.isEmpty()) {
                 const auto written = writeBoth(stem, recallCsv(uses), pdf);
                 //: %1 is a file’s name without its ending
                 told = written ? tr("Written as CSV and PDF: %1").arg(QFileInfo(stem).fileName())

@@ -146,7 +146,7 @@ void SheetScreen::write(const QString& folder, TapButton* key)
 {
     make(key, tr("Being written …"), [folder, stem = stem()](const Sheet& sheet, const std::stop_token& stop) -> Ended {
         const QByteArray pdf = jobSheetPdf(*sheet.record, sheet.facts(stop), sheet.words);
-        if (pdf.isEmpty() && stop.stop_requested())
+        if (pdf.isEmpty())
             return {tr("Cancelled: nothing was written."), {}, {}};
         const auto written = writeBeside(folder, stem, pdf);
         if (!written)
