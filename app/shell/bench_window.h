@@ -266,7 +266,6 @@ private:
         StockLot lot; ///< that is traced
         Place lotFrom = Place::Found;
         std::vector<LotUse> uses; ///< of it, as read
-        QString told;             ///< what was written last
     };
     InFinding m_finding;
     Place m_afterRecord = Place::Today; ///< where the record was come to from
