@@ -38,7 +38,7 @@ protected:
     YearsTest() { needApplication(); }
 
     [[nodiscard]] QString path(const QString& name) const { return m_folder.filePath(name); }
-    [[nodiscard]] years::YearsReport write(const QString& name, quint64 seed, int benches = 1) const
+    years::YearsReport write(const QString& name, quint64 seed, int benches = 1) const
     {
         const auto report = years::writeYears({path(name), repairs, seed, benches});
         if (!report)

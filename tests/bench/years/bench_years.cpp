@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a bench answers after years, beside plain SQL for the same answer on the same files: a day's repairs, a search, a
-// lot's trace. The logs are asked by turns, and so are the program and plain SQL, so that what else the machine does
+// What a bench answers after years, beside plain SQL for the same answer on the same files: a day's repairs, a search,
+// a lot's trace. The logs are asked by turns, and so are the program and plain SQL, so that what else the machine does
 // meets all alike. Prints tables; judges nothing.
 //
 // bench_years LOG LOG...    made by strandbench_demo_years, the smallest first
