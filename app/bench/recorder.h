@@ -9,8 +9,10 @@
 #include <QObject>
 #include <QThread>
 
+#include <atomic>
 #include <functional>
 #include <map>
+#include <memory>
 
 namespace strandbench {
 
@@ -46,6 +48,18 @@ struct RepairFile {
     std::map<QByteArray, QByteArray> pictures; ///< bytes by hash
     ChainHead head;
 };
+
+/// What a review asks of the log's thread: how repairs are digested, and whether it is still wanted.
+struct ReviewAsk {
+    QString mark; ///< digestMark()
+    /// Runs in the writer's thread: touches nothing of the glass.
+    std::function<RepairDigest(const std::vector<Event>& events)> digest;
+    /// Told on the glass's thread now and then: so many of so many repairs were read.
+    std::function<void(int done, int of)> progress = {};
+    /// Set to true by the asker: the review ends at its next step, and nothing is answered.
+    std::shared_ptr<std::atomic<bool>> cancelled = std::make_shared<std::atomic<bool>>(false);
+};
+using Digests = std::vector<RepairDigest>;
 
 class Recorder final : public QObject {
     Q_OBJECT
@@ -85,6 +99,13 @@ public:
     void readUses(const StockLot& lot, int most, qint64 beforeUtcMs,
                   std::function<void(const Logged<std::vector<LotUse>>&)> then);
 
+    /// Every repair with an act on one of these local days, both included, in the order of taking in. Acts that are
+    /// written meanwhile go first.
+    void review(const QString& fromDay, const QString& toDay, const ReviewAsk& ask,
+                std::function<void(const Logged<Digests>&)> then);
+    /// The same of the repairs that took of a lot.
+    void reviewLot(const StockLot& lot, const ReviewAsk& ask, std::function<void(const Logged<Digests>&)> then);
+
     [[nodiscard]] const QString& path() const { return m_path; }
 
     /// The log was found damaged by somebody who looked at it: nothing is written any more.
@@ -103,6 +124,9 @@ private:
     void search(std::function<Logged<T>(const FindIndex&)> work, std::function<void(const Logged<T>&)> then);
     /// Opens the index where it is not, and takes in a part of what it lacks: true when it lacks nothing.
     [[nodiscard]] Logged<bool> catchUpIndex();
+    struct Reviewing;
+    void goOnReviewing(const std::shared_ptr<Reviewing>& review);
+    [[nodiscard]] Logged<void> digestSome(Reviewing& review);
     template <class T>
     void read(std::function<Logged<T>(const RepairLog&)> work, std::function<void(const Logged<T>&)> then);
 

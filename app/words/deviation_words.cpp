@@ -4,6 +4,7 @@
 #include "words/event_words.h"
 #include "words/notes.h"
 #include "words/role_words.h"
+#include "words/steps.h"
 #include "words/table.h"
 
 #include <QCoreApplication>
@@ -29,6 +30,11 @@ constexpr words::Line lines[] = {
     {"edges_after_gel", QT_TRANSLATE_NOOP("Deviations", "edges clear after %1; gel seen at %2")},
     {"hardener_low", QT_TRANSLATE_NOOP("Deviations", "hardener %1; at least %2")},
     {"hardener_high", QT_TRANSLATE_NOOP("Deviations", "hardener %1; at most %2")},
+    {"lift_too_thick", QT_TRANSLATE_NOOP("Deviations", "laid %1 thick by its mass; at most %2 in one go")},
+    //: %1 is a number of steps, %2 and %3 are times
+    {"steps_skimmed", QT_TRANSLATE_NOOP("Deviations", "steps told as done almost at once: %1, in %2; planned %3")},
+    //: %1 is a step
+    {"wait_cut_short", QT_TRANSLATE_NOOP("Deviations", "wait cut short, %1: %2; it needs %3")},
     {"lot_not_told", QT_TRANSLATE_NOOP("Deviations", "lot of the filler not told")},
     {"hardener_lot_not_told", QT_TRANSLATE_NOOP("Deviations", "lot of the hardener not told")},
     //: %1 is the sheet's id
@@ -71,6 +77,8 @@ public:
             return m_words.questionName(*question);
         if (const auto moment = fromCode<PhotoMoment>(code); moment && m_kind == DeviationKind::PhotoMissing)
             return photoMomentInList(*moment);
+        if (m_kind == DeviationKind::WaitCutShort)
+            return words::stepWayOn(code);
         if (m_kind == DeviationKind::Overridden)
             return std::ranges::count(overrideReasons(), code) ? overrideReason(code) : m_words.stopHeadline(code);
         return m_kind == DeviationKind::Parked ? parkedWhere(code) : code;

@@ -22,11 +22,11 @@ QStringList apart(const QString& column) { return column.split(u'\n', Qt::SkipEm
 
 } // namespace
 
-Logged<FindDocuments::Document*> FindDocuments::of(const QUuid& repair)
+Logged<FindDocuments::Held*> FindDocuments::of(const QUuid& repair)
 {
     const auto held = m_held.find(repair);
     if (held != m_held.end())
-        return &held->second.now;
+        return &held->second;
     Document document;
     const auto take = [&](const Row& row) -> Logged<void> {
         document = {row.integer(0),     row.integer(0) / placesInAMillisecond,
@@ -39,7 +39,7 @@ Logged<FindDocuments::Document*> FindDocuments::of(const QUuid& repair)
                                {textOf(repair)}, take);
         !done)
         return tl::unexpected(done.error());
-    return &m_held.emplace(repair, Held{document, document}).first->second.now;
+    return &m_held.emplace(repair, Held{document, document, {}}).first->second;
 }
 
 Logged<void> FindDocuments::takeUse(const Event& event, const QString& product, const QString& lot, Mass amount,
@@ -60,7 +60,8 @@ Logged<void> FindDocuments::take(const Event& event)
     const auto found = of(event.repair);
     if (!found)
         return tl::unexpected(found.error());
-    Document& document = **found;
+    Document& document = (*found)->now;
+    addTo((*found)->days, localDay(event.at));
     addTo(document.people, event.person);
     if (const auto* taken = std::get_if<TakenIn>(&event.payload)) {
         document.job = taken->job.simplified();
@@ -88,31 +89,39 @@ Logged<qint64> FindDocuments::nextPlace(qint64 utcMs) const
     return last.map([first](const QVariant& id) { return id.isNull() ? first : id.toLongLong() + 1; });
 }
 
-Logged<void> FindDocuments::put()
+Logged<void> FindDocuments::putDocument(const QUuid& repair, Held& held) const
 {
-    for (auto& [repair, held] : m_held) {
-        Document& now = held.now;
-        if (now == held.before)
-            continue;
-        const QVariantList columns{now.job,          now.panel,         joined(now.people),
-                                   joined(now.lots), joined(now.notes), textOf(repair)};
-        if (now.id != 0) {
-            auto done = m_sql.run(
-                u"UPDATE found SET job = ?, panel = ?, people = ?, lots = ?, notes = ? WHERE repair = ?"_s, columns);
-            if (!done)
-                return done;
-            continue;
-        }
-        const auto place = nextPlace(now.takenInUtcMs);
-        if (!place)
-            return tl::unexpected(place.error());
-        now.id = *place;
-        if (auto done = m_sql.run(u"INSERT INTO found (id, job, panel, people, lots, notes, repair) "
-                                  "VALUES (?, ?, ?, ?, ?, ?, ?)"_s,
-                                  QVariantList{*place} + columns);
+    Document& now = held.now;
+    const QVariantList columns{now.job,          now.panel,         joined(now.people),
+                               joined(now.lots), joined(now.notes), textOf(repair)};
+    if (now.id != 0)
+        return now == held.before ? Logged<void>()
+                                  : m_sql.run(u"UPDATE found SET job = ?, panel = ?, people = ?, lots = ?, notes = ? "
+                                              "WHERE repair = ?"_s,
+                                              columns);
+    const auto place = nextPlace(now.takenInUtcMs);
+    if (!place)
+        return tl::unexpected(place.error());
+    now.id = *place;
+    return m_sql.run(u"INSERT INTO found (id, job, panel, people, lots, notes, repair) VALUES (?, ?, ?, ?, ?, ?, ?)"_s,
+                     QVariantList{*place} + columns);
+}
+
+Logged<void> FindDocuments::putDays(const Held& held) const
+{
+    for (const QString& day : held.days)
+        if (auto done =
+                m_sql.run(u"INSERT OR IGNORE INTO repair_day (local_day, id) VALUES (?, ?)"_s, {day, held.now.id});
             !done)
             return done;
-    }
+    return held.before.id == 0 ? Logged<void>() : m_sql.run(u"DELETE FROM digest WHERE id = ?"_s, {held.now.id});
+}
+
+Logged<void> FindDocuments::put()
+{
+    for (auto& [repair, held] : m_held)
+        if (auto done = putDocument(repair, held).and_then([this, &it = held] { return putDays(it); }); !done)
+            return done;
     m_held.clear();
     return {};
 }

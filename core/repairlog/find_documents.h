@@ -35,11 +35,15 @@ private:
     struct Held {
         Document before;
         Document now;
+        QStringList days; ///< local days with an act that was taken
     };
-    [[nodiscard]] Logged<Document*> of(const QUuid& repair);
+    [[nodiscard]] Logged<Held*> of(const QUuid& repair);
     [[nodiscard]] Logged<void> takeUse(const Event& event, const QString& product, const QString& lot, Mass amount,
                                        BatchRef batch);
     [[nodiscard]] Logged<qint64> nextPlace(qint64 utcMs) const;
+    [[nodiscard]] Logged<void> putDocument(const QUuid& repair, Held& held) const;
+    /// The days of what was taken; a digest that was made before is of a repair that has gone on since.
+    [[nodiscard]] Logged<void> putDays(const Held& held) const;
 
     const SqlConnection& m_sql;
     std::map<QUuid, Held> m_held;

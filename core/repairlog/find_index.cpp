@@ -18,7 +18,7 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 namespace {
 
-constexpr int indexVersion = 2;
+constexpr int indexVersion = 3; ///< 2 since days and digests stand in it, 3 since longer beginnings do
 
 const QStringList& tables()
 {
@@ -56,6 +56,14 @@ const QStringList& tables()
             finishing INTEGER NOT NULL,
             batch INTEGER NOT NULL,
             PRIMARY KEY (lot, product, utc_ms, origin, seq)) STRICT, WITHOUT ROWID)"_s,
+        uR"(CREATE TABLE repair_day (
+            local_day TEXT NOT NULL,
+            id INTEGER NOT NULL,
+            PRIMARY KEY (local_day, id)) STRICT, WITHOUT ROWID)"_s,
+        uR"(CREATE TABLE digest (
+            id INTEGER PRIMARY KEY,
+            mark TEXT NOT NULL,
+            bytes BLOB NOT NULL) STRICT)"_s,
         u"PRAGMA user_version = %1"_s.arg(indexVersion),
     };
     return statements;
@@ -154,8 +162,9 @@ Logged<bool> FindIndex::holds(const RepairLog& log) const
 
 Logged<void> FindIndex::beginAnew() const
 {
-    for (const QString& statement : {u"INSERT INTO found_words (found_words) VALUES ('delete-all')"_s,
-                                     u"DELETE FROM found"_s, u"DELETE FROM lot_use"_s, u"DELETE FROM taken_up"_s})
+    for (const QString& statement :
+         {u"INSERT INTO found_words (found_words) VALUES ('delete-all')"_s, u"DELETE FROM found"_s,
+          u"DELETE FROM lot_use"_s, u"DELETE FROM repair_day"_s, u"DELETE FROM digest"_s, u"DELETE FROM taken_up"_s})
         if (auto done = m_sql->run(statement); !done)
             return done;
     return {};

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "repairlog/repair_log.h"
+#include "review/digest.h"
 #include "stock/stock_acts.h"
 
 #include <memory>
@@ -66,6 +67,21 @@ public:
     [[nodiscard]] Logged<std::vector<LotUse>> usesOf(const StockLot& lot, int most, qint64 beforeUtcMs = 0) const;
     /// The products under which a lot of this name was mixed.
     [[nodiscard]] Logged<std::vector<StockLot>> lotsNamed(const QString& lot) const;
+
+    // Digests are made when they are asked for, and kept until their repair goes on, or until limits or sheets change:
+    // `mark` is digestMark().
+
+    /// Repairs with an act on one of these local days, both included, whose digest is to be made, at most so many.
+    [[nodiscard]] Logged<std::vector<QUuid>> undigested(const QString& fromDay, const QString& toDay,
+                                                        const QString& mark, int most) const;
+    /// The same of those that took of a lot.
+    [[nodiscard]] Logged<std::vector<QUuid>> undigested(const StockLot& lot, const QString& mark, int most) const;
+    /// How many have an act on one of these days.
+    [[nodiscard]] Logged<int> repairsOf(const QString& fromDay, const QString& toDay) const;
+    [[nodiscard]] Logged<void> keep(const std::vector<RepairDigest>& digests, const QString& mark);
+    /// Digests that are kept, in the order of taking in.
+    [[nodiscard]] Logged<std::vector<RepairDigest>> digests(const QString& fromDay, const QString& toDay) const;
+    [[nodiscard]] Logged<std::vector<RepairDigest>> digests(const StockLot& lot) const;
 
 private:
     explicit FindIndex(std::unique_ptr<SqlConnection> connection);

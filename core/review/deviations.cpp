@@ -30,6 +30,9 @@ public:
             product(each);
         }
         bareMetal();
+        for (const LayerRecord& each : m_record.layers)
+            liftTooThick(each);
+        steps();
         changes();
         gaps();
         clocks();
@@ -111,6 +114,60 @@ private:
             return;
         if (const Duration open = elapsed(bared->told.at, first->hardenerIn.at); open > m_limits.bareMetal)
             add(DeviationKind::BareMetalLate, first->hardenerIn, {open, m_limits.bareMetal}, first->batch);
+    }
+
+    /// What a layer came to follows from what was mixed for it.
+    void liftTooThick(const LayerRecord& layer)
+    {
+        if (layer.finishing)
+            return;
+        Mass planned = grams(0);
+        const BatchRecord* last = nullptr;
+        for (const BatchRecord& each : m_record.batches)
+            if (!each.batch.finishing && each.lift == layer.index) {
+                planned += each.planned.filler;
+                last = &each;
+            }
+        if (!last || planned.value() <= 0)
+            return;
+        const ProductSheet* sheet = m_catalogue.version(last->mixed.sheetId, last->mixed.sheetHash);
+        const Length laid = layer.thickness * double(layer.mixed / planned);
+        if (sheet && laid > sheet->greatestLift * (1 + m_limits.liftOver.value()))
+            add(DeviationKind::LiftTooThick, last->hardenerIn, {laid, sheet->greatestLift}, last->batch);
+    }
+
+    /// The acts of a repair told before and after a step, as far as there are such.
+    [[nodiscard]] std::pair<const Event*, const Event*> around(const StepRecord& step) const
+    {
+        const auto at = std::ranges::find(m_record.events, step.told.seq, &Event::seq);
+        const Event* before = at == m_record.events.begin() ? nullptr : &*std::prev(at);
+        return {before, std::next(at) == m_record.events.end() ? nullptr : &*std::next(at)};
+    }
+
+    /// Steps are told in their order, so that none can be left out; but one may be told that was not done.
+    void steps()
+    {
+        int skimmed = 0;
+        Duration taken = seconds(0);
+        Duration planned = seconds(0);
+        Told last;
+        for (const StepRecord& each : m_record.steps) {
+            const auto [before, after] = around(each);
+            const Duration needs = each.step.waiting;
+            if (before && after && each.step.code != u"cure_before_primer"_s &&
+                elapsed(before->at, after->at) < needs * (1 - hair))
+                add(DeviationKind::WaitCutShort, {after->at, after->person, after->seq},
+                    {each.step.code, elapsed(before->at, after->at), needs});
+            const Duration took = before ? elapsed(before->at, each.told.at) : each.step.handsOn;
+            if (took >= each.step.handsOn * m_limits.skimmed.value())
+                continue;
+            ++skimmed;
+            taken += took;
+            planned += each.step.handsOn;
+            last = each.told;
+        }
+        if (skimmed > 0)
+            add(DeviationKind::StepsSkimmed, last, {Count{skimmed}, taken, planned});
     }
 
     void changes()

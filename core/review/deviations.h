@@ -23,6 +23,9 @@ enum class DeviationKind {
     EdgesAfterGel,          ///< told after, gel observed after
     HardenerLow,            ///< share, limit
     HardenerHigh,           ///< share, limit
+    LiftTooThick,           ///< laid by its mass, the most of its sheet
+    StepsSkimmed,           ///< how many, time taken for them, time planned
+    WaitCutShort,           ///< code of the step, time from the act before it to the one after, time it needs
     LotNotTold,             ///< of the filler
     HardenerLotNotTold,
     DemoSheet,       ///< id of the sheet
@@ -37,7 +40,7 @@ enum class DeviationKind {
     ClockSetBack,    ///< by how much
 };
 template <> struct Codes<DeviationKind> {
-    static constexpr std::array<std::pair<DeviationKind, const char*>, 25> table{{
+    static constexpr std::array<std::pair<DeviationKind, const char*>, 28> table{{
         {DeviationKind::PanelNearDewPoint, "panel_near_dew_point"},
         {DeviationKind::PanelTooCold, "panel_too_cold"},
         {DeviationKind::PanelTooHot, "panel_too_hot"},
@@ -51,6 +54,9 @@ template <> struct Codes<DeviationKind> {
         {DeviationKind::EdgesAfterGel, "edges_after_gel"},
         {DeviationKind::HardenerLow, "hardener_low"},
         {DeviationKind::HardenerHigh, "hardener_high"},
+        {DeviationKind::LiftTooThick, "lift_too_thick"},
+        {DeviationKind::StepsSkimmed, "steps_skimmed"},
+        {DeviationKind::WaitCutShort, "wait_cut_short"},
         {DeviationKind::LotNotTold, "lot_not_told"},
         {DeviationKind::HardenerLotNotTold, "hardener_lot_not_told"},
         {DeviationKind::DemoSheet, "demo_sheet"},
@@ -81,6 +87,8 @@ struct DeviationLimits {
     Fraction sandsEarly = Fraction::ofHundred(20);    ///< of the predicted time; our assumption
     Fraction hardenerLow = Fraction::ofHundred(1.5);  ///< common practice, no source
     Fraction hardenerHigh = Fraction::ofHundred(2.5); ///< common practice, no source
+    Fraction liftOver = Fraction::ofHundred(5); ///< over the sheet's most; a mix is laid that nearly; our assumption
+    Fraction skimmed = Fraction::ofHundred(10); ///< of a step's time: in less nobody has done it; our assumption
     Duration clockJump = seconds(5); ///< more than a clock that is slewed drifts between two acts; our assumption
 };
 
