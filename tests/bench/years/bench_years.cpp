@@ -58,12 +58,12 @@ void ask(const Question& question, int round, Times& times)
 
 void printLogs(const std::vector<std::unique_ptr<YearsLog>>& logs)
 {
-    std::printf("SQLite %s\n\n%12s %12s %12s %14s %14s\n", sqlite3_libversion(), "repairs", "events", "log, MiB",
-                "index, MiB", "made in, s");
+    std::printf("SQLite %s\n\n%12s %12s %12s %14s %14s %16s %14s\n", sqlite3_libversion(), "repairs", "events",
+                "log, MiB", "index, MiB", "made in, s", "digests made", "in, s");
     for (const auto& each : logs)
-        std::printf("%12lld %12lld %12.1f %14.1f %14.1f\n", static_cast<long long>(each->repairs()),
+        std::printf("%12lld %12lld %12.1f %14.1f %14.1f %16d %14.2f\n", static_cast<long long>(each->repairs()),
                     static_cast<long long>(each->events()), each->mebibytes(), each->indexMade().mebibytes,
-                    each->indexMade().seconds);
+                    each->indexMade().seconds, each->digestsMade().repairs, each->digestsMade().seconds);
 }
 
 /// Medians, a column a log; then the last log beside the first, and beside plain SQL.

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "years_log.h"
 
+#include "exchange/sheets.h"
+
 #include <QDate>
 #include <QElapsedTimer>
 #include <QFileInfo>
@@ -15,6 +17,9 @@ constexpr int asked = 16;          ///< days, jobs and lots of each log, spread 
 constexpr int mostRepairs = 30;    ///< that a search gives
 constexpr int mostUses = 200;      ///< that a trace gives
 constexpr int eventsAtOnce = 2000; ///< as the program takes in
+constexpr int allOfThem = 10'000'000;
+const char* const filler = "demo*"; ///< products
+const char* const hardener = "hardener";
 
 template <class T> T orEnd(Logged<T> made)
 {
@@ -43,6 +48,13 @@ std::string matchOf(const std::string& text)
     return phrases.join(u" AND "_s).toStdString();
 }
 
+/// From "lot, tabulator, product".
+StockLot lotOf(const std::string& both)
+{
+    const QStringList parts = QString::fromStdString(both).split(u'\t');
+    return {parts.at(1), parts.at(0)};
+}
+
 qint64 numberAt(const PlainSql& sql, const char* asking) { return std::stoll(sql.rows(asking).at(0).at(0)); }
 
 } // namespace
@@ -50,12 +62,14 @@ qint64 numberAt(const PlainSql& sql, const char* asking) { return std::stoll(sql
 YearsLog::YearsLog(const QString& path)
     : m_path(path),
       m_log(orEnd(RepairLog::open(path, LogMode::ReadOnly))),
-      m_plainLog(std::make_unique<PlainSql>(path.toStdString()))
+      m_plainLog(std::make_unique<PlainSql>(path.toStdString())),
+      m_mark(digestMark(demoCatalogue(), {}))
 {
     makeIndex();
     m_plainIndex = std::make_unique<PlainSql>(findIndexPath(path).toStdString());
     m_repairs = numberAt(*m_plainLog, "SELECT count(*) FROM summary");
     m_events = numberAt(*m_plainLog, "SELECT sum(last) FROM (SELECT max(seq) AS last FROM event GROUP BY origin)");
+    digestAll();
 }
 
 void YearsLog::makeIndex()
@@ -69,6 +83,31 @@ void YearsLog::makeIndex()
         ++slices;
     m_made.seconds = slices > 1 ? double(timer.elapsed()) / 1000 : 0;
     m_made.mebibytes = double(QFileInfo(where).size()) / 1048576;
+}
+
+/// As the program does before it shows a review.
+void YearsLog::digest(const std::vector<QUuid>& repairs)
+{
+    QElapsedTimer timer;
+    timer.start();
+    std::vector<RepairDigest> made;
+    for (const QUuid& each : repairs)
+        made.push_back(digestOf(orEnd(m_log->events(each)), demoCatalogue(), {}));
+    if (const auto done = m_index->keep(made, m_mark); !done)
+        qFatal("%s", qPrintable(done.error().detail));
+    m_digested.repairs += int(repairs.size());
+    m_digested.seconds += double(timer.nsecsElapsed()) / 1e9;
+}
+
+void YearsLog::digestAll()
+{
+    for (const std::string& each : days()) {
+        const QString day = QString::fromStdString(each);
+        digest(orEnd(m_index->undigested(day, day, m_mark, allOfThem)));
+    }
+    for (const char* which : {filler, hardener})
+        for (const std::string& each : lots(which))
+            digest(orEnd(m_index->undigested(lotOf(each), m_mark, allOfThem)));
 }
 
 double YearsLog::mebibytes() const { return double(QFileInfo(m_path).size()) / 1048576; }
@@ -150,6 +189,38 @@ Question YearsLog::dayWithEvents() const
             }};
 }
 
+/// What is asked is whether all are kept, and then for them; both give how many there are.
+Question YearsLog::dayReview() const
+{
+    const auto plain = std::make_shared<PlainSql::Statement>(
+        m_plainIndex->prepare("SELECT bytes FROM repair_day JOIN digest USING (id) WHERE local_day = ? ORDER BY id"));
+    return {"a day: its review", days(),
+            [this](const std::string& asked) {
+                const QString day = QString::fromStdString(asked);
+                if (!orEnd(m_index->undigested(day, day, m_mark, allOfThem)).empty())
+                    qFatal("a digest is missing");
+                return std::to_string(orEnd(m_index->digests(day, day)).size());
+            },
+            [plain](const std::string& day) { return std::to_string(plain->rows({day}).size()); }};
+}
+
+Question YearsLog::lotReview(const std::string& name, const char* which) const
+{
+    const auto plain = std::make_shared<PlainSql::Statement>(m_plainIndex->prepare(
+        "SELECT bytes FROM (SELECT DISTINCT found.id FROM lot_use JOIN found USING (repair) WHERE lot = ? AND "
+        "product = ?) AS asked JOIN digest ON digest.id = asked.id ORDER BY asked.id"));
+    return {name, lots(which),
+            [this](const std::string& both) {
+                if (!orEnd(m_index->undigested(lotOf(both), m_mark, allOfThem)).empty())
+                    qFatal("a digest is missing");
+                return std::to_string(orEnd(m_index->digests(lotOf(both))).size());
+            },
+            [plain](const std::string& both) {
+                const std::size_t cut = both.find('\t');
+                return std::to_string(plain->rows({both.substr(0, cut), both.substr(cut + 1)}).size());
+            }};
+}
+
 Question YearsLog::search(const std::string& name, const std::vector<std::string>& texts) const
 {
     const auto plain = std::make_shared<PlainSql::Statement>(m_plainIndex->prepare(
@@ -177,8 +248,7 @@ Question YearsLog::uses(const std::string& name, const char* which) const
     return {name, lots(which),
             [this](const std::string& both) {
                 std::string keys;
-                const QStringList lot = QString::fromStdString(both).split(u'\t');
-                const auto found = orEnd(m_index->usesOf({lot[1], lot[0]}, mostUses));
+                const auto found = orEnd(m_index->usesOf(lotOf(both), mostUses));
                 for (const LotUse& each : found)
                     keys += keyOf(each.repair);
                 return keys;
@@ -192,7 +262,7 @@ Question YearsLog::uses(const std::string& name, const char* which) const
 Question YearsLog::products() const
 {
     std::vector<std::string> names;
-    for (const std::string& each : lots("demo*"))
+    for (const std::string& each : lots(filler))
         names.push_back(each.substr(0, each.find('\t')));
     const auto plain = std::make_shared<PlainSql::Statement>(m_plainIndex->prepare(
         "WITH RECURSIVE named (product) AS (SELECT min(product) FROM lot_use WHERE lot = ?1 UNION ALL SELECT (SELECT "
@@ -213,13 +283,16 @@ std::vector<Question> YearsLog::questions() const
 {
     return {dayOfRepairs(),
             dayWithEvents(),
+            dayReview(),
             search("search: a job", jobs()),
             search("search: a person", {"Ada", "Ravi", "Odile", "jorge", "Wanda"}),
             search("search: two words", {"pinholes upper", "hairline hinge", "rust supervisor", "delamination corner"}),
             search("search: a long word", {"photographed", "delamination", "supervisor", "reflector"}),
             search("search: a word and a bus", {"pinholes 3071", "rust 3345", "white 3800", "ridge 3111"}),
-            uses("a lot of filler: its batches", "demo*"),
-            uses("a lot of hardener: its batches", "hardener*"),
+            uses("a lot of filler: its batches", filler),
+            uses("a lot of hardener: its batches", hardener),
+            lotReview("a lot of filler: its review", filler),
+            lotReview("a lot of hardener: its review", hardener),
             products()};
 }
 

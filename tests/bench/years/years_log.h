@@ -24,6 +24,11 @@ struct IndexMade {
     double mebibytes = 0;
 };
 
+struct DigestsMade {
+    int repairs = 0;
+    double seconds = 0;
+};
+
 class YearsLog {
 public:
     /// Makes the index of the log where it is not whole. Ends the program when something does not open.
@@ -32,16 +37,22 @@ public:
     [[nodiscard]] qint64 events() const { return m_events; }
     [[nodiscard]] double mebibytes() const;
     [[nodiscard]] const IndexMade& indexMade() const { return m_made; }
+    /// Of the days and lots that are asked for, of which none was kept yet.
+    [[nodiscard]] const DigestsMade& digestsMade() const { return m_digested; }
     /// The same kinds in the same order of every log.
     [[nodiscard]] std::vector<Question> questions() const;
 
 private:
     void makeIndex();
+    void digest(const std::vector<QUuid>& repairs);
+    void digestAll();
     [[nodiscard]] std::vector<std::string> days() const;
     [[nodiscard]] std::vector<std::string> jobs() const;
     [[nodiscard]] std::vector<std::string> lots(const char* which) const;
     [[nodiscard]] Question dayOfRepairs() const;
     [[nodiscard]] Question dayWithEvents() const;
+    [[nodiscard]] Question dayReview() const;
+    [[nodiscard]] Question lotReview(const std::string& name, const char* which) const;
     [[nodiscard]] Question search(const std::string& name, const std::vector<std::string>& texts) const;
     [[nodiscard]] Question uses(const std::string& name, const char* which) const;
     [[nodiscard]] Question products() const;
@@ -52,6 +63,8 @@ private:
     std::unique_ptr<PlainSql> m_plainLog;
     std::unique_ptr<PlainSql> m_plainIndex;
     IndexMade m_made;
+    DigestsMade m_digested;
+    QString m_mark; ///< of digests
     qint64 m_repairs = 0;
     qint64 m_events = 0;
 };
