@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Bars below which their names stand, side by side for two sets; with a line of running shares (a Pareto chart), or with
-// points and whiskers in the bars' place. As many as have room for their names.
+// Bars with their names below, side by side for two sets; with a line of running shares (a Pareto chart), or with
+// points and whiskers in the place of bars. As many as have room for their names.
 #pragma once
 
 #include "screens/figure_chart.h"
