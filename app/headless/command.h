@@ -43,7 +43,7 @@ struct Command {
     bool takesFile = false;
     std::vector<OptionRule> options;
     Outcome (*run)(const Arguments& arguments, const Words& words);
-    const char* paintsFor = nullptr; ///< the option with which it draws, off screen
+    std::vector<const char*> paintsFor = {}; ///< the options with which it draws, off screen
 };
 
 /// Every command, in the order of the help.

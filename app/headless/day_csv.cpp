@@ -5,8 +5,6 @@
 #include "exchange/plan_json.h"
 #include "headless/record_json.h"
 
-#include <QSet>
-
 using namespace Qt::StringLiterals;
 
 namespace strandbench::headless {
@@ -50,6 +48,29 @@ QStringList lastReading(const JobRecord& record)
     return {number(inCelsius(last.reading.panel)), number(inKelvinStep(last.margin))};
 }
 
+/// When and by whom, as two fields.
+QStringList momentOf(const std::optional<Told>& told)
+{
+    return told ? QStringList{isoOf(told->at), told->person} : QStringList{QString(), QString()};
+}
+
+/// What the log says of its signing; see signingNames().
+QStringList signingOf(const JobRecord& record)
+{
+    const Repair& repair = record.repair;
+    const auto id = [](const QUuid& of) { return of.isNull() ? QString() : of.toString(QUuid::WithoutBraces); };
+    return momentOf(record.signedOff) + momentOf(record.returned) +
+           QStringList{repair.returned ? repair.returned->what.reason : QString(),
+                       repair.returned ? repair.returned->what.text : QString(), id(repair.rework),
+                       id(repair.reworkOf)};
+}
+
+QStringList signingNames()
+{
+    return {u"signed_off"_s,    u"signed_off_by"_s, u"returned"_s, u"returned_by"_s,
+            u"return_reason"_s, u"return_text"_s,   u"rework"_s,   u"rework_of"_s};
+}
+
 QStringList fieldsOf(const QString& day, const DayEntry& entry)
 {
     const JobRecord& record = entry.record;
@@ -82,38 +103,40 @@ QStringList fieldsOf(const QString& day, const DayEntry& entry)
                        ofBatches(record, [](const BatchRecord& each) { return each.mixed.lot; }),
                        ofBatches(record, [](const BatchRecord& each) { return each.mixed.hardenerLot; })} +
            lastReading(record) +
-           QStringList{missing.join(u"; "_s), QString::number(entry.deviations.size()), deviations.join(u"; "_s)};
+           QStringList{missing.join(u"; "_s), QString::number(entry.deviations.size()), deviations.join(u"; "_s)} +
+           signingOf(record);
 }
 
 } // namespace
 
 QByteArray dayToCsv(const QString& day, const std::vector<DayEntry>& entries)
 {
-    QString text = csvRow({u"day"_s,
-                           u"job"_s,
-                           u"panel"_s,
-                           u"repair"_s,
-                           u"state"_s,
-                           u"people"_s,
-                           u"taken_in"_s,
-                           u"handed_over"_s,
-                           u"lasted_s"_s,
-                           u"substrate"_s,
-                           u"damage"_s,
-                           u"filler_class"_s,
-                           u"planned_filler_g"_s,
-                           u"mixed_filler_g"_s,
-                           u"mixed_finishing_g"_s,
-                           u"mixed_hardener_g"_s,
-                           u"batches"_s,
-                           u"sheets"_s,
-                           u"filler_lots"_s,
-                           u"hardener_lots"_s,
-                           u"last_panel_c"_s,
-                           u"last_margin_k"_s,
-                           u"photos_missing"_s,
-                           u"deviations"_s,
-                           u"deviation_codes"_s});
+    const QStringList names{u"day"_s,
+                            u"job"_s,
+                            u"panel"_s,
+                            u"repair"_s,
+                            u"state"_s,
+                            u"people"_s,
+                            u"taken_in"_s,
+                            u"handed_over"_s,
+                            u"lasted_s"_s,
+                            u"substrate"_s,
+                            u"damage"_s,
+                            u"filler_class"_s,
+                            u"planned_filler_g"_s,
+                            u"mixed_filler_g"_s,
+                            u"mixed_finishing_g"_s,
+                            u"mixed_hardener_g"_s,
+                            u"batches"_s,
+                            u"sheets"_s,
+                            u"filler_lots"_s,
+                            u"hardener_lots"_s,
+                            u"last_panel_c"_s,
+                            u"last_margin_k"_s,
+                            u"photos_missing"_s,
+                            u"deviations"_s,
+                            u"deviation_codes"_s};
+    QString text = csvRow(names + signingNames());
     for (const DayEntry& each : entries)
         text += csvRow(fieldsOf(day, each));
     return text.toUtf8();

@@ -97,16 +97,19 @@ Outcome runArguments(QStringList arguments, const Words& words)
     return command->run(std::get<Arguments>(parsed), words);
 }
 
-/// True for a command with the option that makes it draw. Asked before the parser can: the kind of application
+/// True for a command with an option that makes it draw. Asked before the parser can: the kind of application
 /// object hangs on it.
 bool paints(int argc, char** argv)
 {
     const Command* command = argc > 1 ? commandNamed(QString::fromLocal8Bit(argv[1])) : nullptr;
-    if (!command || !command->paintsFor)
+    if (!command)
         return false;
+    const auto isFor = [](const char* argument, const char* option) {
+        return QString::fromLocal8Bit(argument).section(u'=', 0, 0).endsWith(u'-' + QString::fromLatin1(option));
+    };
     return std::any_of(argv + 2, argv + argc, [&](const char* each) {
-        const QString word = QString::fromLocal8Bit(each).section(u'=', 0, 0);
-        return word.endsWith(u'-' + QString::fromLatin1(command->paintsFor));
+        return std::any_of(command->paintsFor.begin(), command->paintsFor.end(),
+                           [&](const char* option) { return isFor(each, option); });
     });
 }
 

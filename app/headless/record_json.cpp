@@ -5,6 +5,7 @@
 #include "words/deviation_words.h"
 #include "words/event_words.h"
 #include "words/notes.h"
+#include "words/role_words.h"
 
 #include <QDateTime>
 #include <QJsonArray>
@@ -209,6 +210,29 @@ QJsonArray plansToJson(const JobRecord& record, const Words& words)
     });
 }
 
+QJsonValue returnedOrNull(const JobRecord& record)
+{
+    if (!record.returned || !record.repair.returned)
+        return {};
+    const Returned& returned = record.repair.returned->what;
+    return with(
+        *record.returned,
+        {{u"code"_s, returned.reason}, {u"remark"_s, textOrNull(returned.text)}, {u"text"_s, returnText(returned)}});
+}
+
+QJsonValue repairOrNull(const QUuid& repair)
+{
+    return repair.isNull() ? QJsonValue() : QJsonValue(repair.toString(QUuid::WithoutBraces));
+}
+
+void addSigning(QJsonObject& json, const JobRecord& record)
+{
+    json[u"signed_off"_s] = toldOrNull(record.signedOff);
+    json[u"returned"_s] = returnedOrNull(record);
+    json[u"rework"_s] = repairOrNull(record.repair.rework);
+    json[u"rework_of"_s] = repairOrNull(record.repair.reworkOf);
+}
+
 void addMoments(QJsonObject& json, const JobRecord& record)
 {
     json[u"taken_in"_s] = with({record.repair.takenInAt, record.repair.takenInBy, record.events.front().seq}, {});
@@ -248,6 +272,7 @@ QJsonObject recordToJson(const JobRecord& record, const std::vector<Deviation>& 
         {u"photos_missing"_s, listOf(record.photosMissing, [](PhotoMoment each) { return codeOf(each); })},
         {u"notes"_s, keptNotes(record.repair)}};
     addMoments(json, record);
+    addSigning(json, record);
     return json;
 }
 

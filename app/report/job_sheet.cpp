@@ -2,6 +2,9 @@
 #include "report/job_sheet.h"
 
 #include "report/job_tables.h"
+#include "report/qr_code.h"
+#include "report/sheet_code.h"
+#include "report/sign_block.h"
 #include "words/deviation_words.h"
 
 using namespace Qt::StringLiterals;
@@ -10,6 +13,7 @@ namespace strandbench {
 namespace {
 
 constexpr int shownDigits = 16; // of the head, on every page
+constexpr double codeSize = 44; // mm: modules of 0.6 mm and more, which a phone and a plain scanner read
 
 struct Says {
     Q_DECLARE_TR_FUNCTIONS(JobSheet)
@@ -30,12 +34,26 @@ PageFrame frameOf(const QString& head, const ChainHead& log)
     return frame;
 }
 
-void logEnd(PaperDocument& paper, const ChainHead& log)
+/// code: what the square below holds.
+void logEnd(PaperDocument& paper, const ChainHead& log, const QString& code)
 {
-    paper.heading(Says::tr("Log"), 28);
+    paper.heading(Says::tr("Log"), codeSize + 36);
     paper.pairs({{Says::tr("End of the chain"), QString::fromLatin1(log.hash.toHex())},
                  {Says::tr("Entries"), QString::number(log.count)},
                  {Says::tr("Bench"), log.origin}});
+    const auto square = QrCode::of(code);
+    if (!square)
+        return paper.line(Says::tr("No code: what it would hold is too long for one."));
+    paper.drawing(codeSize, codeSize,
+                  [square](QPainter& painter, const QRectF& room) { square->paint(painter, room); });
+    paper.small(Says::tr("In the code: what this sheet is of, and the end of the log’s chain when it was printed."));
+}
+
+QString jobHead(const JobRecord& record, const Words& words)
+{
+    return Says::tr("Job sheet · %1 · %2 · %3")
+        .arg(words.jobLabel(record.repair.job), record.repair.panel,
+             QStringList(record.days.begin(), record.days.end()).join(u", "_s));
 }
 
 void writeJob(PaperDocument& paper, const JobRecord& record, const SheetFacts& facts, const Words& words)
@@ -54,6 +72,16 @@ void writeJob(PaperDocument& paper, const JobRecord& record, const SheetFacts& f
     tables.notes();
     tables.photos();
     tables.handOverTests();
+    writeSignBlock(paper, record);
+}
+
+/// What a job sheet holds; all given outlive it.
+WritePaper jobPaper(const JobRecord& record, const SheetFacts& facts, const Words& words)
+{
+    return [&record, &facts, &words](PaperDocument& paper) {
+        writeJob(paper, record, facts, words);
+        logEnd(paper, facts.head, jobSheetCode(record.repair, facts.head));
+    };
 }
 
 void writeDay(PaperDocument& paper, const QString& day, const std::vector<JobRecord>& records, const SheetFacts& facts,
@@ -79,32 +107,34 @@ void writeDay(PaperDocument& paper, const QString& day, const std::vector<JobRec
                  {Says::tr("Who"), 1.2},
                  {Says::tr("Deviations"), 4}},
                 rows);
+    writeSignBlock(paper, records);
 }
 
 } // namespace
 
 QByteArray jobSheetPdf(const JobRecord& record, const SheetFacts& facts, const Words& words)
 {
-    const QString head = Says::tr("Job sheet · %1 · %2 · %3")
-                             .arg(words.jobLabel(record.repair.job), record.repair.panel,
-                                  QStringList(record.days.begin(), record.days.end()).join(u", "_s));
-    return printPdf(facts.paper, frameOf(head, facts.head), [&](PaperDocument& paper) {
-        writeJob(paper, record, facts, words);
-        logEnd(paper, facts.head);
-    });
+    return printPdf(facts.paper, frameOf(jobHead(record, words), facts.head), jobPaper(record, facts, words),
+                    facts.stop);
+}
+
+PrintEnd printJobSheet(QPagedPaintDevice& device, const JobRecord& record, const SheetFacts& facts, const Words& words)
+{
+    return printPages(device, frameOf(jobHead(record, words), facts.head), jobPaper(record, facts, words), facts.stop);
 }
 
 QByteArray dayPdf(const QString& day, const std::vector<JobRecord>& records, const SheetFacts& facts,
                   const Words& words)
 {
-    return printPdf(facts.paper, frameOf(Says::tr("Day sheet · %1").arg(day), facts.head), [&](PaperDocument& paper) {
+    const auto write = [&](PaperDocument& paper) {
         writeDay(paper, day, records, facts, words);
-        logEnd(paper, facts.head);
+        logEnd(paper, facts.head, daySheetCode(day, facts.head));
         for (const JobRecord& each : records) {
             paper.startPage();
             writeJob(paper, each, facts, words);
         }
-    });
+    };
+    return printPdf(facts.paper, frameOf(Says::tr("Day sheet · %1").arg(day), facts.head), write, facts.stop);
 }
 
 } // namespace strandbench

@@ -9,6 +9,7 @@
 #include "words/words.h"
 
 #include <functional>
+#include <stop_token>
 
 namespace strandbench {
 
@@ -20,10 +21,15 @@ struct SheetFacts {
     /// The bytes of a picture by its SHA-256; empty when they are not to be had.
     std::function<QByteArray(const QByteArray& hash)> picture;
     Paper paper = Paper::A4;
+    std::stop_token stop = {}; ///< once it asks to stop, there is no sheet
 };
 
-/// The job sheet as the bytes of a PDF. Needs a QGuiApplication.
+/// The job sheet as the bytes of a PDF; empty when it was stopped. Needs a QGuiApplication; any thread, see print_pdf.h.
 [[nodiscard]] QByteArray jobSheetPdf(const JobRecord& record, const SheetFacts& facts, const Words& words);
+
+/// The same pages on a printer whose paper is set; `paper` of the facts is of no account.
+[[nodiscard]] PrintEnd printJobSheet(QPagedPaintDevice& device, const JobRecord& record, const SheetFacts& facts,
+                                     const Words& words);
 
 /// A page of the day, "YYYY-MM-DD", and the sheet of each of its jobs behind it.
 [[nodiscard]] QByteArray dayPdf(const QString& day, const std::vector<JobRecord>& records, const SheetFacts& facts,

@@ -50,6 +50,14 @@ QTextTableFormat tableFormat(const std::vector<double>& shares, bool ruled)
     return format;
 }
 
+/// Room above the text of a cell; the layout scales it to the device.
+void leaveRoom(QTextTableCell& cell, double millimetres)
+{
+    QTextTableCellFormat format = cell.format().toTableCellFormat();
+    format.setTopPadding(millimetres / 25.4 * 96);
+    cell.setFormat(format);
+}
+
 } // namespace
 
 /// Draws what stands in the text as an object, in vectors.
@@ -143,7 +151,7 @@ void PaperDocument::fill(QTextCursor cell, const QString& text, bool bold)
     cell.insertText(text, formatOf(PaperFonts::small, bold));
 }
 
-void PaperDocument::table(const std::vector<PaperColumn>& columns, const std::vector<QStringList>& rows)
+void PaperDocument::table(const std::vector<PaperColumn>& columns, const std::vector<QStringList>& rows, double roomMm)
 {
     if (rows.empty())
         return;
@@ -157,9 +165,12 @@ void PaperDocument::table(const std::vector<PaperColumn>& columns, const std::ve
     for (int column = 0; column < made->columns(); ++column)
         fill(made->cellAt(0, column).firstCursorPosition(), columns[static_cast<std::size_t>(column)].heading, true);
     for (int row = 1; row < made->rows(); ++row)
-        for (int column = 0; column < made->columns(); ++column)
-            fill(made->cellAt(row, column).firstCursorPosition(), rows[static_cast<std::size_t>(row) - 1].value(column),
-                 false);
+        for (int column = 0; column < made->columns(); ++column) {
+            QTextTableCell cell = made->cellAt(row, column);
+            fill(cell.firstCursorPosition(), rows[static_cast<std::size_t>(row) - 1].value(column), false);
+            if (roomMm > 0)
+                leaveRoom(cell, roomMm);
+        }
 }
 
 void PaperDocument::pairs(const std::vector<std::pair<QString, QString>>& rows)

@@ -46,8 +46,9 @@ public:
     void heading(const QString& text, double keepMm = 18);
     void line(const QString& text, bool bold = false);
     void small(const QString& text);
-    /// Nothing is printed for a table without rows. Headings come again on each page.
-    void table(const std::vector<PaperColumn>& columns, const std::vector<QStringList>& rows);
+    /// Nothing is printed for a table without rows. Headings come again on each page. roomMm: left empty above the text
+    /// of each row, to be written into.
+    void table(const std::vector<PaperColumn>& columns, const std::vector<QStringList>& rows, double roomMm = 0);
     /// Names and values without a heading.
     void pairs(const std::vector<std::pair<QString, QString>>& rows);
     using Draw = std::function<void(QPainter&, const QRectF&)>;

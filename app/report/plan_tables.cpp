@@ -159,6 +159,8 @@ void JobTables::photos()
 {
     std::vector<PaperDocument::Captioned> all;
     for (const Kept<PhotoTaken>& each : m_record.repair.photos) {
+        if (m_facts.stop.stop_requested())
+            return; // a picture is what takes longest
         const QString caption = photoMomentName(each.what.moment) + u", "_s + told({each.at, each.person, 0});
         QImage image = QImage::fromData(m_facts.picture ? m_facts.picture(each.what.hash) : QByteArray());
         if (image.isNull()) {

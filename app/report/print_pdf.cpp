@@ -2,14 +2,15 @@
 #include "report/print_pdf.h"
 
 #include <QBuffer>
+#include <QEventLoop>
 #include <QPdfWriter>
 
 #include <algorithm>
+#include <stdexcept>
 
 namespace strandbench {
 namespace {
 
-constexpr int dotsPerInch = 300;
 constexpr double side = 15; // mm: margins of the page
 constexpr double top = 10;
 constexpr double bottom = 10;
@@ -36,12 +37,12 @@ void drawWhole(QPainter& painter, const QRectF& room, const QString& text, doubl
 
 class PageMaker {
 public:
-    PageMaker(QPdfWriter& writer, const PageFrame& frame) : m_writer(writer), m_frame(frame) {}
+    PageMaker(QPagedPaintDevice& device, const PageFrame& frame) : m_device(device), m_frame(frame) {}
 
     [[nodiscard]] QRectF body() const
     {
-        return {px(side), px(top + headHeight), m_writer.width() - px(2 * side),
-                m_writer.height() - px(top + headHeight + footHeight + bottom)};
+        return {px(side), px(top + headHeight), m_device.width() - px(2 * side),
+                m_device.height() - px(top + headHeight + footHeight + bottom)};
     }
 
     void paint(QPainter& painter, int page, int of) const
@@ -66,40 +67,59 @@ public:
     }
 
 private:
-    [[nodiscard]] double px(double millimetres) const { return millimetres / 25.4 * dotsPerInch; }
+    [[nodiscard]] double px(double millimetres) const { return millimetres / 25.4 * m_device.logicalDpiX(); }
 
-    QPdfWriter& m_writer;
+    QPagedPaintDevice& m_device;
     const PageFrame& m_frame;
 };
 
 } // namespace
 
-QByteArray printPdf(Paper paper, const PageFrame& frame, const std::function<void(PaperDocument&)>& write)
+QPageSize pageSizeOf(Paper paper) { return QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter); }
+
+PrintEnd printPages(QPagedPaintDevice& device, const PageFrame& frame, const WritePaper& write,
+                    const std::stop_token& stop)
+{
+    const QEventLoop forTimers; // the layout of a text starts one; a thread that Qt did not start has none to run it
+    const PageMaker maker(device, frame);
+    PaperDocument document(device, maker.body().size());
+    write(document);
+    if (stop.stop_requested())
+        return PrintEnd::Stopped;
+    const int pages = document.pages();
+    QPainter painter;
+    if (!painter.begin(&device))
+        return PrintEnd::Failed;
+    for (int page = 0; page < pages; ++page) {
+        if (stop.stop_requested())
+            return PrintEnd::Stopped;
+        if (page > 0 && !device.newPage())
+            return PrintEnd::Failed;
+        maker.paint(painter, page + 1, pages);
+        painter.save();
+        painter.translate(maker.body().topLeft());
+        document.paintPage(painter, page);
+        painter.restore();
+    }
+    return painter.end() ? PrintEnd::Whole : PrintEnd::Failed;
+}
+
+QByteArray printPdf(Paper paper, const PageFrame& frame, const WritePaper& write, const std::stop_token& stop)
 {
     QBuffer bytes;
     bytes.open(QIODevice::WriteOnly);
+    PrintEnd printed = PrintEnd::Failed;
     {
         QPdfWriter writer(&bytes);
-        writer.setResolution(dotsPerInch);
-        writer.setPageSize(QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter));
+        writer.setResolution(sheetDotsPerInch);
+        writer.setPageSize(pageSizeOf(paper));
         writer.setPageMargins(QMarginsF());
         writer.setTitle(frame.title);
-        const PageMaker maker(writer, frame);
-        PaperDocument document(writer, maker.body().size());
-        write(document);
-        QPainter painter(&writer);
-        const int pages = document.pages();
-        for (int page = 0; page < pages; ++page) {
-            if (page > 0)
-                writer.newPage();
-            maker.paint(painter, page + 1, pages);
-            painter.save();
-            painter.translate(maker.body().topLeft());
-            document.paintPage(painter, page);
-            painter.restore();
-        }
+        printed = printPages(writer, frame, write, stop);
     }
-    return bytes.data();
+    if (printed == PrintEnd::Failed)
+        throw std::logic_error("a PDF in memory took no page");
+    return printed == PrintEnd::Whole ? bytes.data() : QByteArray();
 }
 
 } // namespace strandbench

@@ -35,7 +35,7 @@ QByteArray recallCsv(const std::vector<LotUse>& uses)
 }
 
 QByteArray recallPdf(const StockLot& lot, const QString& product, const std::vector<LotUse>& uses, Paper paper,
-                     const Words& words)
+                     const Words& words, const std::stop_token& stop)
 {
     PageFrame frame;
     //: %1 is a product, %2 a lot
@@ -45,7 +45,7 @@ QByteArray recallPdf(const StockLot& lot, const QString& product, const std::vec
                  "among them.");
     //: a page of a list: "1 of 3"
     frame.number = [](int page, int of) { return Says::tr("%1 of %2").arg(page).arg(of); };
-    return printPdf(paper, frame, [&](PaperDocument& document) {
+    const auto write = [&](PaperDocument& document) {
         document.title(frame.title);
         document.line(Says::tr("%n batch(es)", nullptr, static_cast<int>(uses.size())));
         std::vector<QStringList> rows;
@@ -59,7 +59,8 @@ QByteArray recallPdf(const StockLot& lot, const QString& product, const std::vec
                         {Says::tr("Amount"), 1.8},
                         {Says::tr("Who"), 2}},
                        rows);
-    });
+    };
+    return printPdf(paper, frame, write, stop);
 }
 
 } // namespace strandbench

@@ -12,8 +12,9 @@ namespace strandbench {
 /// that depend on a language.
 [[nodiscard]] QByteArray recallCsv(const std::vector<LotUse>& uses);
 
-/// The same on paper, in the language and units of the words. product: its name. Needs a QGuiApplication.
+/// The same on paper, in the language and units of the words; empty when it was stopped. product: its name. Needs a
+/// QGuiApplication; any thread, see print_pdf.h.
 [[nodiscard]] QByteArray recallPdf(const StockLot& lot, const QString& product, const std::vector<LotUse>& uses,
-                                   Paper paper, const Words& words);
+                                   Paper paper, const Words& words, const std::stop_token& stop = {});
 
 } // namespace strandbench

@@ -1,12 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/find_screens.h"
 
+#include "report/recall_list.h"
+#include "report/write_new.h"
 #include "screens/in_hand.h"
 #include "screens/scan_text.h"
 #include "theme/sizes.h"
 #include "words/event_words.h"
 #include "words/stock_words.h"
 
+#include <QFile>
+#include <QFileInfo>
 #include <QPointer>
 
 #include <set>
@@ -20,6 +24,18 @@ constexpr int foundAtOnce = 30;
 constexpr int mostUses = 10'000; ///< of a lot: more batches than a tub could ever make
 constexpr int longestText = 40;
 constexpr TextSize rowTitle{4.6, 3.4};
+
+/// Both files or neither; an error is the system's words.
+tl::expected<void, QString> writeBoth(const QString& stem, const QByteArray& csv, const QByteArray& pdf)
+{
+    const QString first = stem + u".csv"_s;
+    if (const auto written = writeNew(first, csv); !written)
+        return written;
+    const auto written = writeNew(stem + u".pdf"_s, pdf);
+    if (!written)
+        QFile::remove(first);
+    return written;
+}
 
 } // namespace
 
@@ -144,20 +160,24 @@ PagedRows::MakeRow FoundScreen::olderRow(qint64 before)
     };
 }
 
-LotTraceScreen::LotTraceScreen(const Surroundings& around, const StockLot& lot, const QString& told, QWidget* parent)
-    : Screen(around, u"screen_lot_trace"_s, parent), m_lot(lot)
+LotTraceScreen::LotTraceScreen(const Surroundings& around, const StockLot& lot, QWidget* parent)
+    : Screen(around, u"screen_lot_trace"_s, parent), m_lot(lot), m_worker(around.bench.computing())
 {
     buildFrame(stockLotName({lot.product, inhand::shownLot(lot.lot)}, around.bench.planning().catalogue),
                tr("Looking …"));
     answers()->stop()->hide();
-    answers()->setWayOn(tr("Recall list as files"));
-    answers()->setWayOnEnabled(false);
-    connect(answers(), &AnswerBar::wayOnTapped, this, &LotTraceScreen::recallWanted);
+    offerWayOn();
+    connect(answers(), &AnswerBar::wayOnTapped, this, [this] {
+        if (m_writing)
+            m_worker.stop();
+        else
+            Q_EMIT recallWanted();
+    });
     auto* column = new QVBoxLayout;
     column->setSpacing(px(1));
     m_rows = new PagedRows(around, sizes::target, this);
-    m_told = label(u"trace_told"_s, TextRole::Small, told);
-    m_told->setVisible(!told.isEmpty());
+    m_told = label(u"trace_told"_s, TextRole::Small);
+    m_told->hide();
     column->addWidget(m_rows, 1);
     column->addWidget(m_told);
     content()->addLayout(column, 1);
@@ -183,8 +203,46 @@ void LotTraceScreen::show(const Logged<std::vector<LotUse>>& uses)
     //: %1 is "3 batches"
     setSentence(rows.empty() ? tr("Nothing was mixed of this lot")
                              : tr("%1 in %n repair(s)", nullptr, static_cast<int>(repairs.size())).arg(batches));
-    answers()->setWayOnEnabled(!rows.empty());
+    m_anyUse = !rows.empty();
+    offerWayOn();
     m_rows->setRows(std::move(rows));
+}
+
+void LotTraceScreen::tell(const QString& text)
+{
+    m_told->setText(text);
+    m_told->setVisible(!text.isEmpty());
+}
+
+void LotTraceScreen::offerWayOn()
+{
+    answers()->setWayOn(m_writing ? tr("Cancel") : tr("Recall list as files"));
+    answers()->setWayOnEnabled(m_writing || m_anyUse);
+}
+
+void LotTraceScreen::writeRecall(const QString& stem, const std::vector<LotUse>& uses)
+{
+    m_writing = true;
+    offerWayOn();
+    tell(tr("The recall list is being written …"));
+    const QString product = stockProductName(m_lot.product, around().bench.planning().catalogue);
+    const Paper paper = words().units() == UnitSystem::UsCustomary ? Paper::Letter : Paper::A4;
+    m_worker.ask(
+        [this, stem, uses, product, paper, lot = m_lot, said = words()](const std::stop_token& stop) -> Worker::Show {
+            const QByteArray pdf = recallPdf(lot, product, uses, paper, said, stop);
+            QString told = tr("Cancelled: nothing was written.");
+            if (!pdf.isEmpty()) {
+                const auto written = writeBoth(stem, recallCsv(uses), pdf);
+                //: %1 is a file’s name without its ending
+                told = written ? tr("Written as CSV and PDF: %1").arg(QFileInfo(stem).fileName())
+                               : tr("Not written: %1").arg(written.error());
+            }
+            return [this, told] {
+                m_writing = false;
+                offerWayOn();
+                tell(told);
+            };
+        });
 }
 
 PagedRows::MakeRow LotTraceScreen::rowOf(const LotUse& use, std::size_t index)

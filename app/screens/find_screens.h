@@ -4,6 +4,7 @@
 #pragma once
 
 #include "screens/paged_rows.h"
+#include "screens/paper_worker.h"
 #include "touch/letter_keys.h"
 
 namespace strandbench {
@@ -51,8 +52,10 @@ private:
 class LotTraceScreen final : public Screen {
     Q_OBJECT
 public:
-    /// told: what was written last, as a sentence; empty: nothing.
-    LotTraceScreen(const Surroundings& around, const StockLot& lot, const QString& told, QWidget* parent = nullptr);
+    LotTraceScreen(const Surroundings& around, const StockLot& lot, QWidget* parent = nullptr);
+    /// Writes the recall list as stem.csv and stem.pdf, beside the glass, and tells what became of it. The way on
+    /// cancels it.
+    void writeRecall(const QString& stem, const std::vector<LotUse>& uses);
 
 Q_SIGNALS:
     void usesRead(const std::vector<strandbench::LotUse>& uses);
@@ -61,11 +64,16 @@ Q_SIGNALS:
 
 private:
     void show(const Logged<std::vector<LotUse>>& uses);
+    void tell(const QString& text);
+    void offerWayOn();
     [[nodiscard]] PagedRows::MakeRow rowOf(const LotUse& use, std::size_t index);
 
     StockLot m_lot;
     PagedRows* m_rows = nullptr;
     FitLabel* m_told = nullptr;
+    bool m_anyUse = false;
+    bool m_writing = false;
+    PaperWorker m_worker;
 };
 
 } // namespace strandbench

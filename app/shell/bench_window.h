@@ -270,7 +270,6 @@ private:
         StockLot lot; ///< that is traced
         Place lotFrom = Place::Found;
         std::vector<LotUse> uses; ///< of it, as read
-        QString told;             ///< what was written last
     };
     InFinding m_finding;
     FigureAsked m_figures;              ///< the figure that is shown, its lot, and the period

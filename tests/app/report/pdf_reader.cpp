@@ -42,12 +42,30 @@ PdfReader::PdfReader(const QByteArray& pdf)
     m_size = {found.captured(1).toDouble(), found.captured(2).toDouble()};
     const QString boxes = output(u"pdftotext"_s, {u"-bbox"_s, path, u"-"_s});
     static const QRegularExpression word(
-        u"<word xMin=\"([-0-9.]+)\" yMin=\"([-0-9.]+)\" xMax=\"([-0-9.]+)\" yMax=\"([-0-9.]+)\""_s);
+        u"<page |<word xMin=\"([-0-9.]+)\" yMin=\"([-0-9.]+)\" xMax=\"([-0-9.]+)\" yMax=\"([-0-9.]+)\">([^<]*)<"_s);
+    int page = -1;
     for (auto each = word.globalMatch(boxes); each.hasNext();) {
         const auto box = each.next();
+        if (box.captured(1).isEmpty()) {
+            ++page;
+            continue;
+        }
         m_words.emplace_back(QPointF(box.captured(1).toDouble(), box.captured(2).toDouble()),
                              QPointF(box.captured(3).toDouble(), box.captured(4).toDouble()));
+        m_texts << box.captured(5);
+        m_pageOf.push_back(page);
     }
+}
+
+std::vector<QRectF> PdfReader::placesOf(const QString& word) const
+{
+    std::vector<QRectF> places;
+    for (qsizetype i = 0; i < m_texts.size(); ++i)
+        if (m_texts[i] == word) {
+            const auto at = static_cast<std::size_t>(i);
+            places.push_back(m_words[at].translated(0, m_pageOf[at] * m_size.height()));
+        }
+    return places;
 }
 
 qsizetype PdfReader::count(const QString& figure) const

@@ -22,6 +22,8 @@ public:
     [[nodiscard]] QSizeF pageSizePoints() const { return m_size; }
     /// The box of each word on its page, in points.
     [[nodiscard]] const std::vector<QRectF>& words() const { return m_words; }
+    /// Where a word stands, in points from the top of all pages laid one below the other.
+    [[nodiscard]] std::vector<QRectF> placesOf(const QString& word) const;
     /// How often a figure stands in the text by itself: not as a part of a longer one.
     [[nodiscard]] qsizetype count(const QString& figure) const;
 
@@ -29,6 +31,8 @@ private:
     QStringList m_pages;
     QSizeF m_size;
     std::vector<QRectF> m_words;
+    QStringList m_texts; ///< of the words
+    std::vector<int> m_pageOf;
 };
 
 } // namespace strandbench::test
