@@ -289,6 +289,11 @@ void Recorder::readDay(const QString& localDay, std::function<void(const Logged<
     read<DayBook>([localDay](const RepairLog& log) { return dayOf(log, localDay); }, std::move(then));
 }
 
+void Recorder::readHead(std::function<void(const Logged<ChainHead>&)> then)
+{
+    read<ChainHead>([](const RepairLog& log) { return log.head(); }, std::move(then));
+}
+
 void Recorder::readAfter(qint64 seq, std::function<void(const Logged<std::vector<Event>>&)> then)
 {
     read<std::vector<Event>>([seq](const RepairLog& log) { return log.after(seq); }, std::move(then));

@@ -99,6 +99,8 @@ public:
     void readUses(const StockLot& lot, int most, qint64 beforeUtcMs,
                   std::function<void(const Logged<std::vector<LotUse>>&)> then);
 
+    /// The end of this bench's own chain.
+    void readHead(std::function<void(const Logged<ChainHead>&)> then);
     /// Every repair with an act on one of these local days, both included, in the order of taking in. Acts that are
     /// written meanwhile go first.
     void review(const QString& fromDay, const QString& toDay, const ReviewAsk& ask,
