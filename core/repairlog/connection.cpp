@@ -65,8 +65,8 @@ Logged<void> execute(QSqlQuery& query, const QString& sql, const QVariantList& b
 /// nothing the second time.
 bool isKept(const QString& sql)
 {
-    return sql.startsWith(u"SELECT"_s) || sql.startsWith(u"INSERT"_s) || sql == u"BEGIN IMMEDIATE"_s ||
-           sql == u"COMMIT"_s || sql == u"PRAGMA data_version"_s;
+    return sql.startsWith(u"SELECT"_s) || sql.startsWith(u"WITH"_s) || sql.startsWith(u"INSERT"_s) ||
+           sql == u"BEGIN IMMEDIATE"_s || sql == u"COMMIT"_s || sql == u"PRAGMA data_version"_s;
 }
 
 /// A kept query holds on to what was bound to it: a photo is too much for that.

@@ -18,7 +18,7 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 namespace {
 
-constexpr int indexVersion = 2; ///< 2 since days and digests stand in it
+constexpr int indexVersion = 3; ///< 2 since days and digests stand in it, 3 since longer beginnings do
 
 const QStringList& tables()
 {
@@ -33,7 +33,8 @@ const QStringList& tables()
             lots TEXT NOT NULL,
             notes TEXT NOT NULL) STRICT)"_s,
         uR"(CREATE VIRTUAL TABLE found_words USING fts5 (job, panel, people, lots, notes, content = 'found',
-            content_rowid = 'id', tokenize = 'unicode61 remove_diacritics 2', prefix = '2 3 4 5 6'))"_s,
+            content_rowid = 'id', tokenize = 'unicode61 remove_diacritics 2',
+            prefix = '2 3 4 5 6 7 8 9 10 11 12 13 14 15 16'))"_s,
         uR"(CREATE TRIGGER found_put AFTER INSERT ON found BEGIN
             INSERT INTO found_words (rowid, job, panel, people, lots, notes)
             VALUES (NEW.id, NEW.job, NEW.panel, NEW.people, NEW.lots, NEW.notes); END)"_s,
@@ -104,15 +105,18 @@ Logged<std::unique_ptr<SqlConnection>> opened(const QString& path)
 }
 
 /// What FTS5 is asked: every word as a phrase, its beginning where that is indexed. Empty when nothing can be asked.
+/// Of a beginning that is not indexed FTS5 reads every repair with such a word before it gives the newest: of a single
+/// letter half of all, so that is not asked; of more than 16 letters those few with so long a word.
 QString asked(const QString& text)
 {
     static const QRegularExpression blanks(u"\\s+"_s);
     static const QRegularExpression letter(u"[\\p{L}\\p{N}]"_s);
+    static const QRegularExpression twoAtTheEnd(u"[\\p{L}\\p{N}]{2}[^\\p{L}\\p{N}]*$"_s);
     QStringList phrases;
     for (QString word : text.split(blanks, Qt::SkipEmptyParts)) {
         if (!letter.match(word).hasMatch())
             continue;
-        const bool begins = word.size() >= 2;
+        const bool begins = twoAtTheEnd.match(word).hasMatch();
         word.replace(u'"', u"\"\""_s);
         phrases << u'"' + word + u'"' + (begins ? u"*"_s : QString());
     }

@@ -59,8 +59,8 @@ public:
     [[nodiscard]] Logged<bool> catchUp(const RepairLog& log, int most);
 
     /// Repairs that hold every word of a text in job, panel, people, lots or notes, the newest first, at most so many,
-    /// before a place (0: from the newest). A word of two characters or more also finds what begins with it; case and
-    /// accents do not count. Empty of a text without a letter or digit.
+    /// before a place (0: from the newest). A word that ends in two letters or digits or more also finds what begins
+    /// with it; case and accents do not count. Empty of a text without a letter or digit.
     [[nodiscard]] Logged<std::vector<FoundRepair>> search(const QString& text, int most, qint64 before = 0) const;
 
     /// Batches that took of a lot, the newest first, at most so many, before a time (0: from the newest).

@@ -67,6 +67,8 @@ TEST_F(FindIndexTest, WordsOfJobPanelPeopleAndNotesFindTheNewestFirst)
     EXPECT_EQ(jobs(*found, u"RENEE"_s), QStringList{u"4421"_s}) << "case and accents do not count";
     EXPECT_EQ(jobs(*found, u"skirt rear"_s), QStringList{u"4421"_s});
     EXPECT_EQ(jobs(*found, u"ski"_s), QStringList{u"4421"_s}) << "what begins with it";
+    EXPECT_EQ(jobs(*found, u"r."_s), QStringList()) << "one letter is a word of its own, whatever stands after it";
+    EXPECT_EQ(jobs(*found, u"(bö)"_s), QStringList{u"4421"_s});
     EXPECT_EQ(jobs(*found, u"\"urgent\" OR"_s), QStringList()) << "no query language: OR is a word";
     EXPECT_EQ(jobs(*found, u"urgent"_s), QStringList{u"4421"_s});
     EXPECT_EQ(jobs(*found, u" - \"* "_s), QStringList());
@@ -88,7 +90,8 @@ TEST_F(FindIndexTest, RandomRepairsAreFoundAsByReadingEveryWord)
     constexpr int repairs = 120;
     const QStringList panels{u"skirt panel"_s, u"skylight"_s, u"door, left"_s, u"roof"_s, u"rear apron"_s};
     const QStringList people{u"Ada"_s, u"Adam"_s, u"Bo"_s, u""_s};
-    const QStringList remarks{u"wet inside"_s, u"old filler below"_s, u"skin of paint"_s, u"customer waits"_s};
+    const QStringList remarks{u"wet inside"_s, u"old filler below"_s, u"skin of paint"_s, u"customer waits"_s,
+                              u"disassembled beforehand"_s};
     std::mt19937 random(4421);
     const auto any = [&](const QStringList& from) { return from.at(qsizetype(random() % std::size_t(from.size()))); };
     const auto log = open();
@@ -111,7 +114,8 @@ TEST_F(FindIndexTest, RandomRepairsAreFoundAsByReadingEveryWord)
     }
     catchUp(*found, *log, 7);
     for (const QString& text : {u"ski"_s, u"skirt"_s, u"ada"_s, u"adam skirt"_s, u"a"_s, u"40"_s, u"4007"_s,
-                                u"wet in"_s, u"old bo"_s, u"left roof"_s, u"door LEFT"_s, u"nobody"_s, u"paint sk"_s}) {
+                                u"wet in"_s, u"old bo"_s, u"left roof"_s, u"door LEFT"_s, u"nobody"_s, u"paint sk"_s,
+                                u"disassem"_s, u"disassembled"_s, u"beforeh wet"_s, u"disassembledx"_s}) {
         QStringList expected;
         for (auto each = all.rbegin(); each != all.rend(); ++each) {
             const auto holds = [&](const QString& word) {
