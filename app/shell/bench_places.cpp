@@ -109,6 +109,10 @@ Screen* BenchWindow::makeScreen()
     case Place::LotTrace:
     case Place::RecallFolder:
         return makeFinding();
+    case Place::Figures:
+    case Place::Figure:
+    case Place::FigureLot:
+        return makeFigures();
     case Place::Stock:
     case Place::StockLotPage:
     case Place::StockProduct:
@@ -240,6 +244,7 @@ Screen* BenchWindow::makeToday()
         m_finding = {};
         place(Place::Find);
     });
+    connect(screen, &TodayScreen::figuresTapped, this, [this] { place(Place::Figures); });
     connect(screen, &TodayScreen::benchTapped, this, [this] { place(Place::BenchDay); });
     connect(screen, &TodayScreen::lotsTapped, this, [this] { place(Place::LotList); });
     return screen;

@@ -6,6 +6,7 @@
 #include "bench/bench.h"
 #include "bench/settings.h"
 #include "screens/bead_trial.h"
+#include "screens/figure_found.h"
 #include "exchange/sheet_draft.h"
 #include "screens/keeping_screens.h"
 #include "screens/set_up_screen.h"
@@ -31,6 +32,7 @@ class Bell;
 class CameraFeed;
 class Instruments;
 class PinScreen;
+class RepairsScreen;
 struct PhotoFile;
 
 class BenchWindow final : public QWidget {
@@ -117,6 +119,8 @@ private:
     void exportProduct(const QString& folder);
     /// Ids that a new sheet may not have.
     [[nodiscard]] QSet<QString> takenSheetIds() const;
+    [[nodiscard]] Screen* makeFigures();
+    void followReading(const RepairsScreen& screen);
     [[nodiscard]] Screen* makeFinding();
     [[nodiscard]] Screen* makeLotTrace();
     void traceLot(const StockLot& lot, Place from);
@@ -268,6 +272,7 @@ private:
         std::vector<LotUse> uses; ///< of it, as read
     };
     InFinding m_finding;
+    FigureAsked m_figures;              ///< the figure that is shown, its lot, and the period
     Place m_afterRecord = Place::Today; ///< where the record was come to from
     struct InKeeping {
         Keeping what = Keeping::Merge;
