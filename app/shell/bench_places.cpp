@@ -117,6 +117,7 @@ Screen* BenchWindow::makeScreen()
     case Place::ReturnText:
     case Place::Timeline:
     case Place::RepairLots:
+    case Place::DayFiles:
         return makeReview();
     case Place::Figures:
     case Place::Figure:

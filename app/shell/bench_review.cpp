@@ -4,6 +4,7 @@
 #include "screens/note_screens.h"
 #include "screens/repair_lots_screen.h"
 #include "screens/review_choices.h"
+#include "screens/sheet_screen.h"
 #include "screens/timeline_screen.h"
 #include "shell/bench_window.h"
 
@@ -106,6 +107,8 @@ Screen* BenchWindow::makeReview()
                 [this](const StockLot& lot) { traceLot(lot, Place::RepairLots); });
         return screen;
     }
+    case Place::DayFiles:
+        return new DaySheetsScreen(*m_around, m_review.wish.day, this);
     default:
         break;
     }
