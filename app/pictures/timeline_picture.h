@@ -37,6 +37,7 @@ struct TimePicture {
     QString actualName;
     QString marksName;
     std::vector<QString> looks;                  ///< names of the parts, by look: the legend
+    std::vector<QString> markNames;              ///< of the three shapes, in their order
     std::function<QString(double minute)> clock; ///< a tick of the axis
 };
 

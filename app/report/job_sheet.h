@@ -35,4 +35,7 @@ struct SheetFacts {
 [[nodiscard]] QByteArray dayPdf(const QString& day, const std::vector<JobRecord>& records, const SheetFacts& facts,
                                 const Words& words);
 
+[[nodiscard]] PrintEnd printDay(QPagedPaintDevice& device, const QString& day, const std::vector<JobRecord>& records,
+                                const SheetFacts& facts, const Words& words);
+
 } // namespace strandbench

@@ -15,7 +15,7 @@ Q_SIGNALS:
     void repairTapped(const QUuid& repair);
     void lotsTapped();
     void findTapped();    ///< what was done on other days
-    void figuresTapped(); ///< what many repairs say
+    void reviewTapped();  ///< the day as a supervisor looks it through
     void benchTapped();   ///< what happened to the bench itself
 
 private:
