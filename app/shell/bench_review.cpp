@@ -38,11 +38,13 @@ Screen* BenchWindow::makeDayReview()
     return screen;
 }
 
+Place BenchWindow::afterClosing() const { return m_afterRecord == Place::Review ? Place::Review : Place::Record; }
+
 Screen* BenchWindow::makeClosing()
 {
     auto* screen = new ClosingScreen(*m_around, m_recordOf, this);
     connect(screen, &ClosingScreen::signOffWanted, this,
-            [this] { askSupervisor(m_recordOf, SignedOff{}, Place::Record); });
+            [this] { askSupervisor(m_recordOf, SignedOff{}, afterClosing()); });
     connect(screen, &ClosingScreen::returnWanted, this, [this] { place(Place::ReturnWhy); });
     connect(screen, &ClosingScreen::correctWanted, this, [this] { place(Place::CorrectWhich); });
     connect(screen, &ClosingScreen::otherWanted, this, [this](const QUuid& id) { showRecord(id, m_afterRecord); });
@@ -56,7 +58,7 @@ Screen* BenchWindow::makeReturnText()
         {u"screen_return_text"_s, tr("Returned by the supervisor"), tr("What is to be mended?"), tr("Return it")},
         this);
     connect(screen, &NoteTextScreen::written, this, [this](const Noted& note) {
-        askSupervisor(m_recordOf, Returned{u"other"_s, note.text}, Place::Record);
+        askSupervisor(m_recordOf, Returned{u"other"_s, note.text}, afterClosing());
     });
     return screen;
 }
@@ -94,7 +96,7 @@ Screen* BenchWindow::makeReview()
             [this](const QString& reason) {
                 if (reason == u"other"_s)
                     return place(Place::ReturnText);
-                askSupervisor(m_recordOf, Returned{reason}, Place::Record);
+                askSupervisor(m_recordOf, Returned{reason}, afterClosing());
             },
             this);
     case Place::ReturnText:

@@ -125,6 +125,8 @@ private:
     [[nodiscard]] Screen* makeClosing();
     [[nodiscard]] Screen* makeReturnText();
     void reviewDay(const QString& day);
+    /// Where signing off or returning leads: on through the day, where one is looked through.
+    [[nodiscard]] Place afterClosing() const;
     [[nodiscard]] Screen* makeFigures();
     void followReading(const RepairsScreen& screen);
     [[nodiscard]] Screen* makeFinding();
