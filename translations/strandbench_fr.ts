@@ -1377,7 +1377,7 @@
     <message>
         <source>Of %1 mixed, %2 went beyond the plan: %3. Most of that was %4.</source>
         <extracomment>%1 and %2 are masses, %3 a share, %4 a product</extracomment>
-        <translation>Sur %1 mélangés, %2 étaient en trop : %3. C’était surtout %4.</translation>
+        <translation>Sur %1 mélangés, %2 étaient en trop&#xa0;: %3. C’était surtout %4.</translation>
     </message>
     <message>
         <source>Of %1 mixed, nothing went beyond the plan.</source>
@@ -1421,8 +1421,8 @@
         <source>%1 of %n repair(s) right the first time: %2. The true share may lie anywhere from %3 to %4.</source>
         <extracomment>%1 is a number, %2 to %4 are shares</extracomment>
         <translation>
-            <numerusform>%1 sur %n réparation bonne du premier coup : %2. La part réelle peut aller de %3 à %4.</numerusform>
-            <numerusform>%1 sur %n réparations bonnes du premier coup : %2. La part réelle peut aller de %3 à %4.</numerusform>
+            <numerusform>%1 sur %n réparation bonne du premier coup&#xa0;: %2. La part réelle peut aller de %3 à %4.</numerusform>
+            <numerusform>%1 sur %n réparations bonnes du premier coup&#xa0;: %2. La part réelle peut aller de %3 à %4.</numerusform>
         </translation>
     </message>
     <message>
@@ -1447,8 +1447,8 @@
     <message numerus="yes">
         <source>Most is lost at ‘%1’: half of %n repair(s) took %2 or more, the plan said %3.</source>
         <translation>
-            <numerusform>On perd le plus à « %1 » : la moitié de %n réparation a pris %2 ou plus, le plan disait %3.</numerusform>
-            <numerusform>On perd le plus à « %1 » : la moitié de %n réparations ont pris %2 ou plus, le plan disait %3.</numerusform>
+            <numerusform>On perd le plus à «&#xa0;%1&#xa0;»&#xa0;: la moitié de %n réparation a pris %2 ou plus, le plan disait %3.</numerusform>
+            <numerusform>On perd le plus à «&#xa0;%1&#xa0;»&#xa0;: la moitié de %n réparations ont pris %2 ou plus, le plan disait %3.</numerusform>
         </translation>
     </message>
     <message>
@@ -1475,8 +1475,8 @@
         <source>Most often: %1, %2 of %n deviation(s), %3.</source>
         <extracomment>%1 is a kind of deviation, %2 a number, %3 a share</extracomment>
         <translation>
-            <numerusform>Le plus souvent : %1, %2 sur %n écart, %3.</numerusform>
-            <numerusform>Le plus souvent : %1, %2 sur %n écarts, %3.</numerusform>
+            <numerusform>Le plus souvent&#xa0;: %1, %2 sur %n écart, %3.</numerusform>
+            <numerusform>Le plus souvent&#xa0;: %1, %2 sur %n écarts, %3.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -1488,23 +1488,23 @@
     </message>
     <message>
         <source>Is a lot of hardener drifting?</source>
-        <translation>Un lot de durcisseur dérive-t-il ?</translation>
+        <translation>Un lot de durcisseur dérive-t-il&#xa0;?</translation>
     </message>
     <message>
         <source>How much is mixed beyond the plan?</source>
-        <translation>Combien mélange-t-on en trop ?</translation>
+        <translation>Combien mélange-t-on en trop&#xa0;?</translation>
     </message>
     <message>
         <source>How often is it right the first time?</source>
-        <translation>Combien sont bonnes du premier coup ?</translation>
+        <translation>Combien sont bonnes du premier coup&#xa0;?</translation>
     </message>
     <message>
         <source>Where does the time go?</source>
-        <translation>Où passe le temps ?</translation>
+        <translation>Où passe le temps&#xa0;?</translation>
     </message>
     <message>
         <source>What strays most often?</source>
-        <translation>Qu’est-ce qui s’écarte le plus souvent ?</translation>
+        <translation>Qu’est-ce qui s’écarte le plus souvent&#xa0;?</translation>
     </message>
     <message numerus="yes">
         <source>%n repair(s) cannot be read and are not counted.</source>
@@ -1655,23 +1655,23 @@
     </message>
     <message>
         <source>gel %1: two of three lie far off to one side</source>
-        <translation>gel %1 : deux sur trois loin d’un côté</translation>
+        <translation>gel %1&#xa0;: deux sur trois loin d’un côté</translation>
     </message>
     <message>
         <source>gel %1: four of five lie off to one side</source>
-        <translation>gel %1 : quatre sur cinq d’un côté</translation>
+        <translation>gel %1&#xa0;: quatre sur cinq d’un côté</translation>
     </message>
     <message>
         <source>gel %1: eight in a row lie on one side of the mean</source>
-        <translation>gel %1 : huit de suite d’un côté de la moyenne</translation>
+        <translation>gel %1&#xa0;: huit de suite d’un côté de la moyenne</translation>
     </message>
     <message>
         <source>gel %1: six in a row go the same way</source>
-        <translation>gel %1 : six de suite dans le même sens</translation>
+        <translation>gel %1&#xa0;: six de suite dans le même sens</translation>
     </message>
     <message>
         <source>gel %1: fourteen go up and down by turns</source>
-        <translation>gel %1 : quatorze montent et descendent tour à tour</translation>
+        <translation>gel %1&#xa0;: quatorze montent et descendent tour à tour</translation>
     </message>
     <message>
         <source>as fast as the sheet</source>
@@ -1692,8 +1692,8 @@
         <source>%n gel(s) marked, the newest: %1.</source>
         <extracomment>%1 is what is unusual with the newest of them: &quot;gel 31 lies outside the limits&quot;</extracomment>
         <translation>
-            <numerusform>%n gel marqué, le dernier : %1.</numerusform>
-            <numerusform>%n gels marqués, le dernier : %1.</numerusform>
+            <numerusform>%n gel marqué, le dernier&#xa0;: %1.</numerusform>
+            <numerusform>%n gels marqués, le dernier&#xa0;: %1.</numerusform>
         </translation>
     </message>
     <message>
@@ -1703,11 +1703,11 @@
     </message>
     <message>
         <source>The moving mean is above its limits since gel %1: slower than the sheet.</source>
-        <translation>La moyenne mobile est au-dessus de ses limites depuis le gel %1 : plus lent que la fiche.</translation>
+        <translation>La moyenne mobile est au-dessus de ses limites depuis le gel %1&#xa0;: plus lent que la fiche.</translation>
     </message>
     <message>
         <source>The moving mean is below its limits since gel %1: faster than the sheet.</source>
-        <translation>La moyenne mobile est au-dessous de ses limites depuis le gel %1 : plus rapide que la fiche.</translation>
+        <translation>La moyenne mobile est au-dessous de ses limites depuis le gel %1&#xa0;: plus rapide que la fiche.</translation>
     </message>
     <message numerus="yes">
         <source>%n gel(s), on average %1.</source>
@@ -1744,8 +1744,8 @@
     <message numerus="yes">
         <source>A control chart needs two gels of a lot; in these days %n was seen.</source>
         <translation>
-            <numerusform>Une carte de contrôle demande deux gels d’un lot ; pendant ces jours, %n a été vu.</numerusform>
-            <numerusform>Une carte de contrôle demande deux gels d’un lot ; pendant ces jours, %n ont été vus.</numerusform>
+            <numerusform>Une carte de contrôle demande deux gels d’un lot&#xa0;; pendant ces jours, %n a été vu.</numerusform>
+            <numerusform>Une carte de contrôle demande deux gels d’un lot&#xa0;; pendant ces jours, %n ont été vus.</numerusform>
         </translation>
     </message>
 </context>
@@ -8437,14 +8437,14 @@
     </message>
     <message>
         <source>What do you want to know?</source>
-        <translation>Que voulez-vous savoir ?</translation>
+        <translation>Que voulez-vous savoir&#xa0;?</translation>
     </message>
 </context>
 <context>
     <name>strandbench::FigureLotScreen</name>
     <message>
         <source>Which lot? The newest gel first</source>
-        <translation>Quel lot ? Le gel le plus récent d’abord</translation>
+        <translation>Quel lot&#xa0;? Le gel le plus récent d’abord</translation>
     </message>
     <message>
         <source>In these days no gel was told of a batch whose hardener lot is known.</source>
@@ -8463,7 +8463,7 @@
     <message>
         <source>Is lot %1 drifting?</source>
         <extracomment>%1 is a lot of hardener</extracomment>
-        <translation>Le lot %1 dérive-t-il ?</translation>
+        <translation>Le lot %1 dérive-t-il&#xa0;?</translation>
     </message>
     <message>
         <source>Show the chart</source>
@@ -9735,8 +9735,8 @@
     <message numerus="yes">
         <source>up to today; tap: %n day(s)</source>
         <translation>
-            <numerusform>jusqu’à aujourd’hui ; toucher : %n jour</numerusform>
-            <numerusform>jusqu’à aujourd’hui ; toucher : %n jours</numerusform>
+            <numerusform>jusqu’à aujourd’hui&#xa0;; toucher&#xa0;: %n jour</numerusform>
+            <numerusform>jusqu’à aujourd’hui&#xa0;; toucher&#xa0;: %n jours</numerusform>
         </translation>
     </message>
     <message>
@@ -9747,8 +9747,8 @@
     <message numerus="yes">
         <source>Reading the records: %1 of %n repair(s)</source>
         <translation>
-            <numerusform>Lecture du journal : %1 sur %n réparation</numerusform>
-            <numerusform>Lecture du journal : %1 sur %n réparations</numerusform>
+            <numerusform>Lecture du journal&#xa0;: %1 sur %n réparation</numerusform>
+            <numerusform>Lecture du journal&#xa0;: %1 sur %n réparations</numerusform>
         </translation>
     </message>
     <message>
