@@ -10,7 +10,7 @@ namespace strandbench {
 
 class PaperWorker {
 public:
-    /// Makes and keeps or prints it, away from the glass; touches no widget, and gives up once asked to stop. Everything
+    /// Makes and keeps or prints it, away from the glass; touches no widget, gives up once asked to stop. Everything
     /// that it reads is its own: the screen may go meanwhile.
     using Work = std::function<Worker::Show(const std::stop_token& stop)>;
 

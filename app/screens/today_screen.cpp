@@ -32,10 +32,17 @@ TodayScreen::TodayScreen(const Surroundings& around, QWidget* parent) : Screen(a
     m_none->hide();
     content()->addWidget(m_rows, 1);
     content()->addWidget(m_none, 1);
-    content()->addWidget(makeSideKey(theme(),
-                                     {u"find"_s, tr("Look for"), tr("a job, a lot, a word of any day"), Pictogram::None,
-                                      [this] { Q_EMIT findTapped(); }},
-                                     this));
+    auto* keys = new QBoxLayout(around.upright ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    keys->setSpacing(px(sizes::gap));
+    keys->addWidget(makeSideKey(theme(),
+                                {u"find"_s, tr("Look for"), tr("a job, a lot, a word of any day"), Pictogram::None,
+                                 [this] { Q_EMIT findTapped(); }},
+                                this));
+    keys->addWidget(makeSideKey(theme(),
+                                {u"review"_s, tr("Look through"), tr("sign off, return, figures"), Pictogram::None,
+                                 [this] { Q_EMIT reviewTapped(); }},
+                                this));
+    content()->addLayout(keys);
     answers()->setWayOn(tr("Hardener lots"));
     connect(answers(), &AnswerBar::wayOnTapped, this, &TodayScreen::lotsTapped);
     answers()->stop()->hide();

@@ -48,8 +48,8 @@ void BenchWindow::back()
         return place(m_afterRecord);
     case Place::Review:
         return place(Place::Today);
-    case Place::ReviewBy:
     case Place::Figures:
+    case Place::ReviewBy:
     case Place::DayFiles:
         return place(Place::Review);
     case Place::ReviewValue:
@@ -63,10 +63,9 @@ void BenchWindow::back()
     case Place::ReturnText:
         return place(Place::ReturnWhy);
     case Place::Figure:
+        return place(m_figures.kind == FigureKind::Gel ? Place::FigureLot : Place::Figures);
     case Place::FigureLot:
         return place(Place::Figures);
-    case Place::FigureTable:
-        return place(Place::Figure);
     case Place::Find:
         return place(Place::Today);
     case Place::Found:
@@ -93,7 +92,7 @@ void BenchWindow::back()
     case Place::OverrideWhy:
         return place(Place::Repair);
     case Place::CorrectWhich:
-        return place(Place::Record);
+        return place(Place::Closing);
     case Place::CorrectText:
         return place(Place::CorrectWhich);
     case Place::BenchDay:

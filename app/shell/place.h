@@ -63,7 +63,6 @@ enum class Place {
     Figures,
     Figure,
     FigureLot,
-    FigureTable,
     DayFiles,
     // What was done long ago: makeFinding().
     Find,

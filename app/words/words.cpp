@@ -56,6 +56,7 @@ const std::vector<QString>& cautionCodesAt(Station station)
     case Station::HandOver:
     case Station::Done:
     case Station::Parked:
+    case Station::Returned:
         break;
     }
     return none;

@@ -1,74 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The day's report: JSON read back beside the record, CSV read back by Python's own reader, the PDF by poppler.
+#include "report_fixture.h"
+
 #include "bench/assumptions_file.h"
-#include "program.h"
-#include "repair_script.h"
-
-#include "exchange/sheets.h"
-#include "repairlog/repair_log.h"
 #include "review/deviations.h"
-
-#include <gtest/gtest.h>
 
 #include <QFile>
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QProcess>
-#include <QTemporaryDir>
 
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
 namespace {
-
-class Report : public testing::Test {
-protected:
-    void SetUp() override
-    {
-        ASSERT_TRUE(m_folder.isValid());
-        auto log = RepairLog::open(path(), LogMode::ReadWrite);
-        ASSERT_TRUE(log) << log.error().detail.toStdString();
-        test::RepairScript script;
-        script.walkTo(Station::Done);
-        for (const Event& each : script.events()) {
-            EventDraft draft{each.repair, each.person, each.payload, each.at, {}};
-            if (auto* taken = std::get_if<TakenIn>(&draft.payload))
-                taken->panel = m_panel;
-            if (auto* accepted = std::get_if<PlanAccepted>(&draft.payload))
-                accepted->assessment.panel = m_panel;
-            const auto written = (*log)->append(draft);
-            ASSERT_TRUE(written) << written.error().detail.toStdString();
-        }
-        m_day = localDay(script.events().front().at);
-        m_repair = script.repair().id;
-        const auto events = (*log)->events(m_repair);
-        ASSERT_TRUE(events);
-        m_record = *recordOf(*events, demoCatalogue());
-        m_head = *(*log)->head();
-    }
-
-    const QString m_panel = u"skirt \"panel\",\nright rear"_s; ///< what CSV must quote
-    [[nodiscard]] QString path() const { return m_folder.filePath(u"bench.sqlite"_s); }
-    [[nodiscard]] Ran report(const QStringList& more) const
-    {
-        return program(QStringList{u"report"_s, u"--log"_s, path(), u"--day"_s, m_day} + more);
-    }
-    /// Refused with one line that holds all of these.
-    void expectRefused(const Ran& ran, const QStringList& holds)
-    {
-        EXPECT_EQ(ran.status, 2);
-        EXPECT_TRUE(ran.out.isEmpty());
-        ASSERT_EQ(ran.messages().size(), 1) << ran.err.toStdString();
-        for (const QString& each : holds)
-            EXPECT_TRUE(ran.messages()[0].contains(each)) << ran.messages()[0].toStdString();
-    }
-
-    QTemporaryDir m_folder;
-    QString m_day;
-    QUuid m_repair;
-    JobRecord m_record;
-    ChainHead m_head;
-};
 
 TEST_F(Report, JsonHoldsTheRecord)
 {
@@ -225,12 +170,12 @@ TEST_F(Report, PdfThatCannotBeWrittenSaysWhy)
 TEST_F(Report, RefusesWhatItCannotDoByName)
 {
     expectRefused(report({u"--json"_s, u"--csv"_s}), {u"--json"_s, u"--csv"_s});
-    expectRefused(report({}), {u"--json"_s, u"--csv"_s, u"--pdf"_s});
+    expectRefused(report({}), {u"--json"_s, u"--csv"_s, u"--pdf"_s, u"--into"_s});
     expectRefused(report({u"--json"_s, u"--paper"_s, u"a4"_s}), {u"--paper"_s, u"--pdf"_s});
     expectRefused(report({u"--pdf"_s, m_folder.filePath(u"x.pdf"_s), u"--paper"_s, u"a5"_s}),
                   {u"--paper"_s, u"a5"_s, u"a4"_s, u"letter"_s});
     expectRefused(report({u"--json"_s, u"--json"_s}), {u"--json"_s, u"2"_s});
-    for (const QString& day : {u"2026-02-30"_s, u"26-11-25"_s, u"today"_s, u"2026-1-1"_s})
+    for (const QString& day : {u"2026-02-30"_s, u"26-11-25"_s, u"tomorrow"_s, u"Today"_s, u"2026-1-1"_s})
         expectRefused(program({u"report"_s, u"--log"_s, path(), u"--day"_s, day, u"--json"_s}), {u"--day"_s, day});
     expectRefused(program({u"report"_s, u"--log"_s, path(), u"--json"_s}), {u"--day"_s});
     EXPECT_FALSE(QFile::exists(m_folder.filePath(u"x.pdf"_s)));
