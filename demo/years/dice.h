@@ -25,7 +25,7 @@ public:
     [[nodiscard]] bool chance(double share) { return between(0, 1) < share; }
     template <class List> [[nodiscard]] const auto& any(const List& list)
     {
-        return list[static_cast<typename List::size_type>(below(static_cast<quint64>(list.size())))];
+        return list.begin()[std::ptrdiff_t(below(quint64(list.size())))];
     }
     /// A random uuid as RFC 4122 has them (version 4).
     [[nodiscard]] QUuid uuid()
