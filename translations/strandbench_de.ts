@@ -1278,15 +1278,15 @@
     </message>
     <message>
         <source>mixed, with its waste</source>
-        <translation type="unfinished"></translation>
+        <translation>angemischt, mit Überschuss</translation>
     </message>
     <message>
         <source>right the first time, and how far the true share may be off</source>
-        <translation type="unfinished"></translation>
+        <translation>gleich richtig, und wie weit der wahre Anteil abweichen kann</translation>
     </message>
     <message>
         <source>Not identified</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht bestimmt</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -1295,50 +1295,50 @@
     </message>
     <message>
         <source>took</source>
-        <translation type="unfinished"></translation>
+        <translation>gebraucht</translation>
     </message>
     <message>
         <source>how often</source>
-        <translation type="unfinished"></translation>
+        <translation>wie oft</translation>
     </message>
     <message>
         <source>share up to here</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil bis hier</translation>
     </message>
     <message>
         <source>Step from each gel to the next, with its limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprung von Gel zu Gel, mit seiner Grenze</translation>
     </message>
     <message>
         <source>Gel times over those of the sheet, one after the other, with mean, limits and moving mean</source>
-        <translation type="unfinished"></translation>
+        <translation>Gelzeiten im Verhältnis zum Blatt, nacheinander, mit Mittel, Grenzen und gleitendem Mittel</translation>
     </message>
     <message numerus="yes">
         <source>+%n in the table</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>+%n in der Tabelle</numerusform>
+            <numerusform>+%n in der Tabelle</numerusform>
         </translation>
     </message>
     <message>
         <source>mean</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel</translation>
     </message>
     <message>
         <source>upper limit</source>
-        <translation type="unfinished"></translation>
+        <translation>obere Grenze</translation>
     </message>
     <message>
         <source>lower limit</source>
-        <translation type="unfinished"></translation>
+        <translation>untere Grenze</translation>
     </message>
     <message>
         <source>moving mean</source>
-        <translation type="unfinished"></translation>
+        <translation>gleitendes Mittel</translation>
     </message>
     <message>
         <source>its limit</source>
-        <translation type="unfinished"></translation>
+        <translation>dessen Grenze</translation>
     </message>
     <message>
         <source>gel</source>
@@ -1346,96 +1346,96 @@
     </message>
     <message>
         <source>not by chance alone</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht allein durch Zufall</translation>
     </message>
 </context>
 <context>
     <name>FigureTable</name>
     <message>
         <source>Marked in the chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Diagramm markiert</translation>
     </message>
 </context>
 <context>
     <name>FigureTold</name>
     <message>
         <source>Nothing was mixed in these days.</source>
-        <translation type="unfinished"></translation>
+        <translation>In diesen Tagen wurde nichts angemischt.</translation>
     </message>
     <message>
         <source>planned %1</source>
-        <translation type="unfinished"></translation>
+        <translation>geplant %1</translation>
     </message>
     <message>
         <source>mixed %1</source>
-        <translation type="unfinished"></translation>
+        <translation>angemischt %1</translation>
     </message>
     <message>
         <source>beyond the plan %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>über den Plan %1, %2</translation>
     </message>
     <message>
         <source>Of %1 mixed, %2 went beyond the plan: %3. Most of that was %4.</source>
         <extracomment>%1 and %2 are masses, %3 a share, %4 a product</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Von %1 Angemischtem gingen %2 über den Plan: %3. Das meiste war %4.</translation>
     </message>
     <message>
         <source>Of %1 mixed, nothing went beyond the plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von %1 Angemischtem ging nichts über den Plan.</translation>
     </message>
     <message>
         <source>Other batches fell short of it by %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Ansätze blieben um %1 darunter.</translation>
     </message>
     <message>
         <source>Between the substrates no difference is larger than chance.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen den Untergründen ist kein Unterschied größer als der Zufall.</translation>
     </message>
     <message>
         <source>not identified</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bestimmt</translation>
     </message>
     <message>
         <source>Less often with %1 than with %2, by more than chance.</source>
         <extracomment>%1 and %2 are substrates</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Seltener bei %1 als bei %2, über den Zufall hinaus.</translation>
     </message>
     <message>
         <source>No repair of these days was signed off or returned yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Reparatur dieser Tage wurde abgenommen oder zurückgegeben.</translation>
     </message>
     <message>
         <source>Not identified</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht bestimmt</translation>
     </message>
     <message>
         <source>%1 of %2 right the first time</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2 auf Anhieb richtig</translation>
     </message>
     <message>
         <source>may be %1 to %2</source>
         <extracomment>%1 and %2 are shares: the ends of an interval</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>kann %1 bis %2 sein</translation>
     </message>
     <message numerus="yes">
         <source>%1 of %n repair(s) right the first time: %2. The true share may lie anywhere from %3 to %4.</source>
         <extracomment>%1 is a number, %2 to %4 are shares</extracomment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 von %n Reparatur auf Anhieb richtig: %2. Der wahre Anteil kann zwischen %3 und %4 liegen.</numerusform>
+            <numerusform>%1 von %n Reparaturen auf Anhieb richtig: %2. Der wahre Anteil kann zwischen %3 und %4 liegen.</numerusform>
         </translation>
     </message>
     <message>
         <source>No repair of these days was handed over with its times told.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Reparatur dieser Tage wurde mit gemeldeten Zeiten übergeben.</translation>
     </message>
     <message>
         <source>took %1</source>
-        <translation type="unfinished"></translation>
+        <translation>gebraucht %1</translation>
     </message>
     <message>
         <source>one in ten %1 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>eine von zehn %1 oder mehr</translation>
     </message>
     <message numerus="yes">
         <source>%n repair(s)</source>
@@ -1446,71 +1446,71 @@
     </message>
     <message numerus="yes">
         <source>Most is lost at ‘%1’: half of %n repair(s) took %2 or more, the plan said %3.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Am meisten geht bei „%1“ verloren: die Hälfte von %n Reparatur brauchte %2 oder mehr, der Plan sagte %3.</numerusform>
+            <numerusform>Am meisten geht bei „%1“ verloren: die Hälfte von %n Reparaturen brauchte %2 oder mehr, der Plan sagte %3.</numerusform>
         </translation>
     </message>
     <message>
         <source>No part takes longer than the plan says, by the middle one of its repairs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Teil dauert länger, als der Plan sagt, nach der mittleren der Reparaturen.</translation>
     </message>
     <message>
         <source>The records of these days hold no deviation.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Protokoll dieser Tage enthält keine Abweichung.</translation>
     </message>
     <message numerus="yes">
         <source>%n time(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Mal</numerusform>
+            <numerusform>%n Mal</numerusform>
         </translation>
     </message>
     <message>
         <source>up to here %1</source>
         <extracomment>%1 is a share: of this row and those above</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>bis hier %1</translation>
     </message>
     <message numerus="yes">
         <source>Most often: %1, %2 of %n deviation(s), %3.</source>
         <extracomment>%1 is a kind of deviation, %2 a number, %3 a share</extracomment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Am häufigsten: %1, %2 von %n Abweichung, %3.</numerusform>
+            <numerusform>Am häufigsten: %1, %2 von %n Abweichungen, %3.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>The first %n kind(s) make up %1.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Die erste Art macht %1 aus.</numerusform>
+            <numerusform>Die ersten %n Arten machen %1 aus.</numerusform>
         </translation>
     </message>
     <message>
         <source>Is a lot of hardener drifting?</source>
-        <translation type="unfinished"></translation>
+        <translation>Driftet eine Härtercharge?</translation>
     </message>
     <message>
         <source>How much is mixed beyond the plan?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel wird zu viel angemischt?</translation>
     </message>
     <message>
         <source>How often is it right the first time?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie oft stimmt es auf Anhieb?</translation>
     </message>
     <message>
         <source>Where does the time go?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo bleibt die Zeit?</translation>
     </message>
     <message>
         <source>What strays most often?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was weicht am häufigsten ab?</translation>
     </message>
     <message numerus="yes">
         <source>%n repair(s) cannot be read and are not counted.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Reparatur ist nicht lesbar und zählt nicht.</numerusform>
+            <numerusform>%n Reparaturen sind nicht lesbar und zählen nicht.</numerusform>
         </translation>
     </message>
 </context>
@@ -1518,75 +1518,75 @@
     <name>FigureWords</name>
     <message>
         <source>Panel near dew point</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil nah am Taupunkt</translation>
     </message>
     <message>
         <source>Panel too cold</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil zu kalt</translation>
     </message>
     <message>
         <source>Panel too hot</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil zu warm</translation>
     </message>
     <message>
         <source>Air too cold</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft zu kalt</translation>
     </message>
     <message>
         <source>Air too hot</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft zu warm</translation>
     </message>
     <message>
         <source>No reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Ablesung</translation>
     </message>
     <message>
         <source>Old reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Alte Ablesung</translation>
     </message>
     <message>
         <source>Bare metal too long</source>
-        <translation type="unfinished"></translation>
+        <translation>Metall zu lange blank</translation>
     </message>
     <message>
         <source>Sanded early</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu früh geschliffen</translation>
     </message>
     <message>
         <source>Edges after due gel</source>
-        <translation type="unfinished"></translation>
+        <translation>Ränder nach Soll-Gel</translation>
     </message>
     <message>
         <source>Edges after gel</source>
-        <translation type="unfinished"></translation>
+        <translation>Ränder nach dem Gel</translation>
     </message>
     <message>
         <source>Hardener low</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu wenig Härter</translation>
     </message>
     <message>
         <source>Hardener high</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu viel Härter</translation>
     </message>
     <message>
         <source>Lift too thick</source>
-        <translation type="unfinished"></translation>
+        <translation>Lage zu dick</translation>
     </message>
     <message>
         <source>Steps skimmed</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritte überflogen</translation>
     </message>
     <message>
         <source>Wait cut short</source>
-        <translation type="unfinished"></translation>
+        <translation>Warten gekürzt</translation>
     </message>
     <message>
         <source>No filler lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Spachtel ohne Charge</translation>
     </message>
     <message>
         <source>No hardener lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Härter ohne Charge</translation>
     </message>
     <message>
         <source>Demo sheet</source>
@@ -1594,15 +1594,15 @@
     </message>
     <message>
         <source>Answer changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Antwort geändert</translation>
     </message>
     <message>
         <source>Planned again</source>
-        <translation type="unfinished"></translation>
+        <translation>Neu geplant</translation>
     </message>
     <message>
         <source>Stop overridden</source>
-        <translation type="unfinished"></translation>
+        <translation>Stopp übergangen</translation>
     </message>
     <message>
         <source>Parked</source>
@@ -1610,80 +1610,80 @@
     </message>
     <message>
         <source>No photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Foto</translation>
     </message>
     <message>
         <source>No name</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Namen</translation>
     </message>
     <message>
         <source>Bench restarted</source>
-        <translation type="unfinished"></translation>
+        <translation>Platz neu gestartet</translation>
     </message>
     <message>
         <source>Clock set on</source>
-        <translation type="unfinished"></translation>
+        <translation>Uhr vorgestellt</translation>
     </message>
     <message>
         <source>Clock set back</source>
-        <translation type="unfinished"></translation>
+        <translation>Uhr zurückgestellt</translation>
     </message>
     <message>
         <source>Preparing</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorbereiten</translation>
     </message>
     <message>
         <source>Laying</source>
-        <translation type="unfinished"></translation>
+        <translation>Auftragen</translation>
     </message>
     <message>
         <source>Curing</source>
-        <translation type="unfinished"></translation>
+        <translation>Härten</translation>
     </message>
     <message>
         <source>Sanding</source>
-        <translation type="unfinished"></translation>
+        <translation>Schleifen</translation>
     </message>
     <message>
         <source>Finishing</source>
-        <translation type="unfinished"></translation>
+        <translation>Fertigstellen</translation>
     </message>
     <message>
         <source>gel %1 lies outside the limits</source>
         <extracomment>%1 is the number of a gel, so in all of these</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gel %1 liegt außerhalb der Grenzen</translation>
     </message>
     <message>
         <source>gel %1: two of three lie far off to one side</source>
-        <translation type="unfinished"></translation>
+        <translation>Gel %1: zwei von drei weit auf einer Seite</translation>
     </message>
     <message>
         <source>gel %1: four of five lie off to one side</source>
-        <translation type="unfinished"></translation>
+        <translation>Gel %1: vier von fünf auf einer Seite</translation>
     </message>
     <message>
         <source>gel %1: eight in a row lie on one side of the mean</source>
-        <translation type="unfinished"></translation>
+        <translation>Gel %1: acht in Folge auf einer Seite des Mittels</translation>
     </message>
     <message>
         <source>gel %1: six in a row go the same way</source>
-        <translation type="unfinished"></translation>
+        <translation>Gel %1: sechs in Folge in dieselbe Richtung</translation>
     </message>
     <message>
         <source>gel %1: fourteen go up and down by turns</source>
-        <translation type="unfinished"></translation>
+        <translation>Gel %1: vierzehn gehen abwechselnd auf und ab</translation>
     </message>
     <message>
         <source>as fast as the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>so schnell wie das Blatt</translation>
     </message>
     <message>
         <source>%1 slower than the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 langsamer als das Blatt</translation>
     </message>
     <message>
         <source>%1 faster than the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 schneller als das Blatt</translation>
     </message>
 </context>
 <context>
@@ -1691,61 +1691,61 @@
     <message numerus="yes">
         <source>%n gel(s) marked, the newest: %1.</source>
         <extracomment>%1 is what is unusual with the newest of them: &quot;gel 31 lies outside the limits&quot;</extracomment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Gel markiert, das neueste: %1.</numerusform>
+            <numerusform>%n Gele markiert, das neueste: %1.</numerusform>
         </translation>
     </message>
     <message>
         <source>The moving mean was outside its limits until gel %1 and has come back.</source>
         <extracomment>%1 is the number of a gel</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das gleitende Mittel lag bis Gel %1 außerhalb seiner Grenzen und ist zurück.</translation>
     </message>
     <message>
         <source>The moving mean is above its limits since gel %1: slower than the sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das gleitende Mittel liegt seit Gel %1 über seinen Grenzen: langsamer als das Blatt.</translation>
     </message>
     <message>
         <source>The moving mean is below its limits since gel %1: faster than the sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das gleitende Mittel liegt seit Gel %1 unter seinen Grenzen: schneller als das Blatt.</translation>
     </message>
     <message numerus="yes">
         <source>%n gel(s), on average %1.</source>
         <extracomment>%1: &quot;12 % slower than the sheet&quot;</extracomment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Gel, im Mittel %1.</numerusform>
+            <numerusform>%n Gele, im Mittel %1.</numerusform>
         </translation>
     </message>
     <message>
         <source>Nothing says that it drifts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts spricht dafür, dass sie driftet.</translation>
     </message>
     <message>
         <source>With so few the limits are rough.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei so wenigen sind die Grenzen grob.</translation>
     </message>
     <message>
         <source>Gel %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gel %1</translation>
     </message>
     <message>
         <source>%1 of the sheet’s time</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 der Zeit des Blatts</translation>
     </message>
     <message>
         <source>moving mean %1</source>
-        <translation type="unfinished"></translation>
+        <translation>gleitendes Mittel %1</translation>
     </message>
     <message>
         <source>step %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprung %1</translation>
     </message>
     <message numerus="yes">
         <source>A control chart needs two gels of a lot; in these days %n was seen.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Eine Regelkarte braucht zwei Gele einer Charge; in diesen Tagen wurde %n gesehen.</numerusform>
+            <numerusform>Eine Regelkarte braucht zwei Gele einer Charge; in diesen Tagen wurden %n gesehen.</numerusform>
         </translation>
     </message>
 </context>
@@ -8413,48 +8413,48 @@
     <name>strandbench::FigureListScreen</name>
     <message>
         <source>gels of a lot against its sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Gele einer Charge gegen ihr Blatt</translation>
     </message>
     <message>
         <source>planned and mixed, by product</source>
-        <translation type="unfinished"></translation>
+        <translation>geplant und angemischt, je Produkt</translation>
     </message>
     <message>
         <source>signed off, not returned, by substrate</source>
-        <translation type="unfinished"></translation>
+        <translation>abgenommen, nicht zurückgegeben, je Untergrund</translation>
     </message>
     <message>
         <source>planned and actual, by part of the job</source>
-        <translation type="unfinished"></translation>
+        <translation>geplant und gebraucht, je Teil des Auftrags</translation>
     </message>
     <message>
         <source>deviations, the most frequent first</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichungen, die häufigsten zuerst</translation>
     </message>
     <message>
         <source>Figures of this bench’s log</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahlen aus dem Protokoll dieses Platzes</translation>
     </message>
     <message>
         <source>What do you want to know?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was wollen Sie wissen?</translation>
     </message>
 </context>
 <context>
     <name>strandbench::FigureLotScreen</name>
     <message>
         <source>Which lot? The newest gel first</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Charge? Neuestes Gel zuerst</translation>
     </message>
     <message>
         <source>In these days no gel was told of a batch whose hardener lot is known.</source>
-        <translation type="unfinished"></translation>
+        <translation>In diesen Tagen wurde kein Gel eines Ansatzes gemeldet, dessen Härtercharge bekannt ist.</translation>
     </message>
     <message numerus="yes">
         <source>%n gel(s), the last on %1</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Gel, das letzte am %1</numerusform>
+            <numerusform>%n Gele, das letzte am %1</numerusform>
         </translation>
     </message>
 </context>
@@ -8463,31 +8463,31 @@
     <message>
         <source>Is lot %1 drifting?</source>
         <extracomment>%1 is a lot of hardener</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Driftet Charge %1?</translation>
     </message>
     <message>
         <source>Show the chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagramm zeigen</translation>
     </message>
     <message>
         <source>Show the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabelle zeigen</translation>
     </message>
     <message>
         <source>Moving range</source>
-        <translation type="unfinished"></translation>
+        <translation>Spannweite</translation>
     </message>
     <message>
         <source>Single gels</source>
-        <translation type="unfinished"></translation>
+        <translation>Einzelne Gele</translation>
     </message>
     <message>
         <source>the step from gel to gel</source>
-        <translation type="unfinished"></translation>
+        <translation>der Sprung von Gel zu Gel</translation>
     </message>
     <message>
         <source>with the moving mean</source>
-        <translation type="unfinished"></translation>
+        <translation>mit gleitendem Mittel</translation>
     </message>
 </context>
 <context>
@@ -9723,37 +9723,37 @@
     <name>strandbench::RepairsScreen</name>
     <message>
         <source>Stop reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Lesen abbrechen</translation>
     </message>
     <message numerus="yes">
         <source>%n day(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Tag</numerusform>
+            <numerusform>%n Tage</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>up to today; tap: %n day(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>bis heute; tippen: %n Tag</numerusform>
+            <numerusform>bis heute; tippen: %n Tage</numerusform>
         </translation>
     </message>
     <message>
         <source>Repairs worked on from %1 to %2</source>
         <extracomment>%1 and %2 are days</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Reparaturen in Arbeit vom %1 bis %2</translation>
     </message>
     <message numerus="yes">
         <source>Reading the records: %1 of %n repair(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Protokoll wird gelesen: %1 von %n Reparatur</numerusform>
+            <numerusform>Protokoll wird gelesen: %1 von %n Reparaturen</numerusform>
         </translation>
     </message>
     <message>
         <source>Reading the records …</source>
-        <translation type="unfinished"></translation>
+        <translation>Protokoll wird gelesen …</translation>
     </message>
 </context>
 <context>

@@ -15,9 +15,9 @@
     <name>FigureChart</name>
     <message numerus="yes">
         <source>+%n in the table</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>+%n in the table</numerusform>
+            <numerusform>+%n in the table</numerusform>
         </translation>
     </message>
 </context>
@@ -26,9 +26,9 @@
     <message numerus="yes">
         <source>%1 of %n repair(s) right the first time: %2. The true share may lie anywhere from %3 to %4.</source>
         <extracomment>%1 is a number, %2 to %4 are shares</extracomment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 of %n repair right the first time: %2. The true share may lie anywhere from %3 to %4.</numerusform>
+            <numerusform>%1 of %n repairs right the first time: %2. The true share may lie anywhere from %3 to %4.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -40,38 +40,38 @@
     </message>
     <message numerus="yes">
         <source>Most is lost at ‘%1’: half of %n repair(s) took %2 or more, the plan said %3.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Most is lost at ‘%1’: half of %n repair took %2 or more, the plan said %3.</numerusform>
+            <numerusform>Most is lost at ‘%1’: half of %n repairs took %2 or more, the plan said %3.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n time(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n time</numerusform>
+            <numerusform>%n times</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Most often: %1, %2 of %n deviation(s), %3.</source>
         <extracomment>%1 is a kind of deviation, %2 a number, %3 a share</extracomment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Most often: %1, %2 of %n deviation, %3.</numerusform>
+            <numerusform>Most often: %1, %2 of %n deviations, %3.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>The first %n kind(s) make up %1.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>The first kind makes up %1.</numerusform>
+            <numerusform>The first %n kinds make up %1.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n repair(s) cannot be read and are not counted.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n repair cannot be read and is not counted.</numerusform>
+            <numerusform>%n repairs cannot be read and are not counted.</numerusform>
         </translation>
     </message>
 </context>
@@ -80,24 +80,24 @@
     <message numerus="yes">
         <source>%n gel(s) marked, the newest: %1.</source>
         <extracomment>%1 is what is unusual with the newest of them: &quot;gel 31 lies outside the limits&quot;</extracomment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n gel marked, the newest: %1.</numerusform>
+            <numerusform>%n gels marked, the newest: %1.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n gel(s), on average %1.</source>
         <extracomment>%1: &quot;12 % slower than the sheet&quot;</extracomment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n gel, on average %1.</numerusform>
+            <numerusform>%n gels, on average %1.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>A control chart needs two gels of a lot; in these days %n was seen.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>A control chart needs two gels of a lot; in these days %n was seen.</numerusform>
+            <numerusform>A control chart needs two gels of a lot; in these days %n were seen.</numerusform>
         </translation>
     </message>
 </context>
@@ -257,9 +257,9 @@
     <name>strandbench::FigureLotScreen</name>
     <message numerus="yes">
         <source>%n gel(s), the last on %1</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n gel, the last on %1</numerusform>
+            <numerusform>%n gels, the last on %1</numerusform>
         </translation>
     </message>
 </context>
@@ -337,23 +337,23 @@
     <name>strandbench::RepairsScreen</name>
     <message numerus="yes">
         <source>%n day(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n day</numerusform>
+            <numerusform>%n days</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>up to today; tap: %n day(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>up to today; tap: %n day</numerusform>
+            <numerusform>up to today; tap: %n days</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Reading the records: %1 of %n repair(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Reading the records: %1 of %n repair</numerusform>
+            <numerusform>Reading the records: %1 of %n repairs</numerusform>
         </translation>
     </message>
 </context>

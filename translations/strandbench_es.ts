@@ -1278,15 +1278,15 @@
     </message>
     <message>
         <source>mixed, with its waste</source>
-        <translation type="unfinished"></translation>
+        <translation>mezclado, con su exceso</translation>
     </message>
     <message>
         <source>right the first time, and how far the true share may be off</source>
-        <translation type="unfinished"></translation>
+        <translation>bien a la primera, y cuánto puede desviarse la proporción real</translation>
     </message>
     <message>
         <source>Not identified</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin identificar</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -1295,50 +1295,50 @@
     </message>
     <message>
         <source>took</source>
-        <translation type="unfinished"></translation>
+        <translation>duró</translation>
     </message>
     <message>
         <source>how often</source>
-        <translation type="unfinished"></translation>
+        <translation>cuántas veces</translation>
     </message>
     <message>
         <source>share up to here</source>
-        <translation type="unfinished"></translation>
+        <translation>proporción hasta aquí</translation>
     </message>
     <message>
         <source>Step from each gel to the next, with its limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Salto de cada gel al siguiente, con su límite</translation>
     </message>
     <message>
         <source>Gel times over those of the sheet, one after the other, with mean, limits and moving mean</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiempos de gel respecto a la ficha, uno tras otro, con media, límites y media móvil</translation>
     </message>
     <message numerus="yes">
         <source>+%n in the table</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>+%n en la tabla</numerusform>
+            <numerusform>+%n en la tabla</numerusform>
         </translation>
     </message>
     <message>
         <source>mean</source>
-        <translation type="unfinished"></translation>
+        <translation>media</translation>
     </message>
     <message>
         <source>upper limit</source>
-        <translation type="unfinished"></translation>
+        <translation>límite superior</translation>
     </message>
     <message>
         <source>lower limit</source>
-        <translation type="unfinished"></translation>
+        <translation>límite inferior</translation>
     </message>
     <message>
         <source>moving mean</source>
-        <translation type="unfinished"></translation>
+        <translation>media móvil</translation>
     </message>
     <message>
         <source>its limit</source>
-        <translation type="unfinished"></translation>
+        <translation>su límite</translation>
     </message>
     <message>
         <source>gel</source>
@@ -1346,96 +1346,96 @@
     </message>
     <message>
         <source>not by chance alone</source>
-        <translation type="unfinished"></translation>
+        <translation>no solo por azar</translation>
     </message>
 </context>
 <context>
     <name>FigureTable</name>
     <message>
         <source>Marked in the chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Marcado en el gráfico</translation>
     </message>
 </context>
 <context>
     <name>FigureTold</name>
     <message>
         <source>Nothing was mixed in these days.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se mezcló nada en estos días.</translation>
     </message>
     <message>
         <source>planned %1</source>
-        <translation type="unfinished"></translation>
+        <translation>previsto %1</translation>
     </message>
     <message>
         <source>mixed %1</source>
-        <translation type="unfinished"></translation>
+        <translation>mezclado %1</translation>
     </message>
     <message>
         <source>beyond the plan %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>de más %1, %2</translation>
     </message>
     <message>
         <source>Of %1 mixed, %2 went beyond the plan: %3. Most of that was %4.</source>
         <extracomment>%1 and %2 are masses, %3 a share, %4 a product</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>De %1 mezclados, %2 fueron de más: %3. La mayor parte fue %4.</translation>
     </message>
     <message>
         <source>Of %1 mixed, nothing went beyond the plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>De %1 mezclados, nada fue de más.</translation>
     </message>
     <message>
         <source>Other batches fell short of it by %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>A otras mezclas les faltaron %1.</translation>
     </message>
     <message>
         <source>Between the substrates no difference is larger than chance.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entre los sustratos ninguna diferencia supera el azar.</translation>
     </message>
     <message>
         <source>not identified</source>
-        <translation type="unfinished"></translation>
+        <translation>sin identificar</translation>
     </message>
     <message>
         <source>Less often with %1 than with %2, by more than chance.</source>
         <extracomment>%1 and %2 are substrates</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Menos a menudo con %1 que con %2, más de lo que da el azar.</translation>
     </message>
     <message>
         <source>No repair of these days was signed off or returned yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna reparación de estos días se ha visado o devuelto aún.</translation>
     </message>
     <message>
         <source>Not identified</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin identificar</translation>
     </message>
     <message>
         <source>%1 of %2 right the first time</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 bien a la primera</translation>
     </message>
     <message>
         <source>may be %1 to %2</source>
         <extracomment>%1 and %2 are shares: the ends of an interval</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>puede ser %1 a %2</translation>
     </message>
     <message numerus="yes">
         <source>%1 of %n repair(s) right the first time: %2. The true share may lie anywhere from %3 to %4.</source>
         <extracomment>%1 is a number, %2 to %4 are shares</extracomment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 de %n reparación bien a la primera: %2. La proporción real puede estar entre %3 y %4.</numerusform>
+            <numerusform>%1 de %n reparaciones bien a la primera: %2. La proporción real puede estar entre %3 y %4.</numerusform>
         </translation>
     </message>
     <message>
         <source>No repair of these days was handed over with its times told.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna reparación de estos días se entregó con sus tiempos indicados.</translation>
     </message>
     <message>
         <source>took %1</source>
-        <translation type="unfinished"></translation>
+        <translation>duró %1</translation>
     </message>
     <message>
         <source>one in ten %1 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>una de cada diez %1 o más</translation>
     </message>
     <message numerus="yes">
         <source>%n repair(s)</source>
@@ -1446,71 +1446,71 @@
     </message>
     <message numerus="yes">
         <source>Most is lost at ‘%1’: half of %n repair(s) took %2 or more, the plan said %3.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Lo más se pierde en «%1»: la mitad de %n reparación duró %2 o más, el plan decía %3.</numerusform>
+            <numerusform>Lo más se pierde en «%1»: la mitad de %n reparaciones duró %2 o más, el plan decía %3.</numerusform>
         </translation>
     </message>
     <message>
         <source>No part takes longer than the plan says, by the middle one of its repairs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna parte dura más de lo que dice el plan, según la reparación del medio.</translation>
     </message>
     <message>
         <source>The records of these days hold no deviation.</source>
-        <translation type="unfinished"></translation>
+        <translation>El registro de estos días no contiene ninguna desviación.</translation>
     </message>
     <message numerus="yes">
         <source>%n time(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n vez</numerusform>
+            <numerusform>%n veces</numerusform>
         </translation>
     </message>
     <message>
         <source>up to here %1</source>
         <extracomment>%1 is a share: of this row and those above</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>hasta aquí %1</translation>
     </message>
     <message numerus="yes">
         <source>Most often: %1, %2 of %n deviation(s), %3.</source>
         <extracomment>%1 is a kind of deviation, %2 a number, %3 a share</extracomment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Lo más frecuente: %1, %2 de %n desviación, %3.</numerusform>
+            <numerusform>Lo más frecuente: %1, %2 de %n desviaciones, %3.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>The first %n kind(s) make up %1.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>La primera clase suma %1.</numerusform>
+            <numerusform>Las primeras %n clases suman %1.</numerusform>
         </translation>
     </message>
     <message>
         <source>Is a lot of hardener drifting?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Se desvía un lote de endurecedor?</translation>
     </message>
     <message>
         <source>How much is mixed beyond the plan?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Cuánto se mezcla de más?</translation>
     </message>
     <message>
         <source>How often is it right the first time?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Cuántas veces sale bien a la primera?</translation>
     </message>
     <message>
         <source>Where does the time go?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Adónde se va el tiempo?</translation>
     </message>
     <message>
         <source>What strays most often?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué se desvía más a menudo?</translation>
     </message>
     <message numerus="yes">
         <source>%n repair(s) cannot be read and are not counted.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n reparación no se puede leer y no se cuenta.</numerusform>
+            <numerusform>%n reparaciones no se pueden leer y no se cuentan.</numerusform>
         </translation>
     </message>
 </context>
@@ -1518,75 +1518,75 @@
     <name>FigureWords</name>
     <message>
         <source>Panel near dew point</source>
-        <translation type="unfinished"></translation>
+        <translation>Panel cerca del punto de rocío</translation>
     </message>
     <message>
         <source>Panel too cold</source>
-        <translation type="unfinished"></translation>
+        <translation>Panel muy frío</translation>
     </message>
     <message>
         <source>Panel too hot</source>
-        <translation type="unfinished"></translation>
+        <translation>Panel muy caliente</translation>
     </message>
     <message>
         <source>Air too cold</source>
-        <translation type="unfinished"></translation>
+        <translation>Aire muy frío</translation>
     </message>
     <message>
         <source>Air too hot</source>
-        <translation type="unfinished"></translation>
+        <translation>Aire muy caliente</translation>
     </message>
     <message>
         <source>No reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin lectura</translation>
     </message>
     <message>
         <source>Old reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Lectura vieja</translation>
     </message>
     <message>
         <source>Bare metal too long</source>
-        <translation type="unfinished"></translation>
+        <translation>Metal desnudo mucho rato</translation>
     </message>
     <message>
         <source>Sanded early</source>
-        <translation type="unfinished"></translation>
+        <translation>Lijado pronto</translation>
     </message>
     <message>
         <source>Edges after due gel</source>
-        <translation type="unfinished"></translation>
+        <translation>Bordes tras el gel previsto</translation>
     </message>
     <message>
         <source>Edges after gel</source>
-        <translation type="unfinished"></translation>
+        <translation>Bordes tras el gel</translation>
     </message>
     <message>
         <source>Hardener low</source>
-        <translation type="unfinished"></translation>
+        <translation>Poco endurecedor</translation>
     </message>
     <message>
         <source>Hardener high</source>
-        <translation type="unfinished"></translation>
+        <translation>Mucho endurecedor</translation>
     </message>
     <message>
         <source>Lift too thick</source>
-        <translation type="unfinished"></translation>
+        <translation>Capa muy gruesa</translation>
     </message>
     <message>
         <source>Steps skimmed</source>
-        <translation type="unfinished"></translation>
+        <translation>Pasos saltados</translation>
     </message>
     <message>
         <source>Wait cut short</source>
-        <translation type="unfinished"></translation>
+        <translation>Espera acortada</translation>
     </message>
     <message>
         <source>No filler lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin lote de masilla</translation>
     </message>
     <message>
         <source>No hardener lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin lote de endurecedor</translation>
     </message>
     <message>
         <source>Demo sheet</source>
@@ -1594,15 +1594,15 @@
     </message>
     <message>
         <source>Answer changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Respuesta cambiada</translation>
     </message>
     <message>
         <source>Planned again</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan nuevo</translation>
     </message>
     <message>
         <source>Stop overridden</source>
-        <translation type="unfinished"></translation>
+        <translation>Alto anulado</translation>
     </message>
     <message>
         <source>Parked</source>
@@ -1610,80 +1610,80 @@
     </message>
     <message>
         <source>No photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin foto</translation>
     </message>
     <message>
         <source>No name</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin nombre</translation>
     </message>
     <message>
         <source>Bench restarted</source>
-        <translation type="unfinished"></translation>
+        <translation>Puesto reiniciado</translation>
     </message>
     <message>
         <source>Clock set on</source>
-        <translation type="unfinished"></translation>
+        <translation>Reloj adelantado</translation>
     </message>
     <message>
         <source>Clock set back</source>
-        <translation type="unfinished"></translation>
+        <translation>Reloj atrasado</translation>
     </message>
     <message>
         <source>Preparing</source>
-        <translation type="unfinished"></translation>
+        <translation>Preparar</translation>
     </message>
     <message>
         <source>Laying</source>
-        <translation type="unfinished"></translation>
+        <translation>Aplicar</translation>
     </message>
     <message>
         <source>Curing</source>
-        <translation type="unfinished"></translation>
+        <translation>Curar</translation>
     </message>
     <message>
         <source>Sanding</source>
-        <translation type="unfinished"></translation>
+        <translation>Lijar</translation>
     </message>
     <message>
         <source>Finishing</source>
-        <translation type="unfinished"></translation>
+        <translation>Acabar</translation>
     </message>
     <message>
         <source>gel %1 lies outside the limits</source>
         <extracomment>%1 is the number of a gel, so in all of these</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>el gel %1 está fuera de los límites</translation>
     </message>
     <message>
         <source>gel %1: two of three lie far off to one side</source>
-        <translation type="unfinished"></translation>
+        <translation>gel %1: dos de tres lejos hacia un lado</translation>
     </message>
     <message>
         <source>gel %1: four of five lie off to one side</source>
-        <translation type="unfinished"></translation>
+        <translation>gel %1: cuatro de cinco hacia un lado</translation>
     </message>
     <message>
         <source>gel %1: eight in a row lie on one side of the mean</source>
-        <translation type="unfinished"></translation>
+        <translation>gel %1: ocho seguidos a un lado de la media</translation>
     </message>
     <message>
         <source>gel %1: six in a row go the same way</source>
-        <translation type="unfinished"></translation>
+        <translation>gel %1: seis seguidos en el mismo sentido</translation>
     </message>
     <message>
         <source>gel %1: fourteen go up and down by turns</source>
-        <translation type="unfinished"></translation>
+        <translation>gel %1: catorce suben y bajan por turnos</translation>
     </message>
     <message>
         <source>as fast as the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>tan rápido como la ficha</translation>
     </message>
     <message>
         <source>%1 slower than the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 más lento que la ficha</translation>
     </message>
     <message>
         <source>%1 faster than the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 más rápido que la ficha</translation>
     </message>
 </context>
 <context>
@@ -1691,61 +1691,61 @@
     <message numerus="yes">
         <source>%n gel(s) marked, the newest: %1.</source>
         <extracomment>%1 is what is unusual with the newest of them: &quot;gel 31 lies outside the limits&quot;</extracomment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n gel marcado, el último: %1.</numerusform>
+            <numerusform>%n geles marcados, el último: %1.</numerusform>
         </translation>
     </message>
     <message>
         <source>The moving mean was outside its limits until gel %1 and has come back.</source>
         <extracomment>%1 is the number of a gel</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La media móvil estuvo fuera de sus límites hasta el gel %1 y ha vuelto.</translation>
     </message>
     <message>
         <source>The moving mean is above its limits since gel %1: slower than the sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>La media móvil está sobre sus límites desde el gel %1: más lento que la ficha.</translation>
     </message>
     <message>
         <source>The moving mean is below its limits since gel %1: faster than the sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>La media móvil está bajo sus límites desde el gel %1: más rápido que la ficha.</translation>
     </message>
     <message numerus="yes">
         <source>%n gel(s), on average %1.</source>
         <extracomment>%1: &quot;12 % slower than the sheet&quot;</extracomment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n gel, de media %1.</numerusform>
+            <numerusform>%n geles, de media %1.</numerusform>
         </translation>
     </message>
     <message>
         <source>Nothing says that it drifts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada indica que se desvíe.</translation>
     </message>
     <message>
         <source>With so few the limits are rough.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con tan pocos, los límites son aproximados.</translation>
     </message>
     <message>
         <source>Gel %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gel %1</translation>
     </message>
     <message>
         <source>%1 of the sheet’s time</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 del tiempo de la ficha</translation>
     </message>
     <message>
         <source>moving mean %1</source>
-        <translation type="unfinished"></translation>
+        <translation>media móvil %1</translation>
     </message>
     <message>
         <source>step %1</source>
-        <translation type="unfinished"></translation>
+        <translation>salto %1</translation>
     </message>
     <message numerus="yes">
         <source>A control chart needs two gels of a lot; in these days %n was seen.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Un gráfico de control necesita dos geles de un lote; en estos días se vio %n.</numerusform>
+            <numerusform>Un gráfico de control necesita dos geles de un lote; en estos días se vieron %n.</numerusform>
         </translation>
     </message>
 </context>
@@ -8413,48 +8413,48 @@
     <name>strandbench::FigureListScreen</name>
     <message>
         <source>gels of a lot against its sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>geles de un lote frente a su ficha</translation>
     </message>
     <message>
         <source>planned and mixed, by product</source>
-        <translation type="unfinished"></translation>
+        <translation>previsto y mezclado, por producto</translation>
     </message>
     <message>
         <source>signed off, not returned, by substrate</source>
-        <translation type="unfinished"></translation>
+        <translation>visadas, no devueltas, por sustrato</translation>
     </message>
     <message>
         <source>planned and actual, by part of the job</source>
-        <translation type="unfinished"></translation>
+        <translation>previsto y real, por parte de la orden</translation>
     </message>
     <message>
         <source>deviations, the most frequent first</source>
-        <translation type="unfinished"></translation>
+        <translation>desviaciones, las más frecuentes primero</translation>
     </message>
     <message>
         <source>Figures of this bench’s log</source>
-        <translation type="unfinished"></translation>
+        <translation>Cifras del registro de este puesto</translation>
     </message>
     <message>
         <source>What do you want to know?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué quiere saber?</translation>
     </message>
 </context>
 <context>
     <name>strandbench::FigureLotScreen</name>
     <message>
         <source>Which lot? The newest gel first</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué lote? El gel más reciente primero</translation>
     </message>
     <message>
         <source>In these days no gel was told of a batch whose hardener lot is known.</source>
-        <translation type="unfinished"></translation>
+        <translation>En estos días no se indicó ningún gel de una mezcla cuyo lote de endurecedor se conozca.</translation>
     </message>
     <message numerus="yes">
         <source>%n gel(s), the last on %1</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n gel, el último el %1</numerusform>
+            <numerusform>%n geles, el último el %1</numerusform>
         </translation>
     </message>
 </context>
@@ -8463,31 +8463,31 @@
     <message>
         <source>Is lot %1 drifting?</source>
         <extracomment>%1 is a lot of hardener</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>¿Se desvía el lote %1?</translation>
     </message>
     <message>
         <source>Show the chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver el gráfico</translation>
     </message>
     <message>
         <source>Show the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver la tabla</translation>
     </message>
     <message>
         <source>Moving range</source>
-        <translation type="unfinished"></translation>
+        <translation>Rango móvil</translation>
     </message>
     <message>
         <source>Single gels</source>
-        <translation type="unfinished"></translation>
+        <translation>Geles uno a uno</translation>
     </message>
     <message>
         <source>the step from gel to gel</source>
-        <translation type="unfinished"></translation>
+        <translation>el salto de gel a gel</translation>
     </message>
     <message>
         <source>with the moving mean</source>
-        <translation type="unfinished"></translation>
+        <translation>con la media móvil</translation>
     </message>
 </context>
 <context>
@@ -9723,37 +9723,37 @@
     <name>strandbench::RepairsScreen</name>
     <message>
         <source>Stop reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar de leer</translation>
     </message>
     <message numerus="yes">
         <source>%n day(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n día</numerusform>
+            <numerusform>%n días</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>up to today; tap: %n day(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>hasta hoy; toque: %n día</numerusform>
+            <numerusform>hasta hoy; toque: %n días</numerusform>
         </translation>
     </message>
     <message>
         <source>Repairs worked on from %1 to %2</source>
         <extracomment>%1 and %2 are days</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Reparaciones trabajadas del %1 al %2</translation>
     </message>
     <message numerus="yes">
         <source>Reading the records: %1 of %n repair(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Leyendo el registro: %1 de %n reparación</numerusform>
+            <numerusform>Leyendo el registro: %1 de %n reparaciones</numerusform>
         </translation>
     </message>
     <message>
         <source>Reading the records …</source>
-        <translation type="unfinished"></translation>
+        <translation>Leyendo el registro …</translation>
     </message>
 </context>
 <context>

@@ -908,17 +908,17 @@
     </message>
     <message>
         <source>laid %1 thick by its mass; at most %2 in one go</source>
-        <translation>posé sur %1 d’après sa masse ; au plus %2 en une fois</translation>
+        <translation>posé sur %1 d’après sa masse&#xa0;; au plus %2 en une fois</translation>
     </message>
     <message>
         <source>steps told as done almost at once: %1, in %2; planned %3</source>
         <extracomment>%1 is a number of steps, %2 and %3 are times</extracomment>
-        <translation>étapes données pour faites presque d’un coup : %1, en %2 ; prévu %3</translation>
+        <translation>étapes données pour faites presque d’un coup&#xa0;: %1, en %2&#xa0;; prévu %3</translation>
     </message>
     <message>
         <source>wait cut short, %1: %2; it needs %3</source>
         <extracomment>%1 is a step</extracomment>
-        <translation>attente écourtée, %1 : %2 ; il faut %3</translation>
+        <translation>attente écourtée, %1&#xa0;: %2&#xa0;; il faut %3</translation>
     </message>
 </context>
 <context>
@@ -1071,12 +1071,12 @@
     </message>
     <message>
         <source>Taken in as rework of what was returned: %1, %2</source>
-        <translation>Reçu comme reprise de ce qui fut renvoyé : %1, %2</translation>
+        <translation>Reçu comme reprise de ce qui fut renvoyé&#xa0;: %1, %2</translation>
     </message>
     <message>
         <source>Returned by the supervisor: %1</source>
         <extracomment>%1 is the reason</extracomment>
-        <translation>Renvoyé par le chef d’atelier : %1</translation>
+        <translation>Renvoyé par le chef d’atelier&#xa0;: %1</translation>
     </message>
     <message>
         <source>Its rework is taken in</source>
@@ -1278,15 +1278,15 @@
     </message>
     <message>
         <source>mixed, with its waste</source>
-        <translation type="unfinished"></translation>
+        <translation>mélangé, avec l’excédent</translation>
     </message>
     <message>
         <source>right the first time, and how far the true share may be off</source>
-        <translation type="unfinished"></translation>
+        <translation>bon du premier coup, et l’écart possible de la part réelle</translation>
     </message>
     <message>
         <source>Not identified</source>
-        <translation type="unfinished"></translation>
+        <translation>Non identifié</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -1295,50 +1295,50 @@
     </message>
     <message>
         <source>took</source>
-        <translation type="unfinished"></translation>
+        <translation>réel</translation>
     </message>
     <message>
         <source>how often</source>
-        <translation type="unfinished"></translation>
+        <translation>combien de fois</translation>
     </message>
     <message>
         <source>share up to here</source>
-        <translation type="unfinished"></translation>
+        <translation>part jusqu’ici</translation>
     </message>
     <message>
         <source>Step from each gel to the next, with its limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Saut d’un gel au suivant, avec sa limite</translation>
     </message>
     <message>
         <source>Gel times over those of the sheet, one after the other, with mean, limits and moving mean</source>
-        <translation type="unfinished"></translation>
+        <translation>Temps de gel rapportés à ceux de la fiche, l’un après l’autre, avec moyenne, limites et moyenne mobile</translation>
     </message>
     <message numerus="yes">
         <source>+%n in the table</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>+%n dans le tableau</numerusform>
+            <numerusform>+%n dans le tableau</numerusform>
         </translation>
     </message>
     <message>
         <source>mean</source>
-        <translation type="unfinished"></translation>
+        <translation>moyenne</translation>
     </message>
     <message>
         <source>upper limit</source>
-        <translation type="unfinished"></translation>
+        <translation>limite haute</translation>
     </message>
     <message>
         <source>lower limit</source>
-        <translation type="unfinished"></translation>
+        <translation>limite basse</translation>
     </message>
     <message>
         <source>moving mean</source>
-        <translation type="unfinished"></translation>
+        <translation>moyenne mobile</translation>
     </message>
     <message>
         <source>its limit</source>
-        <translation type="unfinished"></translation>
+        <translation>sa limite</translation>
     </message>
     <message>
         <source>gel</source>
@@ -1346,96 +1346,96 @@
     </message>
     <message>
         <source>not by chance alone</source>
-        <translation type="unfinished"></translation>
+        <translation>pas par le seul hasard</translation>
     </message>
 </context>
 <context>
     <name>FigureTable</name>
     <message>
         <source>Marked in the chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Marqué sur le graphique</translation>
     </message>
 </context>
 <context>
     <name>FigureTold</name>
     <message>
         <source>Nothing was mixed in these days.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’a été mélangé pendant ces jours.</translation>
     </message>
     <message>
         <source>planned %1</source>
-        <translation type="unfinished"></translation>
+        <translation>prévu %1</translation>
     </message>
     <message>
         <source>mixed %1</source>
-        <translation type="unfinished"></translation>
+        <translation>mélangé %1</translation>
     </message>
     <message>
         <source>beyond the plan %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>en trop %1, %2</translation>
     </message>
     <message>
         <source>Of %1 mixed, %2 went beyond the plan: %3. Most of that was %4.</source>
         <extracomment>%1 and %2 are masses, %3 a share, %4 a product</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sur %1 mélangés, %2 étaient en trop&#xa0;: %3. C’était surtout %4.</translation>
     </message>
     <message>
         <source>Of %1 mixed, nothing went beyond the plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sur %1 mélangés, rien n’était en trop.</translation>
     </message>
     <message>
         <source>Other batches fell short of it by %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>À d’autres mélanges, il manquait %1.</translation>
     </message>
     <message>
         <source>Between the substrates no difference is larger than chance.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entre les supports, aucune différence ne dépasse le hasard.</translation>
     </message>
     <message>
         <source>not identified</source>
-        <translation type="unfinished"></translation>
+        <translation>non identifié</translation>
     </message>
     <message>
         <source>Less often with %1 than with %2, by more than chance.</source>
         <extracomment>%1 and %2 are substrates</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Moins souvent avec %1 qu’avec %2, au-delà du hasard.</translation>
     </message>
     <message>
         <source>No repair of these days was signed off or returned yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune réparation de ces jours n’a encore été visée ou renvoyée.</translation>
     </message>
     <message>
         <source>Not identified</source>
-        <translation type="unfinished"></translation>
+        <translation>Non identifié</translation>
     </message>
     <message>
         <source>%1 of %2 right the first time</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 sur %2 bonnes du premier coup</translation>
     </message>
     <message>
         <source>may be %1 to %2</source>
         <extracomment>%1 and %2 are shares: the ends of an interval</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>peut aller de %1 à %2</translation>
     </message>
     <message numerus="yes">
         <source>%1 of %n repair(s) right the first time: %2. The true share may lie anywhere from %3 to %4.</source>
         <extracomment>%1 is a number, %2 to %4 are shares</extracomment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 sur %n réparation bonne du premier coup&#xa0;: %2. La part réelle peut aller de %3 à %4.</numerusform>
+            <numerusform>%1 sur %n réparations bonnes du premier coup&#xa0;: %2. La part réelle peut aller de %3 à %4.</numerusform>
         </translation>
     </message>
     <message>
         <source>No repair of these days was handed over with its times told.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune réparation de ces jours n’a été remise avec ses temps indiqués.</translation>
     </message>
     <message>
         <source>took %1</source>
-        <translation type="unfinished"></translation>
+        <translation>réel %1</translation>
     </message>
     <message>
         <source>one in ten %1 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>une sur dix %1 ou plus</translation>
     </message>
     <message numerus="yes">
         <source>%n repair(s)</source>
@@ -1446,71 +1446,71 @@
     </message>
     <message numerus="yes">
         <source>Most is lost at ‘%1’: half of %n repair(s) took %2 or more, the plan said %3.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>On perd le plus à «&#xa0;%1&#xa0;»&#xa0;: la moitié de %n réparation a pris %2 ou plus, le plan disait %3.</numerusform>
+            <numerusform>On perd le plus à «&#xa0;%1&#xa0;»&#xa0;: la moitié de %n réparations ont pris %2 ou plus, le plan disait %3.</numerusform>
         </translation>
     </message>
     <message>
         <source>No part takes longer than the plan says, by the middle one of its repairs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune partie ne dure plus que ne dit le plan, d’après la réparation médiane.</translation>
     </message>
     <message>
         <source>The records of these days hold no deviation.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le journal de ces jours ne contient aucun écart.</translation>
     </message>
     <message numerus="yes">
         <source>%n time(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n fois</numerusform>
+            <numerusform>%n fois</numerusform>
         </translation>
     </message>
     <message>
         <source>up to here %1</source>
         <extracomment>%1 is a share: of this row and those above</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>jusqu’ici %1</translation>
     </message>
     <message numerus="yes">
         <source>Most often: %1, %2 of %n deviation(s), %3.</source>
         <extracomment>%1 is a kind of deviation, %2 a number, %3 a share</extracomment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Le plus souvent&#xa0;: %1, %2 sur %n écart, %3.</numerusform>
+            <numerusform>Le plus souvent&#xa0;: %1, %2 sur %n écarts, %3.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>The first %n kind(s) make up %1.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>La première sorte fait %1.</numerusform>
+            <numerusform>Les %n premières sortes font %1.</numerusform>
         </translation>
     </message>
     <message>
         <source>Is a lot of hardener drifting?</source>
-        <translation type="unfinished"></translation>
+        <translation>Un lot de durcisseur dérive-t-il&#xa0;?</translation>
     </message>
     <message>
         <source>How much is mixed beyond the plan?</source>
-        <translation type="unfinished"></translation>
+        <translation>Combien mélange-t-on en trop&#xa0;?</translation>
     </message>
     <message>
         <source>How often is it right the first time?</source>
-        <translation type="unfinished"></translation>
+        <translation>Combien sont bonnes du premier coup&#xa0;?</translation>
     </message>
     <message>
         <source>Where does the time go?</source>
-        <translation type="unfinished"></translation>
+        <translation>Où passe le temps&#xa0;?</translation>
     </message>
     <message>
         <source>What strays most often?</source>
-        <translation type="unfinished"></translation>
+        <translation>Qu’est-ce qui s’écarte le plus souvent&#xa0;?</translation>
     </message>
     <message numerus="yes">
         <source>%n repair(s) cannot be read and are not counted.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n réparation est illisible et n’est pas comptée.</numerusform>
+            <numerusform>%n réparations sont illisibles et ne sont pas comptées.</numerusform>
         </translation>
     </message>
 </context>
@@ -1518,75 +1518,75 @@
     <name>FigureWords</name>
     <message>
         <source>Panel near dew point</source>
-        <translation type="unfinished"></translation>
+        <translation>Panneau près du point de rosée</translation>
     </message>
     <message>
         <source>Panel too cold</source>
-        <translation type="unfinished"></translation>
+        <translation>Panneau trop froid</translation>
     </message>
     <message>
         <source>Panel too hot</source>
-        <translation type="unfinished"></translation>
+        <translation>Panneau trop chaud</translation>
     </message>
     <message>
         <source>Air too cold</source>
-        <translation type="unfinished"></translation>
+        <translation>Air trop froid</translation>
     </message>
     <message>
         <source>Air too hot</source>
-        <translation type="unfinished"></translation>
+        <translation>Air trop chaud</translation>
     </message>
     <message>
         <source>No reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas de mesure</translation>
     </message>
     <message>
         <source>Old reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesure ancienne</translation>
     </message>
     <message>
         <source>Bare metal too long</source>
-        <translation type="unfinished"></translation>
+        <translation>Métal à nu trop longtemps</translation>
     </message>
     <message>
         <source>Sanded early</source>
-        <translation type="unfinished"></translation>
+        <translation>Poncé trop tôt</translation>
     </message>
     <message>
         <source>Edges after due gel</source>
-        <translation type="unfinished"></translation>
+        <translation>Bords après gel prévu</translation>
     </message>
     <message>
         <source>Edges after gel</source>
-        <translation type="unfinished"></translation>
+        <translation>Bords après le gel</translation>
     </message>
     <message>
         <source>Hardener low</source>
-        <translation type="unfinished"></translation>
+        <translation>Trop peu de durcisseur</translation>
     </message>
     <message>
         <source>Hardener high</source>
-        <translation type="unfinished"></translation>
+        <translation>Trop de durcisseur</translation>
     </message>
     <message>
         <source>Lift too thick</source>
-        <translation type="unfinished"></translation>
+        <translation>Couche trop épaisse</translation>
     </message>
     <message>
         <source>Steps skimmed</source>
-        <translation type="unfinished"></translation>
+        <translation>Étapes survolées</translation>
     </message>
     <message>
         <source>Wait cut short</source>
-        <translation type="unfinished"></translation>
+        <translation>Attente écourtée</translation>
     </message>
     <message>
         <source>No filler lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas de lot de mastic</translation>
     </message>
     <message>
         <source>No hardener lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas de lot de durcisseur</translation>
     </message>
     <message>
         <source>Demo sheet</source>
@@ -1594,15 +1594,15 @@
     </message>
     <message>
         <source>Answer changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Réponse changée</translation>
     </message>
     <message>
         <source>Planned again</source>
-        <translation type="unfinished"></translation>
+        <translation>Replanifié</translation>
     </message>
     <message>
         <source>Stop overridden</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêt outrepassé</translation>
     </message>
     <message>
         <source>Parked</source>
@@ -1610,80 +1610,80 @@
     </message>
     <message>
         <source>No photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas de photo</translation>
     </message>
     <message>
         <source>No name</source>
-        <translation type="unfinished"></translation>
+        <translation>Sans nom</translation>
     </message>
     <message>
         <source>Bench restarted</source>
-        <translation type="unfinished"></translation>
+        <translation>Poste redémarré</translation>
     </message>
     <message>
         <source>Clock set on</source>
-        <translation type="unfinished"></translation>
+        <translation>Horloge avancée</translation>
     </message>
     <message>
         <source>Clock set back</source>
-        <translation type="unfinished"></translation>
+        <translation>Horloge reculée</translation>
     </message>
     <message>
         <source>Preparing</source>
-        <translation type="unfinished"></translation>
+        <translation>Préparer</translation>
     </message>
     <message>
         <source>Laying</source>
-        <translation type="unfinished"></translation>
+        <translation>Appliquer</translation>
     </message>
     <message>
         <source>Curing</source>
-        <translation type="unfinished"></translation>
+        <translation>Durcir</translation>
     </message>
     <message>
         <source>Sanding</source>
-        <translation type="unfinished"></translation>
+        <translation>Poncer</translation>
     </message>
     <message>
         <source>Finishing</source>
-        <translation type="unfinished"></translation>
+        <translation>Finir</translation>
     </message>
     <message>
         <source>gel %1 lies outside the limits</source>
         <extracomment>%1 is the number of a gel, so in all of these</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>le gel %1 est hors des limites</translation>
     </message>
     <message>
         <source>gel %1: two of three lie far off to one side</source>
-        <translation type="unfinished"></translation>
+        <translation>gel %1&#xa0;: deux sur trois loin d’un côté</translation>
     </message>
     <message>
         <source>gel %1: four of five lie off to one side</source>
-        <translation type="unfinished"></translation>
+        <translation>gel %1&#xa0;: quatre sur cinq d’un côté</translation>
     </message>
     <message>
         <source>gel %1: eight in a row lie on one side of the mean</source>
-        <translation type="unfinished"></translation>
+        <translation>gel %1&#xa0;: huit de suite d’un côté de la moyenne</translation>
     </message>
     <message>
         <source>gel %1: six in a row go the same way</source>
-        <translation type="unfinished"></translation>
+        <translation>gel %1&#xa0;: six de suite dans le même sens</translation>
     </message>
     <message>
         <source>gel %1: fourteen go up and down by turns</source>
-        <translation type="unfinished"></translation>
+        <translation>gel %1&#xa0;: quatorze montent et descendent tour à tour</translation>
     </message>
     <message>
         <source>as fast as the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>aussi vite que la fiche</translation>
     </message>
     <message>
         <source>%1 slower than the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 plus lent que la fiche</translation>
     </message>
     <message>
         <source>%1 faster than the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 plus rapide que la fiche</translation>
     </message>
 </context>
 <context>
@@ -1691,61 +1691,61 @@
     <message numerus="yes">
         <source>%n gel(s) marked, the newest: %1.</source>
         <extracomment>%1 is what is unusual with the newest of them: &quot;gel 31 lies outside the limits&quot;</extracomment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n gel marqué, le dernier&#xa0;: %1.</numerusform>
+            <numerusform>%n gels marqués, le dernier&#xa0;: %1.</numerusform>
         </translation>
     </message>
     <message>
         <source>The moving mean was outside its limits until gel %1 and has come back.</source>
         <extracomment>%1 is the number of a gel</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La moyenne mobile était hors de ses limites jusqu’au gel %1 et y est revenue.</translation>
     </message>
     <message>
         <source>The moving mean is above its limits since gel %1: slower than the sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>La moyenne mobile est au-dessus de ses limites depuis le gel %1&#xa0;: plus lent que la fiche.</translation>
     </message>
     <message>
         <source>The moving mean is below its limits since gel %1: faster than the sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>La moyenne mobile est au-dessous de ses limites depuis le gel %1&#xa0;: plus rapide que la fiche.</translation>
     </message>
     <message numerus="yes">
         <source>%n gel(s), on average %1.</source>
         <extracomment>%1: &quot;12 % slower than the sheet&quot;</extracomment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n gel, en moyenne %1.</numerusform>
+            <numerusform>%n gels, en moyenne %1.</numerusform>
         </translation>
     </message>
     <message>
         <source>Nothing says that it drifts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’indique qu’il dérive.</translation>
     </message>
     <message>
         <source>With so few the limits are rough.</source>
-        <translation type="unfinished"></translation>
+        <translation>Avec si peu, les limites sont approximatives.</translation>
     </message>
     <message>
         <source>Gel %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gel %1</translation>
     </message>
     <message>
         <source>%1 of the sheet’s time</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 du temps de la fiche</translation>
     </message>
     <message>
         <source>moving mean %1</source>
-        <translation type="unfinished"></translation>
+        <translation>moyenne mobile %1</translation>
     </message>
     <message>
         <source>step %1</source>
-        <translation type="unfinished"></translation>
+        <translation>saut %1</translation>
     </message>
     <message numerus="yes">
         <source>A control chart needs two gels of a lot; in these days %n was seen.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Une carte de contrôle demande deux gels d’un lot&#xa0;; pendant ces jours, %n a été vu.</numerusform>
+            <numerusform>Une carte de contrôle demande deux gels d’un lot&#xa0;; pendant ces jours, %n ont été vus.</numerusform>
         </translation>
     </message>
 </context>
@@ -2399,15 +2399,15 @@
     </message>
     <message>
         <source>%1: &apos;%2&apos; cannot be written: %3</source>
-        <translation>%1 : écriture de &apos;%2&apos; impossible : %3</translation>
+        <translation>%1&#xa0;: écriture de &apos;%2&apos; impossible&#xa0;: %3</translation>
     </message>
     <message>
         <source>The day, by the bench&apos;s own clock; or today or yesterday, by this machine&apos;s.</source>
-        <translation>Le jour, selon l’horloge du poste ; ou today ou yesterday, selon celle de cette machine.</translation>
+        <translation>Le jour, selon l’horloge du poste&#xa0;; ou today ou yesterday, selon celle de cette machine.</translation>
     </message>
     <message>
         <source>All three as day-YYYY-MM-DD.pdf, .csv and .json in a folder; none where one of them is there already.</source>
-        <translation>Les trois comme day-YYYY-MM-DD.pdf, .csv et .json dans un dossier ; aucun si l’un d’eux existe déjà.</translation>
+        <translation>Les trois comme day-YYYY-MM-DD.pdf, .csv et .json dans un dossier&#xa0;; aucun si l’un d’eux existe déjà.</translation>
     </message>
     <message>
         <source>sign_off, return, override, correct, forget or new_pin.</source>
@@ -2415,15 +2415,15 @@
     </message>
     <message>
         <source>Of sign_off, return, override, correct: the repair.</source>
-        <translation>De sign_off, return, override, correct : la réparation.</translation>
+        <translation>De sign_off, return, override, correct&#xa0;: la réparation.</translation>
     </message>
     <message>
         <source>Of correct: what is right; of return: what is to be mended.</source>
-        <translation>De correct : ce qui est juste ; de return : ce qu’il faut reprendre.</translation>
+        <translation>De correct&#xa0;: ce qui est juste&#xa0;; de return&#xa0;: ce qu’il faut reprendre.</translation>
     </message>
     <message>
         <source>Of return, override and forget: why.</source>
-        <translation>De return, override et forget : pourquoi.</translation>
+        <translation>De return, override et forget&#xa0;: pourquoi.</translation>
     </message>
 </context>
 <context>
@@ -2956,11 +2956,11 @@
     </message>
     <message>
         <source>No code: what it would hold is too long for one.</source>
-        <translation>Pas de code : son contenu serait trop long.</translation>
+        <translation>Pas de code&#xa0;: son contenu serait trop long.</translation>
     </message>
     <message>
         <source>In the code: what this sheet is of, and the end of the log’s chain when it was printed.</source>
-        <translation>Dans le code : ce que concerne cette feuille, et la fin de la chaîne du journal à l’impression.</translation>
+        <translation>Dans le code&#xa0;: ce que concerne cette feuille, et la fin de la chaîne du journal à l’impression.</translation>
     </message>
     <message>
         <source>Name</source>
@@ -2990,7 +2990,7 @@
     <message>
         <source>Returned by %1, %2: %3</source>
         <extracomment>%1 is a person, %2 a day and a time, %3 why</extracomment>
-        <translation>Renvoyé par %1, %2 : %3</translation>
+        <translation>Renvoyé par %1, %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>Its rework is not taken in yet</source>
@@ -5104,7 +5104,7 @@
     <message>
         <source>No photo: %1.</source>
         <extracomment>%1 is a moment: &quot;as found&quot;</extracomment>
-        <translation>Pas de photo : %1.</translation>
+        <translation>Pas de photo&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Lot of the filler not told.</source>
@@ -5137,17 +5137,17 @@
     <message>
         <source>Tests of the hand-over not passed: %1.</source>
         <extracomment>%1 is a number</extracomment>
-        <translation>Essais de remise non passés : %1.</translation>
+        <translation>Essais de remise non passés&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Acts without a name: %1.</source>
         <extracomment>%1 is a number</extracomment>
-        <translation>Actes sans nom : %1.</translation>
+        <translation>Actes sans nom&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Not told who allowed: %1.</source>
         <extracomment>%1 is a stop: &quot;Damp&quot;</extracomment>
-        <translation>Non indiqué qui a permis : %1.</translation>
+        <translation>Non indiqué qui a permis&#xa0;: %1.</translation>
     </message>
     <message>
         <source>assessing</source>
@@ -5218,7 +5218,7 @@
     <name>ReviewChoices</name>
     <message>
         <source>Which repairs of the day?</source>
-        <translation>Quelles réparations du jour ?</translation>
+        <translation>Quelles réparations du jour&#xa0;?</translation>
     </message>
     <message>
         <source>More</source>
@@ -5237,7 +5237,7 @@
     </message>
     <message>
         <source>Why is it returned?</source>
-        <translation>Pourquoi est-ce renvoyé ?</translation>
+        <translation>Pourquoi est-ce renvoyé&#xa0;?</translation>
     </message>
     <message>
         <source>More reasons</source>
@@ -5440,7 +5440,7 @@
     </message>
     <message>
         <source>Sounds hollow: it does not hold</source>
-        <translation>Sonne creux : ça ne tient pas</translation>
+        <translation>Sonne creux&#xa0;: ça ne tient pas</translation>
     </message>
     <message>
         <source>Strayed too far from plan or sheet</source>
@@ -5452,7 +5452,7 @@
     </message>
     <message>
         <source>Something else: in words</source>
-        <translation>Autre chose : en toutes lettres</translation>
+        <translation>Autre chose&#xa0;: en toutes lettres</translation>
     </message>
 </context>
 <context>
@@ -5827,7 +5827,7 @@
     <message>
         <source>%1, %2. The record of this repair stays as it is; its rework is taken in as a repair of its own, from the first question on.</source>
         <extracomment>%1 is a day, %2 a person</extracomment>
-        <translation>%1, %2. Le dossier de cette réparation reste tel quel ; sa reprise est reçue comme une réparation à part, dès la première question.</translation>
+        <translation>%1, %2. Le dossier de cette réparation reste tel quel&#xa0;; sa reprise est reçue comme une réparation à part, dès la première question.</translation>
     </message>
     <message>
         <source>Begin the rework</source>
@@ -7873,7 +7873,7 @@
     </message>
     <message>
         <source>What is to be mended?</source>
-        <translation>Que faut-il reprendre ?</translation>
+        <translation>Que faut-il reprendre&#xa0;?</translation>
     </message>
     <message>
         <source>Return it</source>
@@ -8147,12 +8147,12 @@
     </message>
     <message>
         <source>Signed off: %1, %2</source>
-        <translation>Signé : %1, %2</translation>
+        <translation>Signé&#xa0;: %1, %2</translation>
     </message>
     <message>
         <source>Returned: %1. %2, %3</source>
         <extracomment>%1 is a reason, %2 a person, %3 a day and a time</extracomment>
-        <translation>Renvoyé : %1. %2, %3</translation>
+        <translation>Renvoyé&#xa0;: %1. %2, %3</translation>
     </message>
     <message>
         <source>Sign off</source>
@@ -8413,48 +8413,48 @@
     <name>strandbench::FigureListScreen</name>
     <message>
         <source>gels of a lot against its sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>gels d’un lot comparés à sa fiche</translation>
     </message>
     <message>
         <source>planned and mixed, by product</source>
-        <translation type="unfinished"></translation>
+        <translation>prévu et mélangé, par produit</translation>
     </message>
     <message>
         <source>signed off, not returned, by substrate</source>
-        <translation type="unfinished"></translation>
+        <translation>visées, non renvoyées, par support</translation>
     </message>
     <message>
         <source>planned and actual, by part of the job</source>
-        <translation type="unfinished"></translation>
+        <translation>prévu et réel, par partie du dossier</translation>
     </message>
     <message>
         <source>deviations, the most frequent first</source>
-        <translation type="unfinished"></translation>
+        <translation>écarts, les plus fréquents d’abord</translation>
     </message>
     <message>
         <source>Figures of this bench’s log</source>
-        <translation type="unfinished"></translation>
+        <translation>Chiffres du journal de ce poste</translation>
     </message>
     <message>
         <source>What do you want to know?</source>
-        <translation type="unfinished"></translation>
+        <translation>Que voulez-vous savoir&#xa0;?</translation>
     </message>
 </context>
 <context>
     <name>strandbench::FigureLotScreen</name>
     <message>
         <source>Which lot? The newest gel first</source>
-        <translation type="unfinished"></translation>
+        <translation>Quel lot&#xa0;? Le gel le plus récent d’abord</translation>
     </message>
     <message>
         <source>In these days no gel was told of a batch whose hardener lot is known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pendant ces jours, aucun gel n’a été indiqué pour un mélange dont le lot de durcisseur est connu.</translation>
     </message>
     <message numerus="yes">
         <source>%n gel(s), the last on %1</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n gel, le dernier le %1</numerusform>
+            <numerusform>%n gels, le dernier le %1</numerusform>
         </translation>
     </message>
 </context>
@@ -8463,31 +8463,31 @@
     <message>
         <source>Is lot %1 drifting?</source>
         <extracomment>%1 is a lot of hardener</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le lot %1 dérive-t-il&#xa0;?</translation>
     </message>
     <message>
         <source>Show the chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Voir le graphique</translation>
     </message>
     <message>
         <source>Show the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Voir le tableau</translation>
     </message>
     <message>
         <source>Moving range</source>
-        <translation type="unfinished"></translation>
+        <translation>Étendue mobile</translation>
     </message>
     <message>
         <source>Single gels</source>
-        <translation type="unfinished"></translation>
+        <translation>Gel par gel</translation>
     </message>
     <message>
         <source>the step from gel to gel</source>
-        <translation type="unfinished"></translation>
+        <translation>le saut de gel en gel</translation>
     </message>
     <message>
         <source>with the moving mean</source>
-        <translation type="unfinished"></translation>
+        <translation>avec la moyenne mobile</translation>
     </message>
 </context>
 <context>
@@ -8920,16 +8920,16 @@
     </message>
     <message>
         <source>Cancelled: nothing was written.</source>
-        <translation>Annulé : rien n’a été écrit.</translation>
+        <translation>Annulé&#xa0;: rien n’a été écrit.</translation>
     </message>
     <message>
         <source>Written as CSV and PDF: %1</source>
         <extracomment>%1 is a file’s name without its ending</extracomment>
-        <translation>Écrit en CSV et PDF : %1</translation>
+        <translation>Écrit en CSV et PDF&#xa0;: %1</translation>
     </message>
     <message>
         <source>Not written: %1</source>
-        <translation>Pas écrit : %1</translation>
+        <translation>Pas écrit&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -9111,7 +9111,7 @@
     <message>
         <source>Written: %1</source>
         <extracomment>%1 is the path of a file</extracomment>
-        <translation>Écrit : %1</translation>
+        <translation>Écrit&#xa0;: %1</translation>
     </message>
     <message>
         <source>The file beside the sheet could not be written.</source>
@@ -9123,7 +9123,7 @@
     </message>
     <message>
         <source>Cancelled: nothing was written.</source>
-        <translation>Annulé : rien n’a été écrit.</translation>
+        <translation>Annulé&#xa0;: rien n’a été écrit.</translation>
     </message>
     <message>
         <source>No printer is set up on this machine.</source>
@@ -9139,7 +9139,7 @@
     </message>
     <message>
         <source>Cancelled: nothing was printed.</source>
-        <translation>Annulé : rien n’a été imprimé.</translation>
+        <translation>Annulé&#xa0;: rien n’a été imprimé.</translation>
     </message>
     <message>
         <source>The printer does not take the sheet.</source>
@@ -9156,7 +9156,7 @@
     </message>
     <message>
         <source>Given to the printer: %1</source>
-        <translation>Envoyé à l’imprimante : %1</translation>
+        <translation>Envoyé à l’imprimante&#xa0;: %1</translation>
     </message>
     <message>
         <source>Cancel</source>
@@ -9723,37 +9723,37 @@
     <name>strandbench::RepairsScreen</name>
     <message>
         <source>Stop reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêter la lecture</translation>
     </message>
     <message numerus="yes">
         <source>%n day(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n jour</numerusform>
+            <numerusform>%n jours</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>up to today; tap: %n day(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>jusqu’à aujourd’hui&#xa0;; toucher&#xa0;: %n jour</numerusform>
+            <numerusform>jusqu’à aujourd’hui&#xa0;; toucher&#xa0;: %n jours</numerusform>
         </translation>
     </message>
     <message>
         <source>Repairs worked on from %1 to %2</source>
         <extracomment>%1 and %2 are days</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Réparations travaillées du %1 au %2</translation>
     </message>
     <message numerus="yes">
         <source>Reading the records: %1 of %n repair(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Lecture du journal&#xa0;: %1 sur %n réparation</numerusform>
+            <numerusform>Lecture du journal&#xa0;: %1 sur %n réparations</numerusform>
         </translation>
     </message>
     <message>
         <source>Reading the records …</source>
-        <translation type="unfinished"></translation>
+        <translation>Lecture du journal …</translation>
     </message>
 </context>
 <context>
