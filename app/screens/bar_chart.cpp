@@ -33,11 +33,11 @@ BarChart::BarChart(const Theme& theme, const QString& name, BarFigure figure, QW
     : FigureChart(theme, name, parent),
       m_figure(std::move(figure)),
       m_percent{0, 100, 25, [](double at) { return QString::number(at) + QChar(0x00a0) + u'%'; }},
-      m_across(addAxis(Qt::AlignBottom, false)),
-      m_upright(addAxis(Qt::AlignLeft, true))
+      m_across(addAxis(Qt::AlignBottom)),
+      m_upright(addAxis(Qt::AlignLeft))
 {
     if (!m_figure.line.isEmpty()) {
-        m_right = addAxis(Qt::AlignRight, false);
+        m_right = addAxis(Qt::AlignRight);
         setAxis(*m_right, m_percent);
     }
     setAxis(*m_upright, m_figure.axis);
@@ -238,10 +238,11 @@ std::vector<FigureChart::Name> BarChart::names() const
         names.push_back({bar.label, {x, y - lineHeight() - 1, width, lineHeight()}});
     }
     const int left = static_cast<int>(m_figure.bars.size()) - m_shown;
-    if (left > 0) {
-        const QString text = m_figure.more(left);
-        const double width = widthOf(text) + px(1);
-        names.push_back({text, {plot.right() - width, 0, width, double(px(legendMm))}});
+    if (left > 0) { // beside the legend
+        const double from = legend().back().name.place.right() + px(nameGapMm);
+        names.push_back({m_figure.more(left),
+                         {from, 0, plot.right() - from, double(px(legendMm))},
+                         Qt::AlignRight | Qt::AlignVCenter});
     }
     return names;
 }

@@ -39,6 +39,7 @@ public:
 protected:
     void arrange() override;
     [[nodiscard]] std::vector<Name> names() const override;
+    [[nodiscard]] const FigureAxis& gridAxis() const override { return m_figure.axis; }
     void drawSigns(QPainter& painter) const override;
 
 private:

@@ -47,8 +47,8 @@ DriftChart::DriftChart(const Theme& theme, const QString& name, const GelDrift& 
       m_drift(drift),
       m_shows(shows),
       m_names(std::move(names)),
-      m_across(addAxis(Qt::AlignBottom, false)),
-      m_upright(addAxis(Qt::AlignLeft, true))
+      m_across(addAxis(Qt::AlignBottom)),
+      m_upright(addAxis(Qt::AlignLeft))
 {
     const IndividualsChart& chart = drift.chart;
     if (shows == Shows::Values) {

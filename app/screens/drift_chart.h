@@ -36,6 +36,7 @@ public:
 protected:
     void arrange() override;
     [[nodiscard]] std::vector<Name> names() const override;
+    [[nodiscard]] const FigureAxis& gridAxis() const override { return m_axis; }
     void drawSigns(QPainter& painter) const override;
 
 private:

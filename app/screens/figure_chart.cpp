@@ -17,6 +17,8 @@ namespace {
 
 constexpr double textMm = 3.6;
 constexpr double tickGapMm = 1.2;
+constexpr double gridMm = 0.2;
+constexpr double edgeMm = 0.35;
 constexpr double leastWidthMm = 60;
 constexpr double leastHeightMm = 24;
 constexpr int steps = 5;
@@ -88,24 +90,15 @@ QPen FigureChart::pen(Role role, double widthMm, Qt::PenStyle style) const
     return {m_theme.color(role), widthMm * m_theme.metrics().pixelsPerMillimetre(), style};
 }
 
-QValueAxis* FigureChart::addAxis(Qt::Alignment at, bool grid)
+QValueAxis* FigureChart::addAxis(Qt::Alignment at)
 {
     auto* axis = new QValueAxis(this);
-    axis->setLabelsVisible(false);
-    axis->setLinePenColor(m_theme.color(Role::Edge));
-    axis->setGridLineColor(m_theme.color(Role::SoftEdge));
-    axis->setGridLineVisible(grid);
-    axis->setTickType(QValueAxis::TicksDynamic);
+    axis->setVisible(false); // a plot whose place is set is not followed by axes' own lines
     chart()->addAxis(axis, at);
     return axis;
 }
 
-void FigureChart::setAxis(QValueAxis& axis, const FigureAxis& as)
-{
-    axis.setRange(as.least, as.most);
-    axis.setTickAnchor(as.least);
-    axis.setTickInterval(as.step);
-}
+void FigureChart::setAxis(QValueAxis& axis, const FigureAxis& as) { axis.setRange(as.least, as.most); }
 
 void FigureChart::attach(QAbstractSeries* series, QValueAxis* across, QValueAxis* upright)
 {
@@ -152,12 +145,33 @@ std::vector<ShownText> FigureChart::shownTexts() const
     return shown;
 }
 
+void FigureChart::drawBackground(QPainter* painter, const QRectF& rect)
+{
+    QChartView::drawBackground(painter, rect);
+    const QRectF plot = chart()->plotArea();
+    const FigureAxis& axis = gridAxis();
+    painter->save();
+    painter->setPen(pen(Role::SoftEdge, gridMm));
+    for (double at = axis.least; at < axis.most + axis.step * hair; at += axis.step) {
+        const double y = plot.bottom() - (at - axis.least) / (axis.most - axis.least) * plot.height();
+        painter->drawLine(QPointF(plot.left(), y), QPointF(plot.right(), y));
+    }
+    painter->setPen(pen(Role::Edge, edgeMm));
+    painter->drawLine(plot.topLeft(), plot.bottomLeft());
+    painter->drawLine(plot.bottomLeft(), plot.bottomRight());
+    painter->restore();
+}
+
 void FigureChart::drawForeground(QPainter* painter, const QRectF&)
 {
     painter->save();
     drawSigns(*painter);
     painter->setFont(font());
+    const QFontMetricsF metrics(font());
     for (const Name& each : names()) {
+        const QRectF box = metrics.boundingRect(each.place, int(each.alignment) | Qt::TextWordWrap, each.text);
+        if (chart()->plotArea().contains(box.center())) // no line of the grid runs through it
+            painter->fillRect(box, m_theme.color(Role::Card));
         painter->setPen(m_theme.color(each.ink));
         painter->drawText(each.place, int(each.alignment) | Qt::TextWordWrap, each.text);
     }

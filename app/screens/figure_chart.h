@@ -44,7 +44,8 @@ protected:
     /// Sets the plot's place by plotWithin(), and makes the series where their number follows from the size.
     virtual void arrange() = 0;
     [[nodiscard]] virtual std::vector<Name> names() const = 0;
-    virtual void drawSigns(QPainter& /*painter*/) const {} ///< beside the names: swatches of a legend
+    [[nodiscard]] virtual const FigureAxis& gridAxis() const = 0; ///< whose ticks have lines across the plot
+    virtual void drawSigns(QPainter& /*painter*/) const {}        ///< beside the names: swatches of a legend
 
     [[nodiscard]] const Theme& theme() const { return m_theme; }
     [[nodiscard]] int px(double mm) const { return m_theme.px(mm); }
@@ -52,8 +53,8 @@ protected:
     [[nodiscard]] double widthOf(const QString& text) const;
     [[nodiscard]] double heightOf(const QString& text, double width) const; ///< wrapped
     [[nodiscard]] QFont font() const;
-    /// An axis with a grid and no labels of its own.
-    [[nodiscard]] QValueAxis* addAxis(Qt::Alignment at, bool grid);
+    /// An axis that is not to be seen: it gives series their range. What is seen of it is drawn here.
+    [[nodiscard]] QValueAxis* addAxis(Qt::Alignment at);
     static void setAxis(QValueAxis& axis, const FigureAxis& as);
     void attach(QAbstractSeries* series, QValueAxis* across, QValueAxis* upright);
     [[nodiscard]] double ticksWidth(const FigureAxis& axis) const; ///< what stands beside it, with its gap
@@ -61,6 +62,7 @@ protected:
     [[nodiscard]] QPen pen(Role role, double widthMm, Qt::PenStyle style = Qt::SolidLine) const;
 
     void resizeEvent(QResizeEvent* event) override;
+    void drawBackground(QPainter* painter, const QRectF& rect) override; ///< the grid of gridAxis()
     void drawForeground(QPainter* painter, const QRectF& rect) override;
 
 private:

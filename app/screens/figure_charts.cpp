@@ -62,21 +62,22 @@ BarFigure materialFigure(const FigureFound& found, const Words& words, const Cat
         most = std::max({most, each.planned, each.mixed});
     const MassScale scale(most, words);
     BarFigure figure;
-    figure.sets = {Says::tr("planned"), Says::tr("mixed, with its waste")};
+    figure.sets = {Says::tr("planned"), Says::tr("mixed")};
     figure.axis = FigureAxis::upTo(scale.of(most), [scale](double at) { return scale.tick(at); });
     for (const MaterialUsed& each : found.material)
         figure.bars.push_back({stockProductName(each.sheetId, catalogue),
                                {scale.of(each.planned), scale.of(each.mixed)},
                                {},
                                {},
-                               whole(wasteOf(each), words)});
+                               //: %1 is a share of what was mixed
+                               Says::tr("%1 too much").arg(whole(wasteOf(each), words))});
     return figure;
 }
 
 BarFigure rightFigure(const FigureFound& found, const Words& words)
 {
     BarFigure figure;
-    figure.point = Says::tr("right the first time, and how far the true share may be off");
+    figure.point = Says::tr("share, and where the true one may lie");
     figure.axis = {0, 100, 25, [words](double at) { return percentTick(at, words); }};
     for (const FirstTimeRight& each : found.right)
         figure.bars.push_back(
@@ -123,7 +124,7 @@ BarFigure deviationFigure(const FigureFound& found)
     // As high as all of them together: the line begins where the first bar ends.
     figure.axis = {0, double(all), std::max(1.0, niceStep(all, ticks)), [](double at) { return QString::number(at); }};
     for (const DeviationShare& each : found.deviations)
-        figure.bars.push_back({deviationName(each.kind) + u": "_s + QString::number(each.count),
+        figure.bars.push_back({deviationName(each.kind) + u':' + QChar(QChar::Nbsp) + QString::number(each.count),
                                {double(each.count)},
                                each.upTo.percent(),
                                {},

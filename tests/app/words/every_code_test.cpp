@@ -4,6 +4,7 @@
 
 #include "exchange/rules.h"
 #include "exchange/sheets.h"
+#include "words/figure_words.h"
 #include "words/log_trouble.h"
 #include "words/stops.h"
 #include "words/steps.h"
@@ -47,6 +48,21 @@ TEST(EveryCode, OfTheWalkHasAName)
         EXPECT_TRUE(isReadable(words.phase(value))) << code;
     for (const auto& [value, code] : Codes<Station>::table)
         EXPECT_TRUE(isReadable(words.station(value))) << code;
+}
+
+TEST(EveryCode, OfAFigureHasAShortNameOfItsOwn)
+{
+    QSet<QString> names;
+    for (const auto& [value, code] : Codes<DeviationKind>::table) {
+        EXPECT_TRUE(isReadable(deviationName(value))) << code;
+        EXPECT_LE(wordsIn(deviationName(value)), 4) << code << ": it stands below a bar";
+        names.insert(deviationName(value));
+    }
+    EXPECT_EQ(std::size_t(names.size()), Codes<DeviationKind>::table.size()) << "two kinds with one name";
+    for (const auto& [value, code] : Codes<JobPart>::table)
+        EXPECT_TRUE(isReadable(jobPartName(value))) << code;
+    for (const auto& [value, code] : Codes<RunRule>::table)
+        EXPECT_TRUE(runText({value, 30}).contains(u"31"_s)) << code << ": gels are counted from 1";
 }
 
 TEST(EveryCode, OfAQuestionIsAskedInAtMostTenWords)
