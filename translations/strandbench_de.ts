@@ -906,6 +906,20 @@
         <extracomment>%1 is a stop, %2 a reason: &quot;Damp&quot;, &quot;Proved by another test&quot;</extracomment>
         <translation>übergangen: %1. Grund: %2</translation>
     </message>
+    <message>
+        <source>laid %1 thick by its mass; at most %2 in one go</source>
+        <translation>nach der Masse %1 dick aufgetragen; höchstens %2 auf einmal</translation>
+    </message>
+    <message>
+        <source>steps told as done almost at once: %1, in %2; planned %3</source>
+        <extracomment>%1 is a number of steps, %2 and %3 are times</extracomment>
+        <translation>Schritte fast auf einmal als getan gemeldet: %1, in %2; geplant %3</translation>
+    </message>
+    <message>
+        <source>wait cut short, %1: %2; it needs %3</source>
+        <extracomment>%1 is a step</extracomment>
+        <translation>Wartezeit verkürzt, %1: %2; nötig sind %3</translation>
+    </message>
 </context>
 <context>
     <name>Events</name>
@@ -1054,6 +1068,19 @@
     <message>
         <source>%1: hardener in, %2 + %3 by the scale</source>
         <translation>%1: Härter drin, %2 + %3 nach Waage</translation>
+    </message>
+    <message>
+        <source>Taken in as rework of what was returned: %1, %2</source>
+        <translation>Angenommen als Nacharbeit des Zurückgegebenen: %1, %2</translation>
+    </message>
+    <message>
+        <source>Returned by the supervisor: %1</source>
+        <extracomment>%1 is the reason</extracomment>
+        <translation>Vom Meister zurückgegeben: %1</translation>
+    </message>
+    <message>
+        <source>Its rework is taken in</source>
+        <translation>Ihre Nacharbeit ist angenommen</translation>
     </message>
 </context>
 <context>
@@ -1241,6 +1268,485 @@
     <message>
         <source>Bead</source>
         <translation>Strang</translation>
+    </message>
+</context>
+<context>
+    <name>FigureChart</name>
+    <message>
+        <source>planned</source>
+        <translation>geplant</translation>
+    </message>
+    <message>
+        <source>mixed, with its waste</source>
+        <translation>angemischt, mit Überschuss</translation>
+    </message>
+    <message>
+        <source>right the first time, and how far the true share may be off</source>
+        <translation>gleich richtig, und wie weit der wahre Anteil abweichen kann</translation>
+    </message>
+    <message>
+        <source>Not identified</source>
+        <translation>Nicht bestimmt</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>&quot;9 of 12&quot;</extracomment>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>took</source>
+        <translation>gebraucht</translation>
+    </message>
+    <message>
+        <source>how often</source>
+        <translation>wie oft</translation>
+    </message>
+    <message>
+        <source>share up to here</source>
+        <translation>Anteil bis hier</translation>
+    </message>
+    <message>
+        <source>Step from each gel to the next, with its limit</source>
+        <translation>Sprung von Gel zu Gel, mit seiner Grenze</translation>
+    </message>
+    <message>
+        <source>Gel times over those of the sheet, one after the other, with mean, limits and moving mean</source>
+        <translation>Gelzeiten im Verhältnis zum Blatt, nacheinander, mit Mittel, Grenzen und gleitendem Mittel</translation>
+    </message>
+    <message numerus="yes">
+        <source>+%n in the table</source>
+        <translation>
+            <numerusform>+%n in der Tabelle</numerusform>
+            <numerusform>+%n in der Tabelle</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>mean</source>
+        <translation>Mittel</translation>
+    </message>
+    <message>
+        <source>upper limit</source>
+        <translation>obere Grenze</translation>
+    </message>
+    <message>
+        <source>lower limit</source>
+        <translation>untere Grenze</translation>
+    </message>
+    <message>
+        <source>moving mean</source>
+        <translation>gleitendes Mittel</translation>
+    </message>
+    <message>
+        <source>its limit</source>
+        <translation>dessen Grenze</translation>
+    </message>
+    <message>
+        <source>gel</source>
+        <translation>Gel</translation>
+    </message>
+    <message>
+        <source>not by chance alone</source>
+        <translation>nicht allein durch Zufall</translation>
+    </message>
+</context>
+<context>
+    <name>FigureTable</name>
+    <message>
+        <source>Marked in the chart</source>
+        <translation>Im Diagramm markiert</translation>
+    </message>
+</context>
+<context>
+    <name>FigureTold</name>
+    <message>
+        <source>Nothing was mixed in these days.</source>
+        <translation>In diesen Tagen wurde nichts angemischt.</translation>
+    </message>
+    <message>
+        <source>planned %1</source>
+        <translation>geplant %1</translation>
+    </message>
+    <message>
+        <source>mixed %1</source>
+        <translation>angemischt %1</translation>
+    </message>
+    <message>
+        <source>beyond the plan %1, %2</source>
+        <translation>über den Plan %1, %2</translation>
+    </message>
+    <message>
+        <source>Of %1 mixed, %2 went beyond the plan: %3. Most of that was %4.</source>
+        <extracomment>%1 and %2 are masses, %3 a share, %4 a product</extracomment>
+        <translation>Von %1 Angemischtem gingen %2 über den Plan: %3. Das meiste war %4.</translation>
+    </message>
+    <message>
+        <source>Of %1 mixed, nothing went beyond the plan.</source>
+        <translation>Von %1 Angemischtem ging nichts über den Plan.</translation>
+    </message>
+    <message>
+        <source>Other batches fell short of it by %1.</source>
+        <translation>Andere Ansätze blieben um %1 darunter.</translation>
+    </message>
+    <message>
+        <source>Between the substrates no difference is larger than chance.</source>
+        <translation>Zwischen den Untergründen ist kein Unterschied größer als der Zufall.</translation>
+    </message>
+    <message>
+        <source>not identified</source>
+        <translation>nicht bestimmt</translation>
+    </message>
+    <message>
+        <source>Less often with %1 than with %2, by more than chance.</source>
+        <extracomment>%1 and %2 are substrates</extracomment>
+        <translation>Seltener bei %1 als bei %2, über den Zufall hinaus.</translation>
+    </message>
+    <message>
+        <source>No repair of these days was signed off or returned yet.</source>
+        <translation>Noch keine Reparatur dieser Tage wurde abgenommen oder zurückgegeben.</translation>
+    </message>
+    <message>
+        <source>Not identified</source>
+        <translation>Nicht bestimmt</translation>
+    </message>
+    <message>
+        <source>%1 of %2 right the first time</source>
+        <translation>%1 von %2 auf Anhieb richtig</translation>
+    </message>
+    <message>
+        <source>may be %1 to %2</source>
+        <extracomment>%1 and %2 are shares: the ends of an interval</extracomment>
+        <translation>kann %1 bis %2 sein</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n repair(s) right the first time: %2. The true share may lie anywhere from %3 to %4.</source>
+        <extracomment>%1 is a number, %2 to %4 are shares</extracomment>
+        <translation>
+            <numerusform>%1 von %n Reparatur auf Anhieb richtig: %2. Der wahre Anteil kann zwischen %3 und %4 liegen.</numerusform>
+            <numerusform>%1 von %n Reparaturen auf Anhieb richtig: %2. Der wahre Anteil kann zwischen %3 und %4 liegen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No repair of these days was handed over with its times told.</source>
+        <translation>Keine Reparatur dieser Tage wurde mit gemeldeten Zeiten übergeben.</translation>
+    </message>
+    <message>
+        <source>took %1</source>
+        <translation>gebraucht %1</translation>
+    </message>
+    <message>
+        <source>one in ten %1 or more</source>
+        <translation>eine von zehn %1 oder mehr</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n repair(s)</source>
+        <translation>
+            <numerusform>%n Reparatur</numerusform>
+            <numerusform>%n Reparaturen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Most is lost at ‘%1’: half of %n repair(s) took %2 or more, the plan said %3.</source>
+        <translation>
+            <numerusform>Am meisten geht bei „%1“ verloren: die Hälfte von %n Reparatur brauchte %2 oder mehr, der Plan sagte %3.</numerusform>
+            <numerusform>Am meisten geht bei „%1“ verloren: die Hälfte von %n Reparaturen brauchte %2 oder mehr, der Plan sagte %3.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No part takes longer than the plan says, by the middle one of its repairs.</source>
+        <translation>Kein Teil dauert länger, als der Plan sagt, nach der mittleren der Reparaturen.</translation>
+    </message>
+    <message>
+        <source>The records of these days hold no deviation.</source>
+        <translation>Das Protokoll dieser Tage enthält keine Abweichung.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n time(s)</source>
+        <translation>
+            <numerusform>%n Mal</numerusform>
+            <numerusform>%n Mal</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>up to here %1</source>
+        <extracomment>%1 is a share: of this row and those above</extracomment>
+        <translation>bis hier %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Most often: %1, %2 of %n deviation(s), %3.</source>
+        <extracomment>%1 is a kind of deviation, %2 a number, %3 a share</extracomment>
+        <translation>
+            <numerusform>Am häufigsten: %1, %2 von %n Abweichung, %3.</numerusform>
+            <numerusform>Am häufigsten: %1, %2 von %n Abweichungen, %3.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The first %n kind(s) make up %1.</source>
+        <translation>
+            <numerusform>Die erste Art macht %1 aus.</numerusform>
+            <numerusform>Die ersten %n Arten machen %1 aus.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Is a lot of hardener drifting?</source>
+        <translation>Driftet eine Härtercharge?</translation>
+    </message>
+    <message>
+        <source>How much is mixed beyond the plan?</source>
+        <translation>Wie viel wird zu viel angemischt?</translation>
+    </message>
+    <message>
+        <source>How often is it right the first time?</source>
+        <translation>Wie oft stimmt es auf Anhieb?</translation>
+    </message>
+    <message>
+        <source>Where does the time go?</source>
+        <translation>Wo bleibt die Zeit?</translation>
+    </message>
+    <message>
+        <source>What strays most often?</source>
+        <translation>Was weicht am häufigsten ab?</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n repair(s) cannot be read and are not counted.</source>
+        <translation>
+            <numerusform>%n Reparatur ist nicht lesbar und zählt nicht.</numerusform>
+            <numerusform>%n Reparaturen sind nicht lesbar und zählen nicht.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>FigureWords</name>
+    <message>
+        <source>Panel near dew point</source>
+        <translation>Teil nah am Taupunkt</translation>
+    </message>
+    <message>
+        <source>Panel too cold</source>
+        <translation>Teil zu kalt</translation>
+    </message>
+    <message>
+        <source>Panel too hot</source>
+        <translation>Teil zu warm</translation>
+    </message>
+    <message>
+        <source>Air too cold</source>
+        <translation>Luft zu kalt</translation>
+    </message>
+    <message>
+        <source>Air too hot</source>
+        <translation>Luft zu warm</translation>
+    </message>
+    <message>
+        <source>No reading</source>
+        <translation>Keine Ablesung</translation>
+    </message>
+    <message>
+        <source>Old reading</source>
+        <translation>Alte Ablesung</translation>
+    </message>
+    <message>
+        <source>Bare metal too long</source>
+        <translation>Metall zu lange blank</translation>
+    </message>
+    <message>
+        <source>Sanded early</source>
+        <translation>Zu früh geschliffen</translation>
+    </message>
+    <message>
+        <source>Edges after due gel</source>
+        <translation>Ränder nach Soll-Gel</translation>
+    </message>
+    <message>
+        <source>Edges after gel</source>
+        <translation>Ränder nach dem Gel</translation>
+    </message>
+    <message>
+        <source>Hardener low</source>
+        <translation>Zu wenig Härter</translation>
+    </message>
+    <message>
+        <source>Hardener high</source>
+        <translation>Zu viel Härter</translation>
+    </message>
+    <message>
+        <source>Lift too thick</source>
+        <translation>Lage zu dick</translation>
+    </message>
+    <message>
+        <source>Steps skimmed</source>
+        <translation>Schritte überflogen</translation>
+    </message>
+    <message>
+        <source>Wait cut short</source>
+        <translation>Warten gekürzt</translation>
+    </message>
+    <message>
+        <source>No filler lot</source>
+        <translation>Spachtel ohne Charge</translation>
+    </message>
+    <message>
+        <source>No hardener lot</source>
+        <translation>Härter ohne Charge</translation>
+    </message>
+    <message>
+        <source>Demo sheet</source>
+        <translation>Demoblatt</translation>
+    </message>
+    <message>
+        <source>Answer changed</source>
+        <translation>Antwort geändert</translation>
+    </message>
+    <message>
+        <source>Planned again</source>
+        <translation>Neu geplant</translation>
+    </message>
+    <message>
+        <source>Stop overridden</source>
+        <translation>Stopp übergangen</translation>
+    </message>
+    <message>
+        <source>Parked</source>
+        <translation>Geparkt</translation>
+    </message>
+    <message>
+        <source>No photo</source>
+        <translation>Kein Foto</translation>
+    </message>
+    <message>
+        <source>No name</source>
+        <translation>Ohne Namen</translation>
+    </message>
+    <message>
+        <source>Bench restarted</source>
+        <translation>Platz neu gestartet</translation>
+    </message>
+    <message>
+        <source>Clock set on</source>
+        <translation>Uhr vorgestellt</translation>
+    </message>
+    <message>
+        <source>Clock set back</source>
+        <translation>Uhr zurückgestellt</translation>
+    </message>
+    <message>
+        <source>Preparing</source>
+        <translation>Vorbereiten</translation>
+    </message>
+    <message>
+        <source>Laying</source>
+        <translation>Auftragen</translation>
+    </message>
+    <message>
+        <source>Curing</source>
+        <translation>Härten</translation>
+    </message>
+    <message>
+        <source>Sanding</source>
+        <translation>Schleifen</translation>
+    </message>
+    <message>
+        <source>Finishing</source>
+        <translation>Fertigstellen</translation>
+    </message>
+    <message>
+        <source>gel %1 lies outside the limits</source>
+        <extracomment>%1 is the number of a gel, so in all of these</extracomment>
+        <translation>Gel %1 liegt außerhalb der Grenzen</translation>
+    </message>
+    <message>
+        <source>gel %1: two of three lie far off to one side</source>
+        <translation>Gel %1: zwei von drei weit auf einer Seite</translation>
+    </message>
+    <message>
+        <source>gel %1: four of five lie off to one side</source>
+        <translation>Gel %1: vier von fünf auf einer Seite</translation>
+    </message>
+    <message>
+        <source>gel %1: eight in a row lie on one side of the mean</source>
+        <translation>Gel %1: acht in Folge auf einer Seite des Mittels</translation>
+    </message>
+    <message>
+        <source>gel %1: six in a row go the same way</source>
+        <translation>Gel %1: sechs in Folge in dieselbe Richtung</translation>
+    </message>
+    <message>
+        <source>gel %1: fourteen go up and down by turns</source>
+        <translation>Gel %1: vierzehn gehen abwechselnd auf und ab</translation>
+    </message>
+    <message>
+        <source>as fast as the sheet</source>
+        <translation>so schnell wie das Blatt</translation>
+    </message>
+    <message>
+        <source>%1 slower than the sheet</source>
+        <translation>%1 langsamer als das Blatt</translation>
+    </message>
+    <message>
+        <source>%1 faster than the sheet</source>
+        <translation>%1 schneller als das Blatt</translation>
+    </message>
+</context>
+<context>
+    <name>GelTold</name>
+    <message numerus="yes">
+        <source>%n gel(s) marked, the newest: %1.</source>
+        <extracomment>%1 is what is unusual with the newest of them: &quot;gel 31 lies outside the limits&quot;</extracomment>
+        <translation>
+            <numerusform>%n Gel markiert, das neueste: %1.</numerusform>
+            <numerusform>%n Gele markiert, das neueste: %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The moving mean was outside its limits until gel %1 and has come back.</source>
+        <extracomment>%1 is the number of a gel</extracomment>
+        <translation>Das gleitende Mittel lag bis Gel %1 außerhalb seiner Grenzen und ist zurück.</translation>
+    </message>
+    <message>
+        <source>The moving mean is above its limits since gel %1: slower than the sheet.</source>
+        <translation>Das gleitende Mittel liegt seit Gel %1 über seinen Grenzen: langsamer als das Blatt.</translation>
+    </message>
+    <message>
+        <source>The moving mean is below its limits since gel %1: faster than the sheet.</source>
+        <translation>Das gleitende Mittel liegt seit Gel %1 unter seinen Grenzen: schneller als das Blatt.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n gel(s), on average %1.</source>
+        <extracomment>%1: &quot;12 % slower than the sheet&quot;</extracomment>
+        <translation>
+            <numerusform>%n Gel, im Mittel %1.</numerusform>
+            <numerusform>%n Gele, im Mittel %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing says that it drifts.</source>
+        <translation>Nichts spricht dafür, dass sie driftet.</translation>
+    </message>
+    <message>
+        <source>With so few the limits are rough.</source>
+        <translation>Bei so wenigen sind die Grenzen grob.</translation>
+    </message>
+    <message>
+        <source>Gel %1</source>
+        <translation>Gel %1</translation>
+    </message>
+    <message>
+        <source>%1 of the sheet’s time</source>
+        <translation>%1 der Zeit des Blatts</translation>
+    </message>
+    <message>
+        <source>moving mean %1</source>
+        <translation>gleitendes Mittel %1</translation>
+    </message>
+    <message>
+        <source>step %1</source>
+        <translation>Sprung %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>A control chart needs two gels of a lot; in these days %n was seen.</source>
+        <translation>
+            <numerusform>Eine Regelkarte braucht zwei Gele einer Charge; in diesen Tagen wurde %n gesehen.</numerusform>
+            <numerusform>Eine Regelkarte braucht zwei Gele einer Charge; in diesen Tagen wurden %n gesehen.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -1756,10 +2262,6 @@
         <translation>Die Reparaturen eines Tages mit ihren Akten, als JSON, CSV oder auf Papier.</translation>
     </message>
     <message>
-        <source>The day, by the bench&apos;s own clock.</source>
-        <translation>Der Tag nach der Uhr des Platzes.</translation>
-    </message>
-    <message>
         <source>JSON on standard output: the whole records.</source>
         <translation>JSON auf Standardausgabe: die ganzen Akten.</translation>
     </message>
@@ -1796,16 +2298,8 @@
         <translation>Eine Handlung des Meisters an einem Protokoll, das kein Platz offen hat; die PIN auf der Standardeingabe.</translation>
     </message>
     <message>
-        <source>sign_off, override, correct, forget or new_pin.</source>
-        <translation>sign_off, override, correct, forget oder new_pin.</translation>
-    </message>
-    <message>
         <source>Who does it.</source>
         <translation>Wer es tut.</translation>
-    </message>
-    <message>
-        <source>Of sign_off, override, correct: the repair.</source>
-        <translation>Von sign_off, override, correct: die Reparatur.</translation>
     </message>
     <message>
         <source>Of override: the stop.</source>
@@ -1816,20 +2310,12 @@
         <translation>Von correct: der Eintrag, der berichtigt wird.</translation>
     </message>
     <message>
-        <source>Of correct: what is right.</source>
-        <translation>Von correct: was richtig ist.</translation>
-    </message>
-    <message>
         <source>Of forget: the product&apos;s sheet.</source>
         <translation>Von forget: das Blatt des Produkts.</translation>
     </message>
     <message>
         <source>Of forget: the hardener&apos;s lot.</source>
         <translation>Von forget: die Charge des Härters.</translation>
-    </message>
-    <message>
-        <source>Of override and forget: why.</source>
-        <translation>Von override und forget: warum.</translation>
     </message>
     <message>
         <source>%1: cannot be written</source>
@@ -1906,6 +2392,38 @@
     <message>
         <source>The new log; a file that is there is never overwritten.</source>
         <translation>Das neue Protokoll; eine vorhandene Datei wird nie überschrieben.</translation>
+    </message>
+    <message>
+        <source>a folder that is there</source>
+        <translation>ein Ordner, den es gibt</translation>
+    </message>
+    <message>
+        <source>%1: &apos;%2&apos; cannot be written: %3</source>
+        <translation>%1: &apos;%2&apos; lässt sich nicht schreiben: %3</translation>
+    </message>
+    <message>
+        <source>The day, by the bench&apos;s own clock; or today or yesterday, by this machine&apos;s.</source>
+        <translation>Der Tag nach der Uhr des Platzes; oder today oder yesterday nach der dieser Maschine.</translation>
+    </message>
+    <message>
+        <source>All three as day-YYYY-MM-DD.pdf, .csv and .json in a folder; none where one of them is there already.</source>
+        <translation>Alle drei als day-YYYY-MM-DD.pdf, .csv und .json in einen Ordner; keine, wenn es eine davon schon gibt.</translation>
+    </message>
+    <message>
+        <source>sign_off, return, override, correct, forget or new_pin.</source>
+        <translation>sign_off, return, override, correct, forget oder new_pin.</translation>
+    </message>
+    <message>
+        <source>Of sign_off, return, override, correct: the repair.</source>
+        <translation>Zu sign_off, return, override, correct: die Reparatur.</translation>
+    </message>
+    <message>
+        <source>Of correct: what is right; of return: what is to be mended.</source>
+        <translation>Zu correct: was richtig ist; zu return: was zu beheben ist.</translation>
+    </message>
+    <message>
+        <source>Of return, override and forget: why.</source>
+        <translation>Zu return, override und forget: warum.</translation>
     </message>
 </context>
 <context>
@@ -2435,6 +2953,70 @@
     <message>
         <source>No photo: %1</source>
         <translation>Kein Foto: %1</translation>
+    </message>
+    <message>
+        <source>No code: what it would hold is too long for one.</source>
+        <translation>Kein Code: was er enthielte, ist zu lang für einen.</translation>
+    </message>
+    <message>
+        <source>In the code: what this sheet is of, and the end of the log’s chain when it was printed.</source>
+        <translation>Im Code: wovon dieses Blatt ist, und das Ende der Kette des Protokolls beim Druck.</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>Signature</source>
+        <translation>Unterschrift</translation>
+    </message>
+    <message>
+        <source>Technician</source>
+        <translation>Techniker</translation>
+    </message>
+    <message>
+        <source>Supervisor</source>
+        <translation>Meister</translation>
+    </message>
+    <message>
+        <source>Signed off by %1, %2</source>
+        <extracomment>%1 is a person, %2 a day and a time</extracomment>
+        <translation>Abgenommen von %1, %2</translation>
+    </message>
+    <message>
+        <source>Returned by %1, %2: %3</source>
+        <extracomment>%1 is a person, %2 a day and a time, %3 why</extracomment>
+        <translation>Zurückgegeben von %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Its rework is not taken in yet</source>
+        <extracomment>%1 is the id of a repair</extracomment>
+        <translation>Die Nacharbeit ist noch nicht angenommen</translation>
+    </message>
+    <message>
+        <source>Done again as repair %1</source>
+        <translation>Nachgearbeitet als Reparatur %1</translation>
+    </message>
+    <message>
+        <source>Not signed yet</source>
+        <translation>Noch nicht abgenommen</translation>
+    </message>
+    <message>
+        <source>Rework of repair %1</source>
+        <extracomment>%1 is the id of a repair</extracomment>
+        <translation>Nacharbeit der Reparatur %1</translation>
+    </message>
+    <message>
+        <source>Sign-off</source>
+        <translation>Abnahme</translation>
+    </message>
+    <message>
+        <source>What the log says</source>
+        <translation>Was das Protokoll sagt</translation>
     </message>
 </context>
 <context>
@@ -3298,6 +3880,11 @@
         <source>air, panel and humidity</source>
         <translation>Luft, Teil und Feuchte</translation>
     </message>
+    <message>
+        <source>returned</source>
+        <extracomment>by the supervisor, to be done again</extracomment>
+        <translation>zurückgegeben</translation>
+    </message>
 </context>
 <context>
     <name>Notes</name>
@@ -3500,6 +4087,17 @@
     <message>
         <source>Gels in %1, before %2. Sands from %3, before %4.</source>
         <translation>Geliert in %1, vorher %2. Schleifbar ab %3, vorher %4.</translation>
+    </message>
+</context>
+<context>
+    <name>PaperScreen</name>
+    <message>
+        <source>Documents</source>
+        <translation>Dokumente</translation>
+    </message>
+    <message>
+        <source>USB stick</source>
+        <translation>USB-Stick</translation>
     </message>
 </context>
 <context>
@@ -4482,6 +5080,171 @@
     </message>
 </context>
 <context>
+    <name>Review</name>
+    <message>
+        <source>at work</source>
+        <translation>in Arbeit</translation>
+    </message>
+    <message>
+        <source>to sign off or return</source>
+        <translation>abzuzeichnen oder zurückzugeben</translation>
+    </message>
+    <message>
+        <source>signed off</source>
+        <translation>abgezeichnet</translation>
+    </message>
+    <message>
+        <source>returned</source>
+        <translation>zurückgegeben</translation>
+    </message>
+    <message>
+        <source>What the panel is made of was not found out.</source>
+        <translation>Woraus das Teil besteht, wurde nicht festgestellt.</translation>
+    </message>
+    <message>
+        <source>No photo: %1.</source>
+        <extracomment>%1 is a moment: &quot;as found&quot;</extracomment>
+        <translation>Kein Foto: %1.</translation>
+    </message>
+    <message>
+        <source>Lot of the filler not told.</source>
+        <translation>Charge des Spachtels nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>Lot of the hardener not told.</source>
+        <translation>Charge des Härters nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>No reading of air and panel before the first hardener.</source>
+        <translation>Keine Messung von Luft und Teil vor dem ersten Härter.</translation>
+    </message>
+    <message>
+        <source>Air and humidity were keyed in, not read by an instrument.</source>
+        <translation>Luft und Feuchte wurden eingetippt, nicht von einem Gerät gelesen.</translation>
+    </message>
+    <message>
+        <source>Filler and hardener were not weighed.</source>
+        <translation>Spachtel und Härter wurden nicht gewogen.</translation>
+    </message>
+    <message>
+        <source>Not told when the edges were clear.</source>
+        <translation>Nicht angegeben, wann die Ränder frei waren.</translation>
+    </message>
+    <message>
+        <source>Nail and paper test not told.</source>
+        <translation>Nagel- und Papierprobe nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>Tests of the hand-over not passed: %1.</source>
+        <extracomment>%1 is a number</extracomment>
+        <translation>Nicht bestandene Prüfungen der Übergabe: %1.</translation>
+    </message>
+    <message>
+        <source>Acts without a name: %1.</source>
+        <extracomment>%1 is a number</extracomment>
+        <translation>Handlungen ohne Namen: %1.</translation>
+    </message>
+    <message>
+        <source>Not told who allowed: %1.</source>
+        <extracomment>%1 is a stop: &quot;Damp&quot;</extracomment>
+        <translation>Nicht angegeben, wer es erlaubte: %1.</translation>
+    </message>
+    <message>
+        <source>assessing</source>
+        <translation>Begutachten</translation>
+    </message>
+    <message>
+        <source>preparing</source>
+        <translation>Vorbereiten</translation>
+    </message>
+    <message>
+        <source>laying</source>
+        <translation>Auftragen</translation>
+    </message>
+    <message>
+        <source>curing</source>
+        <translation>Härten</translation>
+    </message>
+    <message>
+        <source>sanding</source>
+        <translation>Schleifen</translation>
+    </message>
+    <message>
+        <source>turning</source>
+        <translation>Wenden</translation>
+    </message>
+    <message>
+        <source>finishing</source>
+        <translation>Fertigmachen</translation>
+    </message>
+    <message>
+        <source>parked</source>
+        <translation>geparkt</translation>
+    </message>
+    <message>
+        <source>All repairs</source>
+        <translation>Alle Reparaturen</translation>
+    </message>
+    <message>
+        <source>Bench</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Person</translation>
+    </message>
+    <message>
+        <source>Product</source>
+        <translation>Produkt</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Charge</translation>
+    </message>
+    <message>
+        <source>Substrate</source>
+        <translation>Untergrund</translation>
+    </message>
+    <message>
+        <source>This bench</source>
+        <translation>Dieser Platz</translation>
+    </message>
+    <message>
+        <source>Bench %1</source>
+        <translation>Platz %1</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewChoices</name>
+    <message>
+        <source>Which repairs of the day?</source>
+        <translation>Welche Reparaturen des Tages?</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n repair(s)</source>
+        <translation>
+            <numerusform>%n Reparatur</numerusform>
+            <numerusform>%n Reparaturen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No repair of that day has one.</source>
+        <translation>Keine Reparatur dieses Tages hat das.</translation>
+    </message>
+    <message>
+        <source>Why is it returned?</source>
+        <translation>Warum wird sie zurückgegeben?</translation>
+    </message>
+    <message>
+        <source>More reasons</source>
+        <translation>Weitere Gründe</translation>
+    </message>
+</context>
+<context>
     <name>Roles</name>
     <message>
         <source>edges due soon</source>
@@ -4655,23 +5418,48 @@
         <source>Product sheet laid aside: %1</source>
         <translation>Produktblatt abgelegt: %1</translation>
     </message>
+    <message>
+        <source>return</source>
+        <translation>Rückgabe</translation>
+    </message>
+    <message>
+        <source>The contour is not true</source>
+        <translation>Die Kontur stimmt nicht</translation>
+    </message>
+    <message>
+        <source>Pinholes</source>
+        <translation>Poren</translation>
+    </message>
+    <message>
+        <source>An edge shows or maps</source>
+        <translation>Ein Rand zeichnet sich ab</translation>
+    </message>
+    <message>
+        <source>Filler is soft</source>
+        <translation>Der Spachtel ist weich</translation>
+    </message>
+    <message>
+        <source>Sounds hollow: it does not hold</source>
+        <translation>Klingt hohl: er hält nicht</translation>
+    </message>
+    <message>
+        <source>Strayed too far from plan or sheet</source>
+        <translation>Zu weit von Plan oder Blatt abgewichen</translation>
+    </message>
+    <message>
+        <source>The record lacks what it must hold</source>
+        <translation>Dem Protokoll fehlt, was es enthalten muss</translation>
+    </message>
+    <message>
+        <source>Something else: in words</source>
+        <translation>Etwas anderes: in Worten</translation>
+    </message>
 </context>
 <context>
     <name>Settings</name>
     <message>
         <source>bench.ini: not allowed and left out: %1</source>
         <translation>bench.ini: nicht erlaubt, weggelassen: %1</translation>
-    </message>
-</context>
-<context>
-    <name>SheetScreen</name>
-    <message>
-        <source>Documents</source>
-        <translation>Dokumente</translation>
-    </message>
-    <message>
-        <source>USB stick</source>
-        <translation>USB-Stick</translation>
     </message>
 </context>
 <context>
@@ -5027,6 +5815,23 @@
     <message>
         <source>80 grit, dust off.</source>
         <translation>80er Korn, entstauben.</translation>
+    </message>
+    <message>
+        <source>Returned</source>
+        <translation>Zurückgegeben</translation>
+    </message>
+    <message>
+        <source>Returned by the supervisor</source>
+        <translation>Vom Meister zurückgegeben</translation>
+    </message>
+    <message>
+        <source>%1, %2. The record of this repair stays as it is; its rework is taken in as a repair of its own, from the first question on.</source>
+        <extracomment>%1 is a day, %2 a person</extracomment>
+        <translation>%1, %2. Das Protokoll dieser Reparatur bleibt, wie es ist; ihre Nacharbeit wird als eigene Reparatur angenommen, von der ersten Frage an.</translation>
+    </message>
+    <message>
+        <source>Begin the rework</source>
+        <translation>Nacharbeit beginnen</translation>
     </message>
 </context>
 <context>
@@ -7063,9 +7868,20 @@
         <translation>In welchen Ordner kommt die Rückrufliste?</translation>
     </message>
     <message>
-        <source>Written as CSV and PDF: %1</source>
-        <extracomment>%1 is a file’s name without its ending</extracomment>
-        <translation>Als CSV und PDF geschrieben: %1</translation>
+        <source>Returned by the supervisor</source>
+        <translation>Vom Meister zurückgegeben</translation>
+    </message>
+    <message>
+        <source>What is to be mended?</source>
+        <translation>Was ist zu beheben?</translation>
+    </message>
+    <message>
+        <source>Return it</source>
+        <translation>Zurückgeben</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN, to return it</source>
+        <translation>PIN des Meisters, zum Zurückgeben</translation>
     </message>
 </context>
 <context>
@@ -7309,6 +8125,61 @@
     </message>
 </context>
 <context>
+    <name>strandbench::ClosingScreen</name>
+    <message>
+        <source>Deviation</source>
+        <translation>Abweichung</translation>
+    </message>
+    <message>
+        <source>Reading …</source>
+        <translation>Wird gelesen …</translation>
+    </message>
+    <message>
+        <source>The record holds what is asked for</source>
+        <translation>Das Protokoll enthält das Verlangte</translation>
+    </message>
+    <message numerus="yes">
+        <source>The record lacks %n thing(s)</source>
+        <translation>
+            <numerusform>Dem Protokoll fehlt %n Angabe</numerusform>
+            <numerusform>Dem Protokoll fehlen %n Angaben</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Signed off: %1, %2</source>
+        <translation>Abgezeichnet: %1, %2</translation>
+    </message>
+    <message>
+        <source>Returned: %1. %2, %3</source>
+        <extracomment>%1 is a reason, %2 a person, %3 a day and a time</extracomment>
+        <translation>Zurückgegeben: %1. %2, %3</translation>
+    </message>
+    <message>
+        <source>Sign off</source>
+        <translation>Abzeichnen</translation>
+    </message>
+    <message>
+        <source>supervisor</source>
+        <translation>Meister</translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Zurückgeben</translation>
+    </message>
+    <message>
+        <source>What it does again</source>
+        <translation>Was sie nacharbeitet</translation>
+    </message>
+    <message>
+        <source>Its rework</source>
+        <translation>Ihre Nacharbeit</translation>
+    </message>
+    <message>
+        <source>Put right</source>
+        <translation>Berichtigen</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::CurveScreen</name>
     <message>
         <source>What goes on inside this layer</source>
@@ -7373,6 +8244,100 @@
     <message>
         <source>Cured by now</source>
         <translation>Bis jetzt gehärtet</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::DayReviewScreen</name>
+    <message>
+        <source>Reading …</source>
+        <translation>Wird gelesen …</translation>
+    </message>
+    <message>
+        <source>Nothing was worked on that day.</source>
+        <translation>An diesem Tag wurde nichts bearbeitet.</translation>
+    </message>
+    <message>
+        <source>Next to look through</source>
+        <translation>Nächste ansehen</translation>
+    </message>
+    <message>
+        <source>Day before</source>
+        <translation>Tag davor</translation>
+    </message>
+    <message>
+        <source>Day after</source>
+        <translation>Tag danach</translation>
+    </message>
+    <message>
+        <source>Narrow down</source>
+        <translation>Eingrenzen</translation>
+    </message>
+    <message>
+        <source>Figures</source>
+        <translation>Zahlen</translation>
+    </message>
+    <message>
+        <source>Day’s sheets</source>
+        <translation>Tagesblätter</translation>
+    </message>
+    <message>
+        <source>Reading %1 of %2 …</source>
+        <extracomment>how many repairs of how many were read</extracomment>
+        <translation>%1 von %2 gelesen …</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to sign off or return</source>
+        <translation>
+            <numerusform>%n abzuzeichnen oder zurückzugeben</numerusform>
+            <numerusform>%n abzuzeichnen oder zurückzugeben</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing to sign off</source>
+        <translation>Nichts abzuzeichnen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n repair(s)</source>
+        <translation>
+            <numerusform>%n Reparatur</numerusform>
+            <numerusform>%n Reparaturen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n need eyes first</source>
+        <translation>
+            <numerusform>%n zuerst ansehen</numerusform>
+            <numerusform>%n zuerst ansehen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>mixed %1, planned %2</source>
+        <extracomment>two masses of filler</extracomment>
+        <translation>gemischt %1, geplant %2</translation>
+    </message>
+    <message>
+        <source>work %1, planned %2</source>
+        <extracomment>two times of work</extracomment>
+        <translation>Arbeit %1, geplant %2</translation>
+    </message>
+    <message>
+        <source>A record that cannot be read</source>
+        <translation>Ein Protokoll, das nicht lesbar ist</translation>
+    </message>
+    <message>
+        <source>rework</source>
+        <translation>Nacharbeit</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::DaySheetsScreen</name>
+    <message>
+        <source>Choose where the day’s sheets go</source>
+        <translation>Wohin kommen die Tagesblätter?</translation>
+    </message>
+    <message>
+        <source>A record of this day cannot be read.</source>
+        <translation>Ein Protokoll dieses Tages ist nicht lesbar.</translation>
     </message>
 </context>
 <context>
@@ -7442,6 +8407,87 @@
     <message>
         <source>Caution</source>
         <translation>Vorsicht</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::FigureListScreen</name>
+    <message>
+        <source>gels of a lot against its sheet</source>
+        <translation>Gele einer Charge gegen ihr Blatt</translation>
+    </message>
+    <message>
+        <source>planned and mixed, by product</source>
+        <translation>geplant und angemischt, je Produkt</translation>
+    </message>
+    <message>
+        <source>signed off, not returned, by substrate</source>
+        <translation>abgenommen, nicht zurückgegeben, je Untergrund</translation>
+    </message>
+    <message>
+        <source>planned and actual, by part of the job</source>
+        <translation>geplant und gebraucht, je Teil des Auftrags</translation>
+    </message>
+    <message>
+        <source>deviations, the most frequent first</source>
+        <translation>Abweichungen, die häufigsten zuerst</translation>
+    </message>
+    <message>
+        <source>Figures of this bench’s log</source>
+        <translation>Zahlen aus dem Protokoll dieses Platzes</translation>
+    </message>
+    <message>
+        <source>What do you want to know?</source>
+        <translation>Was wollen Sie wissen?</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::FigureLotScreen</name>
+    <message>
+        <source>Which lot? The newest gel first</source>
+        <translation>Welche Charge? Neuestes Gel zuerst</translation>
+    </message>
+    <message>
+        <source>In these days no gel was told of a batch whose hardener lot is known.</source>
+        <translation>In diesen Tagen wurde kein Gel eines Ansatzes gemeldet, dessen Härtercharge bekannt ist.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n gel(s), the last on %1</source>
+        <translation>
+            <numerusform>%n Gel, das letzte am %1</numerusform>
+            <numerusform>%n Gele, das letzte am %1</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::FigureScreen</name>
+    <message>
+        <source>Is lot %1 drifting?</source>
+        <extracomment>%1 is a lot of hardener</extracomment>
+        <translation>Driftet Charge %1?</translation>
+    </message>
+    <message>
+        <source>Show the chart</source>
+        <translation>Diagramm zeigen</translation>
+    </message>
+    <message>
+        <source>Show the table</source>
+        <translation>Tabelle zeigen</translation>
+    </message>
+    <message>
+        <source>Moving range</source>
+        <translation>Spannweite</translation>
+    </message>
+    <message>
+        <source>Single gels</source>
+        <translation>Einzelne Gele</translation>
+    </message>
+    <message>
+        <source>the step from gel to gel</source>
+        <translation>der Sprung von Gel zu Gel</translation>
+    </message>
+    <message>
+        <source>with the moving mean</source>
+        <translation>mit gleitendem Mittel</translation>
     </message>
 </context>
 <context>
@@ -7864,6 +8910,27 @@
             <numerusform>%1 in %n Reparaturen</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>The recall list is being written …</source>
+        <translation>Die Rückrufliste wird geschrieben …</translation>
+    </message>
+    <message>
+        <source>Cancelled: nothing was written.</source>
+        <translation>Abgebrochen: Es wurde nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>Written as CSV and PDF: %1</source>
+        <extracomment>%1 is a file’s name without its ending</extracomment>
+        <translation>Als CSV und PDF geschrieben: %1</translation>
+    </message>
+    <message>
+        <source>Not written: %1</source>
+        <translation>Nicht geschrieben: %1</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::MixScreen</name>
@@ -8025,6 +9092,75 @@
         <source>%1 of %2</source>
         <extracomment>a page of a list: &quot;1 of 3&quot;</extracomment>
         <translation>%1 von %2</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::PaperScreen</name>
+    <message>
+        <source>US Letter</source>
+        <translation>US Letter</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Drucken</translation>
+    </message>
+    <message>
+        <source>The sheet could not be written.</source>
+        <translation>Das Blatt konnte nicht geschrieben werden.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <extracomment>%1 is the path of a file</extracomment>
+        <translation>Geschrieben: %1</translation>
+    </message>
+    <message>
+        <source>The file beside the sheet could not be written.</source>
+        <translation>Die Datei neben dem Blatt konnte nicht geschrieben werden.</translation>
+    </message>
+    <message>
+        <source>Being written …</source>
+        <translation>Wird geschrieben …</translation>
+    </message>
+    <message>
+        <source>Cancelled: nothing was written.</source>
+        <translation>Abgebrochen: Es wurde nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>No printer is set up on this machine.</source>
+        <translation>An dieser Maschine ist kein Drucker eingerichtet.</translation>
+    </message>
+    <message>
+        <source>Write the sheet to a stick, and print it elsewhere.</source>
+        <translation>Das Blatt auf einen Stick schreiben und anderswo drucken.</translation>
+    </message>
+    <message>
+        <source>Being printed …</source>
+        <translation>Wird gedruckt …</translation>
+    </message>
+    <message>
+        <source>Cancelled: nothing was printed.</source>
+        <translation>Abgebrochen: Es wurde nichts gedruckt.</translation>
+    </message>
+    <message>
+        <source>The printer does not take the sheet.</source>
+        <translation>Der Drucker nimmt das Blatt nicht an.</translation>
+    </message>
+    <message>
+        <source>Look at the printer, and try again.</source>
+        <translation>Nach dem Drucker sehen und noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>Given to the printer</source>
+        <extracomment>%1 is the name of a printer</extracomment>
+        <translation>An den Drucker gegeben</translation>
+    </message>
+    <message>
+        <source>Given to the printer: %1</source>
+        <translation>An den Drucker gegeben: %1</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
     </message>
 </context>
 <context>
@@ -8478,16 +9614,24 @@
         <translation>Meister</translation>
     </message>
     <message>
-        <source>Signed off: %1, %2</source>
-        <translation>Abgenommen: %1, %2</translation>
+        <source>Timeline</source>
+        <translation>Zeitverlauf</translation>
     </message>
     <message>
-        <source>Sign off</source>
-        <translation>Abnehmen</translation>
+        <source>Lots</source>
+        <translation>Chargen</translation>
     </message>
     <message>
-        <source>Put right</source>
-        <translation>Berichtigen</translation>
+        <source>Signed off</source>
+        <translation>Abgezeichnet</translation>
+    </message>
+    <message>
+        <source>Returned</source>
+        <translation>Zurückgegeben</translation>
+    </message>
+    <message>
+        <source>Sign off, return</source>
+        <translation>Abzeichnen, zurückgeben</translation>
     </message>
 </context>
 <context>
@@ -8558,6 +9702,58 @@
     <message>
         <source>%1 left, never reordered</source>
         <translation>noch %1, nie nachbestellt</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::RepairLotsScreen</name>
+    <message>
+        <source>Lots that went into it</source>
+        <translation>Chargen darin</translation>
+    </message>
+    <message>
+        <source>No lot was told</source>
+        <translation>Keine Charge angegeben</translation>
+    </message>
+    <message>
+        <source>every repair of this lot</source>
+        <translation>alle Reparaturen dieser Charge</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::RepairsScreen</name>
+    <message>
+        <source>Stop reading</source>
+        <translation>Lesen abbrechen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n Tag</numerusform>
+            <numerusform>%n Tage</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>up to today; tap: %n day(s)</source>
+        <translation>
+            <numerusform>bis heute; tippen: %n Tag</numerusform>
+            <numerusform>bis heute; tippen: %n Tage</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Repairs worked on from %1 to %2</source>
+        <extracomment>%1 and %2 are days</extracomment>
+        <translation>Reparaturen in Arbeit vom %1 bis %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Reading the records: %1 of %n repair(s)</source>
+        <translation>
+            <numerusform>Protokoll wird gelesen: %1 von %n Reparatur</numerusform>
+            <numerusform>Protokoll wird gelesen: %1 von %n Reparaturen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Reading the records …</source>
+        <translation>Protokoll wird gelesen …</translation>
     </message>
 </context>
 <context>
@@ -9272,21 +10468,8 @@
         <translation>Wohin mit dem Auftragsblatt?</translation>
     </message>
     <message>
-        <source>US Letter</source>
-        <translation>US Letter</translation>
-    </message>
-    <message>
         <source>This record cannot be read.</source>
         <translation>Diese Akte ist nicht lesbar.</translation>
-    </message>
-    <message>
-        <source>The job sheet could not be written.</source>
-        <translation>Das Auftragsblatt ließ sich nicht schreiben.</translation>
-    </message>
-    <message>
-        <source>Written: %1</source>
-        <extracomment>%1 is the path of a file</extracomment>
-        <translation>Geschrieben: %1</translation>
     </message>
 </context>
 <context>
@@ -9512,6 +10695,54 @@
     </message>
 </context>
 <context>
+    <name>strandbench::TimelineScreen</name>
+    <message>
+        <source>Planned and done</source>
+        <translation>Geplant und getan</translation>
+    </message>
+    <message>
+        <source>Section of the repair</source>
+        <translation>Schnitt der Reparatur</translation>
+    </message>
+    <message>
+        <source>The whole job</source>
+        <translation>Die ganze Arbeit</translation>
+    </message>
+    <message>
+        <source>Mix to sanding</source>
+        <translation>Mischen bis Schleifen</translation>
+    </message>
+    <message>
+        <source>planned</source>
+        <translation>geplant</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>getan</translation>
+    </message>
+    <message>
+        <source>told</source>
+        <translation>gemeldet</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>Messung</translation>
+    </message>
+    <message>
+        <source>photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>deviation</source>
+        <translation>Abweichung</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <extracomment>a part of the work and how long it took</extracomment>
+        <translation>%1 %2</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::TodayScreen</name>
     <message>
         <source>Tap a job to see its record</source>
@@ -9555,6 +10786,14 @@
     <message>
         <source>a job, a lot, a word of any day</source>
         <translation>Auftrag, Charge, Wort von jedem Tag</translation>
+    </message>
+    <message>
+        <source>Look through</source>
+        <translation>Durchsehen</translation>
+    </message>
+    <message>
+        <source>sign off, return, figures</source>
+        <translation>abzeichnen, zurückgeben, Zahlen</translation>
     </message>
 </context>
 <context>

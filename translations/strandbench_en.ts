@@ -12,6 +12,96 @@
     </message>
 </context>
 <context>
+    <name>FigureChart</name>
+    <message numerus="yes">
+        <source>+%n in the table</source>
+        <translation>
+            <numerusform>+%n in the table</numerusform>
+            <numerusform>+%n in the table</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>FigureTold</name>
+    <message numerus="yes">
+        <source>%1 of %n repair(s) right the first time: %2. The true share may lie anywhere from %3 to %4.</source>
+        <extracomment>%1 is a number, %2 to %4 are shares</extracomment>
+        <translation>
+            <numerusform>%1 of %n repair right the first time: %2. The true share may lie anywhere from %3 to %4.</numerusform>
+            <numerusform>%1 of %n repairs right the first time: %2. The true share may lie anywhere from %3 to %4.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n repair(s)</source>
+        <translation>
+            <numerusform>%n repair</numerusform>
+            <numerusform>%n repairs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Most is lost at ‘%1’: half of %n repair(s) took %2 or more, the plan said %3.</source>
+        <translation>
+            <numerusform>Most is lost at ‘%1’: half of %n repair took %2 or more, the plan said %3.</numerusform>
+            <numerusform>Most is lost at ‘%1’: half of %n repairs took %2 or more, the plan said %3.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n time(s)</source>
+        <translation>
+            <numerusform>%n time</numerusform>
+            <numerusform>%n times</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Most often: %1, %2 of %n deviation(s), %3.</source>
+        <extracomment>%1 is a kind of deviation, %2 a number, %3 a share</extracomment>
+        <translation>
+            <numerusform>Most often: %1, %2 of %n deviation, %3.</numerusform>
+            <numerusform>Most often: %1, %2 of %n deviations, %3.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The first %n kind(s) make up %1.</source>
+        <translation>
+            <numerusform>The first kind makes up %1.</numerusform>
+            <numerusform>The first %n kinds make up %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n repair(s) cannot be read and are not counted.</source>
+        <translation>
+            <numerusform>%n repair cannot be read and is not counted.</numerusform>
+            <numerusform>%n repairs cannot be read and are not counted.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>GelTold</name>
+    <message numerus="yes">
+        <source>%n gel(s) marked, the newest: %1.</source>
+        <extracomment>%1 is what is unusual with the newest of them: &quot;gel 31 lies outside the limits&quot;</extracomment>
+        <translation>
+            <numerusform>%n gel marked, the newest: %1.</numerusform>
+            <numerusform>%n gels marked, the newest: %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n gel(s), on average %1.</source>
+        <extracomment>%1: &quot;12 % slower than the sheet&quot;</extracomment>
+        <translation>
+            <numerusform>%n gel, on average %1.</numerusform>
+            <numerusform>%n gels, on average %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>A control chart needs two gels of a lot; in these days %n was seen.</source>
+        <translation>
+            <numerusform>A control chart needs two gels of a lot; in these days %n was seen.</numerusform>
+            <numerusform>A control chart needs two gels of a lot; in these days %n were seen.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Keeping</name>
     <message numerus="yes">
         <source>%n act(s) do not follow on the restored log.</source>
@@ -66,6 +156,16 @@
     </message>
 </context>
 <context>
+    <name>ReviewChoices</name>
+    <message numerus="yes">
+        <source>%n repair(s)</source>
+        <translation>
+            <numerusform>%n repair</numerusform>
+            <numerusform>%n repairs</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Roles</name>
     <message numerus="yes">
         <source>+%n more</source>
@@ -96,6 +196,40 @@
     </message>
 </context>
 <context>
+    <name>strandbench::ClosingScreen</name>
+    <message numerus="yes">
+        <source>The record lacks %n thing(s)</source>
+        <translation>
+            <numerusform>The record lacks %n thing</numerusform>
+            <numerusform>The record lacks %n things</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::DayReviewScreen</name>
+    <message numerus="yes">
+        <source>%n to sign off or return</source>
+        <translation>
+            <numerusform>%n to sign off or return</numerusform>
+            <numerusform>%n to sign off or return</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n repair(s)</source>
+        <translation>
+            <numerusform>%n repair</numerusform>
+            <numerusform>%n repairs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n need eyes first</source>
+        <translation>
+            <numerusform>%n needs eyes first</numerusform>
+            <numerusform>%n need eyes first</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>strandbench::DewScreen</name>
     <message numerus="yes">
         <source>Nothing was read in the last %n day(s).</source>
@@ -116,6 +250,16 @@
         <translation>
             <numerusform>%n reading below the limit of %1</numerusform>
             <numerusform>%n readings below the limit of %1</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::FigureLotScreen</name>
+    <message numerus="yes">
+        <source>%n gel(s), the last on %1</source>
+        <translation>
+            <numerusform>%n gel, the last on %1</numerusform>
+            <numerusform>%n gels, the last on %1</numerusform>
         </translation>
     </message>
 </context>
@@ -186,6 +330,30 @@
         <translation>
             <numerusform>and %n more</numerusform>
             <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::RepairsScreen</name>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n day</numerusform>
+            <numerusform>%n days</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>up to today; tap: %n day(s)</source>
+        <translation>
+            <numerusform>up to today; tap: %n day</numerusform>
+            <numerusform>up to today; tap: %n days</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Reading the records: %1 of %n repair(s)</source>
+        <translation>
+            <numerusform>Reading the records: %1 of %n repair</numerusform>
+            <numerusform>Reading the records: %1 of %n repairs</numerusform>
         </translation>
     </message>
 </context>

@@ -906,6 +906,20 @@
         <extracomment>%1 is a stop, %2 a reason: &quot;Damp&quot;, &quot;Proved by another test&quot;</extracomment>
         <translation>anulado: %1. Motivo: %2</translation>
     </message>
+    <message>
+        <source>laid %1 thick by its mass; at most %2 in one go</source>
+        <translation>puesta con %1 de espesor según su masa; como mucho %2 de una vez</translation>
+    </message>
+    <message>
+        <source>steps told as done almost at once: %1, in %2; planned %3</source>
+        <extracomment>%1 is a number of steps, %2 and %3 are times</extracomment>
+        <translation>pasos dados por hechos casi a la vez: %1, en %2; previsto %3</translation>
+    </message>
+    <message>
+        <source>wait cut short, %1: %2; it needs %3</source>
+        <extracomment>%1 is a step</extracomment>
+        <translation>espera acortada, %1: %2; necesita %3</translation>
+    </message>
 </context>
 <context>
     <name>Events</name>
@@ -1054,6 +1068,19 @@
     <message>
         <source>%1: hardener in, %2 + %3 by the scale</source>
         <translation>%1: con endurecedor, %2 + %3 por la balanza</translation>
+    </message>
+    <message>
+        <source>Taken in as rework of what was returned: %1, %2</source>
+        <translation>Recibida como repaso de lo devuelto: %1, %2</translation>
+    </message>
+    <message>
+        <source>Returned by the supervisor: %1</source>
+        <extracomment>%1 is the reason</extracomment>
+        <translation>Devuelta por el supervisor: %1</translation>
+    </message>
+    <message>
+        <source>Its rework is taken in</source>
+        <translation>Su repaso está recibido</translation>
     </message>
 </context>
 <context>
@@ -1241,6 +1268,485 @@
     <message>
         <source>Bead</source>
         <translation>Cordón</translation>
+    </message>
+</context>
+<context>
+    <name>FigureChart</name>
+    <message>
+        <source>planned</source>
+        <translation>previsto</translation>
+    </message>
+    <message>
+        <source>mixed, with its waste</source>
+        <translation>mezclado, con su exceso</translation>
+    </message>
+    <message>
+        <source>right the first time, and how far the true share may be off</source>
+        <translation>bien a la primera, y cuánto puede desviarse la proporción real</translation>
+    </message>
+    <message>
+        <source>Not identified</source>
+        <translation>Sin identificar</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>&quot;9 of 12&quot;</extracomment>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>took</source>
+        <translation>duró</translation>
+    </message>
+    <message>
+        <source>how often</source>
+        <translation>cuántas veces</translation>
+    </message>
+    <message>
+        <source>share up to here</source>
+        <translation>proporción hasta aquí</translation>
+    </message>
+    <message>
+        <source>Step from each gel to the next, with its limit</source>
+        <translation>Salto de cada gel al siguiente, con su límite</translation>
+    </message>
+    <message>
+        <source>Gel times over those of the sheet, one after the other, with mean, limits and moving mean</source>
+        <translation>Tiempos de gel respecto a la ficha, uno tras otro, con media, límites y media móvil</translation>
+    </message>
+    <message numerus="yes">
+        <source>+%n in the table</source>
+        <translation>
+            <numerusform>+%n en la tabla</numerusform>
+            <numerusform>+%n en la tabla</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>mean</source>
+        <translation>media</translation>
+    </message>
+    <message>
+        <source>upper limit</source>
+        <translation>límite superior</translation>
+    </message>
+    <message>
+        <source>lower limit</source>
+        <translation>límite inferior</translation>
+    </message>
+    <message>
+        <source>moving mean</source>
+        <translation>media móvil</translation>
+    </message>
+    <message>
+        <source>its limit</source>
+        <translation>su límite</translation>
+    </message>
+    <message>
+        <source>gel</source>
+        <translation>gel</translation>
+    </message>
+    <message>
+        <source>not by chance alone</source>
+        <translation>no solo por azar</translation>
+    </message>
+</context>
+<context>
+    <name>FigureTable</name>
+    <message>
+        <source>Marked in the chart</source>
+        <translation>Marcado en el gráfico</translation>
+    </message>
+</context>
+<context>
+    <name>FigureTold</name>
+    <message>
+        <source>Nothing was mixed in these days.</source>
+        <translation>No se mezcló nada en estos días.</translation>
+    </message>
+    <message>
+        <source>planned %1</source>
+        <translation>previsto %1</translation>
+    </message>
+    <message>
+        <source>mixed %1</source>
+        <translation>mezclado %1</translation>
+    </message>
+    <message>
+        <source>beyond the plan %1, %2</source>
+        <translation>de más %1, %2</translation>
+    </message>
+    <message>
+        <source>Of %1 mixed, %2 went beyond the plan: %3. Most of that was %4.</source>
+        <extracomment>%1 and %2 are masses, %3 a share, %4 a product</extracomment>
+        <translation>De %1 mezclados, %2 fueron de más: %3. La mayor parte fue %4.</translation>
+    </message>
+    <message>
+        <source>Of %1 mixed, nothing went beyond the plan.</source>
+        <translation>De %1 mezclados, nada fue de más.</translation>
+    </message>
+    <message>
+        <source>Other batches fell short of it by %1.</source>
+        <translation>A otras mezclas les faltaron %1.</translation>
+    </message>
+    <message>
+        <source>Between the substrates no difference is larger than chance.</source>
+        <translation>Entre los sustratos ninguna diferencia supera el azar.</translation>
+    </message>
+    <message>
+        <source>not identified</source>
+        <translation>sin identificar</translation>
+    </message>
+    <message>
+        <source>Less often with %1 than with %2, by more than chance.</source>
+        <extracomment>%1 and %2 are substrates</extracomment>
+        <translation>Menos a menudo con %1 que con %2, más de lo que da el azar.</translation>
+    </message>
+    <message>
+        <source>No repair of these days was signed off or returned yet.</source>
+        <translation>Ninguna reparación de estos días se ha visado o devuelto aún.</translation>
+    </message>
+    <message>
+        <source>Not identified</source>
+        <translation>Sin identificar</translation>
+    </message>
+    <message>
+        <source>%1 of %2 right the first time</source>
+        <translation>%1 de %2 bien a la primera</translation>
+    </message>
+    <message>
+        <source>may be %1 to %2</source>
+        <extracomment>%1 and %2 are shares: the ends of an interval</extracomment>
+        <translation>puede ser %1 a %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n repair(s) right the first time: %2. The true share may lie anywhere from %3 to %4.</source>
+        <extracomment>%1 is a number, %2 to %4 are shares</extracomment>
+        <translation>
+            <numerusform>%1 de %n reparación bien a la primera: %2. La proporción real puede estar entre %3 y %4.</numerusform>
+            <numerusform>%1 de %n reparaciones bien a la primera: %2. La proporción real puede estar entre %3 y %4.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No repair of these days was handed over with its times told.</source>
+        <translation>Ninguna reparación de estos días se entregó con sus tiempos indicados.</translation>
+    </message>
+    <message>
+        <source>took %1</source>
+        <translation>duró %1</translation>
+    </message>
+    <message>
+        <source>one in ten %1 or more</source>
+        <translation>una de cada diez %1 o más</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n repair(s)</source>
+        <translation>
+            <numerusform>%n reparación</numerusform>
+            <numerusform>%n reparaciones</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Most is lost at ‘%1’: half of %n repair(s) took %2 or more, the plan said %3.</source>
+        <translation>
+            <numerusform>Lo más se pierde en «%1»: la mitad de %n reparación duró %2 o más, el plan decía %3.</numerusform>
+            <numerusform>Lo más se pierde en «%1»: la mitad de %n reparaciones duró %2 o más, el plan decía %3.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No part takes longer than the plan says, by the middle one of its repairs.</source>
+        <translation>Ninguna parte dura más de lo que dice el plan, según la reparación del medio.</translation>
+    </message>
+    <message>
+        <source>The records of these days hold no deviation.</source>
+        <translation>El registro de estos días no contiene ninguna desviación.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n time(s)</source>
+        <translation>
+            <numerusform>%n vez</numerusform>
+            <numerusform>%n veces</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>up to here %1</source>
+        <extracomment>%1 is a share: of this row and those above</extracomment>
+        <translation>hasta aquí %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Most often: %1, %2 of %n deviation(s), %3.</source>
+        <extracomment>%1 is a kind of deviation, %2 a number, %3 a share</extracomment>
+        <translation>
+            <numerusform>Lo más frecuente: %1, %2 de %n desviación, %3.</numerusform>
+            <numerusform>Lo más frecuente: %1, %2 de %n desviaciones, %3.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The first %n kind(s) make up %1.</source>
+        <translation>
+            <numerusform>La primera clase suma %1.</numerusform>
+            <numerusform>Las primeras %n clases suman %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Is a lot of hardener drifting?</source>
+        <translation>¿Se desvía un lote de endurecedor?</translation>
+    </message>
+    <message>
+        <source>How much is mixed beyond the plan?</source>
+        <translation>¿Cuánto se mezcla de más?</translation>
+    </message>
+    <message>
+        <source>How often is it right the first time?</source>
+        <translation>¿Cuántas veces sale bien a la primera?</translation>
+    </message>
+    <message>
+        <source>Where does the time go?</source>
+        <translation>¿Adónde se va el tiempo?</translation>
+    </message>
+    <message>
+        <source>What strays most often?</source>
+        <translation>¿Qué se desvía más a menudo?</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n repair(s) cannot be read and are not counted.</source>
+        <translation>
+            <numerusform>%n reparación no se puede leer y no se cuenta.</numerusform>
+            <numerusform>%n reparaciones no se pueden leer y no se cuentan.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>FigureWords</name>
+    <message>
+        <source>Panel near dew point</source>
+        <translation>Panel cerca del punto de rocío</translation>
+    </message>
+    <message>
+        <source>Panel too cold</source>
+        <translation>Panel muy frío</translation>
+    </message>
+    <message>
+        <source>Panel too hot</source>
+        <translation>Panel muy caliente</translation>
+    </message>
+    <message>
+        <source>Air too cold</source>
+        <translation>Aire muy frío</translation>
+    </message>
+    <message>
+        <source>Air too hot</source>
+        <translation>Aire muy caliente</translation>
+    </message>
+    <message>
+        <source>No reading</source>
+        <translation>Sin lectura</translation>
+    </message>
+    <message>
+        <source>Old reading</source>
+        <translation>Lectura vieja</translation>
+    </message>
+    <message>
+        <source>Bare metal too long</source>
+        <translation>Metal desnudo mucho rato</translation>
+    </message>
+    <message>
+        <source>Sanded early</source>
+        <translation>Lijado pronto</translation>
+    </message>
+    <message>
+        <source>Edges after due gel</source>
+        <translation>Bordes tras el gel previsto</translation>
+    </message>
+    <message>
+        <source>Edges after gel</source>
+        <translation>Bordes tras el gel</translation>
+    </message>
+    <message>
+        <source>Hardener low</source>
+        <translation>Poco endurecedor</translation>
+    </message>
+    <message>
+        <source>Hardener high</source>
+        <translation>Mucho endurecedor</translation>
+    </message>
+    <message>
+        <source>Lift too thick</source>
+        <translation>Capa muy gruesa</translation>
+    </message>
+    <message>
+        <source>Steps skimmed</source>
+        <translation>Pasos saltados</translation>
+    </message>
+    <message>
+        <source>Wait cut short</source>
+        <translation>Espera acortada</translation>
+    </message>
+    <message>
+        <source>No filler lot</source>
+        <translation>Sin lote de masilla</translation>
+    </message>
+    <message>
+        <source>No hardener lot</source>
+        <translation>Sin lote de endurecedor</translation>
+    </message>
+    <message>
+        <source>Demo sheet</source>
+        <translation>Ficha de muestra</translation>
+    </message>
+    <message>
+        <source>Answer changed</source>
+        <translation>Respuesta cambiada</translation>
+    </message>
+    <message>
+        <source>Planned again</source>
+        <translation>Plan nuevo</translation>
+    </message>
+    <message>
+        <source>Stop overridden</source>
+        <translation>Alto anulado</translation>
+    </message>
+    <message>
+        <source>Parked</source>
+        <translation>Apartado</translation>
+    </message>
+    <message>
+        <source>No photo</source>
+        <translation>Sin foto</translation>
+    </message>
+    <message>
+        <source>No name</source>
+        <translation>Sin nombre</translation>
+    </message>
+    <message>
+        <source>Bench restarted</source>
+        <translation>Puesto reiniciado</translation>
+    </message>
+    <message>
+        <source>Clock set on</source>
+        <translation>Reloj adelantado</translation>
+    </message>
+    <message>
+        <source>Clock set back</source>
+        <translation>Reloj atrasado</translation>
+    </message>
+    <message>
+        <source>Preparing</source>
+        <translation>Preparar</translation>
+    </message>
+    <message>
+        <source>Laying</source>
+        <translation>Aplicar</translation>
+    </message>
+    <message>
+        <source>Curing</source>
+        <translation>Curar</translation>
+    </message>
+    <message>
+        <source>Sanding</source>
+        <translation>Lijar</translation>
+    </message>
+    <message>
+        <source>Finishing</source>
+        <translation>Acabar</translation>
+    </message>
+    <message>
+        <source>gel %1 lies outside the limits</source>
+        <extracomment>%1 is the number of a gel, so in all of these</extracomment>
+        <translation>el gel %1 está fuera de los límites</translation>
+    </message>
+    <message>
+        <source>gel %1: two of three lie far off to one side</source>
+        <translation>gel %1: dos de tres lejos hacia un lado</translation>
+    </message>
+    <message>
+        <source>gel %1: four of five lie off to one side</source>
+        <translation>gel %1: cuatro de cinco hacia un lado</translation>
+    </message>
+    <message>
+        <source>gel %1: eight in a row lie on one side of the mean</source>
+        <translation>gel %1: ocho seguidos a un lado de la media</translation>
+    </message>
+    <message>
+        <source>gel %1: six in a row go the same way</source>
+        <translation>gel %1: seis seguidos en el mismo sentido</translation>
+    </message>
+    <message>
+        <source>gel %1: fourteen go up and down by turns</source>
+        <translation>gel %1: catorce suben y bajan por turnos</translation>
+    </message>
+    <message>
+        <source>as fast as the sheet</source>
+        <translation>tan rápido como la ficha</translation>
+    </message>
+    <message>
+        <source>%1 slower than the sheet</source>
+        <translation>%1 más lento que la ficha</translation>
+    </message>
+    <message>
+        <source>%1 faster than the sheet</source>
+        <translation>%1 más rápido que la ficha</translation>
+    </message>
+</context>
+<context>
+    <name>GelTold</name>
+    <message numerus="yes">
+        <source>%n gel(s) marked, the newest: %1.</source>
+        <extracomment>%1 is what is unusual with the newest of them: &quot;gel 31 lies outside the limits&quot;</extracomment>
+        <translation>
+            <numerusform>%n gel marcado, el último: %1.</numerusform>
+            <numerusform>%n geles marcados, el último: %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The moving mean was outside its limits until gel %1 and has come back.</source>
+        <extracomment>%1 is the number of a gel</extracomment>
+        <translation>La media móvil estuvo fuera de sus límites hasta el gel %1 y ha vuelto.</translation>
+    </message>
+    <message>
+        <source>The moving mean is above its limits since gel %1: slower than the sheet.</source>
+        <translation>La media móvil está sobre sus límites desde el gel %1: más lento que la ficha.</translation>
+    </message>
+    <message>
+        <source>The moving mean is below its limits since gel %1: faster than the sheet.</source>
+        <translation>La media móvil está bajo sus límites desde el gel %1: más rápido que la ficha.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n gel(s), on average %1.</source>
+        <extracomment>%1: &quot;12 % slower than the sheet&quot;</extracomment>
+        <translation>
+            <numerusform>%n gel, de media %1.</numerusform>
+            <numerusform>%n geles, de media %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing says that it drifts.</source>
+        <translation>Nada indica que se desvíe.</translation>
+    </message>
+    <message>
+        <source>With so few the limits are rough.</source>
+        <translation>Con tan pocos, los límites son aproximados.</translation>
+    </message>
+    <message>
+        <source>Gel %1</source>
+        <translation>Gel %1</translation>
+    </message>
+    <message>
+        <source>%1 of the sheet’s time</source>
+        <translation>%1 del tiempo de la ficha</translation>
+    </message>
+    <message>
+        <source>moving mean %1</source>
+        <translation>media móvil %1</translation>
+    </message>
+    <message>
+        <source>step %1</source>
+        <translation>salto %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>A control chart needs two gels of a lot; in these days %n was seen.</source>
+        <translation>
+            <numerusform>Un gráfico de control necesita dos geles de un lote; en estos días se vio %n.</numerusform>
+            <numerusform>Un gráfico de control necesita dos geles de un lote; en estos días se vieron %n.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -1756,10 +2262,6 @@
         <translation>Las reparaciones de un día con su registro, en JSON, CSV o papel.</translation>
     </message>
     <message>
-        <source>The day, by the bench&apos;s own clock.</source>
-        <translation>El día, según el reloj del puesto.</translation>
-    </message>
-    <message>
         <source>JSON on standard output: the whole records.</source>
         <translation>JSON en la salida estándar: registros enteros.</translation>
     </message>
@@ -1796,16 +2298,8 @@
         <translation>Un acto del supervisor en un registro que ningún puesto tiene abierto; el PIN por la entrada estándar.</translation>
     </message>
     <message>
-        <source>sign_off, override, correct, forget or new_pin.</source>
-        <translation>sign_off, override, correct, forget o new_pin.</translation>
-    </message>
-    <message>
         <source>Who does it.</source>
         <translation>Quién lo hace.</translation>
-    </message>
-    <message>
-        <source>Of sign_off, override, correct: the repair.</source>
-        <translation>De sign_off, override, correct: la reparación.</translation>
     </message>
     <message>
         <source>Of override: the stop.</source>
@@ -1816,20 +2310,12 @@
         <translation>De correct: la entrada que se corrige.</translation>
     </message>
     <message>
-        <source>Of correct: what is right.</source>
-        <translation>De correct: lo que es cierto.</translation>
-    </message>
-    <message>
         <source>Of forget: the product&apos;s sheet.</source>
         <translation>De forget: la ficha del producto.</translation>
     </message>
     <message>
         <source>Of forget: the hardener&apos;s lot.</source>
         <translation>De forget: el lote del endurecedor.</translation>
-    </message>
-    <message>
-        <source>Of override and forget: why.</source>
-        <translation>De override y forget: por qué.</translation>
     </message>
     <message>
         <source>%1: cannot be written</source>
@@ -1906,6 +2392,38 @@
     <message>
         <source>The new log; a file that is there is never overwritten.</source>
         <translation>El registro nuevo; un archivo existente nunca se sobrescribe.</translation>
+    </message>
+    <message>
+        <source>a folder that is there</source>
+        <translation>una carpeta que exista</translation>
+    </message>
+    <message>
+        <source>%1: &apos;%2&apos; cannot be written: %3</source>
+        <translation>%1: no se puede escribir &apos;%2&apos;: %3</translation>
+    </message>
+    <message>
+        <source>The day, by the bench&apos;s own clock; or today or yesterday, by this machine&apos;s.</source>
+        <translation>El día, según el reloj del puesto; o today o yesterday, según el de este equipo.</translation>
+    </message>
+    <message>
+        <source>All three as day-YYYY-MM-DD.pdf, .csv and .json in a folder; none where one of them is there already.</source>
+        <translation>Los tres como day-YYYY-MM-DD.pdf, .csv y .json en una carpeta; ninguno si ya existe uno de ellos.</translation>
+    </message>
+    <message>
+        <source>sign_off, return, override, correct, forget or new_pin.</source>
+        <translation>sign_off, return, override, correct, forget o new_pin.</translation>
+    </message>
+    <message>
+        <source>Of sign_off, return, override, correct: the repair.</source>
+        <translation>De sign_off, return, override, correct: la reparación.</translation>
+    </message>
+    <message>
+        <source>Of correct: what is right; of return: what is to be mended.</source>
+        <translation>De correct: lo correcto; de return: qué hay que arreglar.</translation>
+    </message>
+    <message>
+        <source>Of return, override and forget: why.</source>
+        <translation>De return, override y forget: por qué.</translation>
     </message>
 </context>
 <context>
@@ -2435,6 +2953,70 @@
     <message>
         <source>No photo: %1</source>
         <translation>Sin foto: %1</translation>
+    </message>
+    <message>
+        <source>No code: what it would hold is too long for one.</source>
+        <translation>Sin código: lo que contendría es demasiado largo.</translation>
+    </message>
+    <message>
+        <source>In the code: what this sheet is of, and the end of the log’s chain when it was printed.</source>
+        <translation>En el código: de qué es esta hoja y el final de la cadena del registro al imprimirla.</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Signature</source>
+        <translation>Firma</translation>
+    </message>
+    <message>
+        <source>Technician</source>
+        <translation>Técnico</translation>
+    </message>
+    <message>
+        <source>Supervisor</source>
+        <translation>Supervisor</translation>
+    </message>
+    <message>
+        <source>Signed off by %1, %2</source>
+        <extracomment>%1 is a person, %2 a day and a time</extracomment>
+        <translation>Visado por %1, %2</translation>
+    </message>
+    <message>
+        <source>Returned by %1, %2: %3</source>
+        <extracomment>%1 is a person, %2 a day and a time, %3 why</extracomment>
+        <translation>Devuelto por %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Its rework is not taken in yet</source>
+        <extracomment>%1 is the id of a repair</extracomment>
+        <translation>Su repetición aún no se ha recibido</translation>
+    </message>
+    <message>
+        <source>Done again as repair %1</source>
+        <translation>Hecho de nuevo como reparación %1</translation>
+    </message>
+    <message>
+        <source>Not signed yet</source>
+        <translation>Aún sin visar</translation>
+    </message>
+    <message>
+        <source>Rework of repair %1</source>
+        <extracomment>%1 is the id of a repair</extracomment>
+        <translation>Repetición de la reparación %1</translation>
+    </message>
+    <message>
+        <source>Sign-off</source>
+        <translation>Visado</translation>
+    </message>
+    <message>
+        <source>What the log says</source>
+        <translation>Lo que dice el registro</translation>
     </message>
 </context>
 <context>
@@ -3298,6 +3880,11 @@
         <source>air, panel and humidity</source>
         <translation>aire, panel y humedad</translation>
     </message>
+    <message>
+        <source>returned</source>
+        <extracomment>by the supervisor, to be done again</extracomment>
+        <translation>devuelta</translation>
+    </message>
 </context>
 <context>
     <name>Notes</name>
@@ -3500,6 +4087,17 @@
     <message>
         <source>Gels in %1, before %2. Sands from %3, before %4.</source>
         <translation>Gelifica en %1, antes %2. Se lija desde %3, antes %4.</translation>
+    </message>
+</context>
+<context>
+    <name>PaperScreen</name>
+    <message>
+        <source>Documents</source>
+        <translation>Documentos</translation>
+    </message>
+    <message>
+        <source>USB stick</source>
+        <translation>Memoria USB</translation>
     </message>
 </context>
 <context>
@@ -4482,6 +5080,171 @@
     </message>
 </context>
 <context>
+    <name>Review</name>
+    <message>
+        <source>at work</source>
+        <translation>en trabajo</translation>
+    </message>
+    <message>
+        <source>to sign off or return</source>
+        <translation>por firmar o devolver</translation>
+    </message>
+    <message>
+        <source>signed off</source>
+        <translation>firmada</translation>
+    </message>
+    <message>
+        <source>returned</source>
+        <translation>devuelta</translation>
+    </message>
+    <message>
+        <source>What the panel is made of was not found out.</source>
+        <translation>No se averiguó de qué es el panel.</translation>
+    </message>
+    <message>
+        <source>No photo: %1.</source>
+        <extracomment>%1 is a moment: &quot;as found&quot;</extracomment>
+        <translation>Sin foto: %1.</translation>
+    </message>
+    <message>
+        <source>Lot of the filler not told.</source>
+        <translation>Lote de la masilla no indicado.</translation>
+    </message>
+    <message>
+        <source>Lot of the hardener not told.</source>
+        <translation>Lote del endurecedor no indicado.</translation>
+    </message>
+    <message>
+        <source>No reading of air and panel before the first hardener.</source>
+        <translation>Sin lectura de aire y panel antes del primer endurecedor.</translation>
+    </message>
+    <message>
+        <source>Air and humidity were keyed in, not read by an instrument.</source>
+        <translation>Aire y humedad se teclearon, no los leyó un instrumento.</translation>
+    </message>
+    <message>
+        <source>Filler and hardener were not weighed.</source>
+        <translation>Masilla y endurecedor no se pesaron.</translation>
+    </message>
+    <message>
+        <source>Not told when the edges were clear.</source>
+        <translation>No se indicó cuándo estaban limpios los bordes.</translation>
+    </message>
+    <message>
+        <source>Nail and paper test not told.</source>
+        <translation>Prueba de uña y papel no indicada.</translation>
+    </message>
+    <message>
+        <source>Tests of the hand-over not passed: %1.</source>
+        <extracomment>%1 is a number</extracomment>
+        <translation>Pruebas de entrega no superadas: %1.</translation>
+    </message>
+    <message>
+        <source>Acts without a name: %1.</source>
+        <extracomment>%1 is a number</extracomment>
+        <translation>Actos sin nombre: %1.</translation>
+    </message>
+    <message>
+        <source>Not told who allowed: %1.</source>
+        <extracomment>%1 is a stop: &quot;Damp&quot;</extracomment>
+        <translation>No consta quién permitió: %1.</translation>
+    </message>
+    <message>
+        <source>assessing</source>
+        <translation>evaluar</translation>
+    </message>
+    <message>
+        <source>preparing</source>
+        <translation>preparar</translation>
+    </message>
+    <message>
+        <source>laying</source>
+        <translation>aplicar</translation>
+    </message>
+    <message>
+        <source>curing</source>
+        <translation>curado</translation>
+    </message>
+    <message>
+        <source>sanding</source>
+        <translation>lijar</translation>
+    </message>
+    <message>
+        <source>turning</source>
+        <translation>girar</translation>
+    </message>
+    <message>
+        <source>finishing</source>
+        <translation>acabar</translation>
+    </message>
+    <message>
+        <source>parked</source>
+        <translation>aparcada</translation>
+    </message>
+    <message>
+        <source>All repairs</source>
+        <translation>Todas</translation>
+    </message>
+    <message>
+        <source>Bench</source>
+        <translation>Puesto</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Persona</translation>
+    </message>
+    <message>
+        <source>Product</source>
+        <translation>Producto</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Lote</translation>
+    </message>
+    <message>
+        <source>Substrate</source>
+        <translation>Soporte</translation>
+    </message>
+    <message>
+        <source>This bench</source>
+        <translation>Este puesto</translation>
+    </message>
+    <message>
+        <source>Bench %1</source>
+        <translation>Puesto %1</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewChoices</name>
+    <message>
+        <source>Which repairs of the day?</source>
+        <translation>¿Qué reparaciones del día?</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Más</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n repair(s)</source>
+        <translation>
+            <numerusform>%n reparación</numerusform>
+            <numerusform>%n reparaciones</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No repair of that day has one.</source>
+        <translation>Ninguna reparación de ese día tiene.</translation>
+    </message>
+    <message>
+        <source>Why is it returned?</source>
+        <translation>¿Por qué se devuelve?</translation>
+    </message>
+    <message>
+        <source>More reasons</source>
+        <translation>Más motivos</translation>
+    </message>
+</context>
+<context>
     <name>Roles</name>
     <message>
         <source>edges due soon</source>
@@ -4655,23 +5418,48 @@
         <source>Product sheet laid aside: %1</source>
         <translation>Ficha de producto apartada: %1</translation>
     </message>
+    <message>
+        <source>return</source>
+        <translation>devolución</translation>
+    </message>
+    <message>
+        <source>The contour is not true</source>
+        <translation>El contorno no es correcto</translation>
+    </message>
+    <message>
+        <source>Pinholes</source>
+        <translation>Poros</translation>
+    </message>
+    <message>
+        <source>An edge shows or maps</source>
+        <translation>Se ve o se marca un borde</translation>
+    </message>
+    <message>
+        <source>Filler is soft</source>
+        <translation>La masilla está blanda</translation>
+    </message>
+    <message>
+        <source>Sounds hollow: it does not hold</source>
+        <translation>Suena hueco: no agarra</translation>
+    </message>
+    <message>
+        <source>Strayed too far from plan or sheet</source>
+        <translation>Se apartó demasiado del plan o de la ficha</translation>
+    </message>
+    <message>
+        <source>The record lacks what it must hold</source>
+        <translation>Al registro le falta lo que debe tener</translation>
+    </message>
+    <message>
+        <source>Something else: in words</source>
+        <translation>Otra cosa: con palabras</translation>
+    </message>
 </context>
 <context>
     <name>Settings</name>
     <message>
         <source>bench.ini: not allowed and left out: %1</source>
         <translation>bench.ini: no permitido, omitido: %1</translation>
-    </message>
-</context>
-<context>
-    <name>SheetScreen</name>
-    <message>
-        <source>Documents</source>
-        <translation>Documentos</translation>
-    </message>
-    <message>
-        <source>USB stick</source>
-        <translation>Memoria USB</translation>
     </message>
 </context>
 <context>
@@ -5027,6 +5815,23 @@
     <message>
         <source>80 grit, dust off.</source>
         <translation>Grano 80, quitar el polvo.</translation>
+    </message>
+    <message>
+        <source>Returned</source>
+        <translation>Devuelta</translation>
+    </message>
+    <message>
+        <source>Returned by the supervisor</source>
+        <translation>Devuelta por el supervisor</translation>
+    </message>
+    <message>
+        <source>%1, %2. The record of this repair stays as it is; its rework is taken in as a repair of its own, from the first question on.</source>
+        <extracomment>%1 is a day, %2 a person</extracomment>
+        <translation>%1, %2. El registro de esta reparación queda como está; su repaso se recibe como reparación propia, desde la primera pregunta.</translation>
+    </message>
+    <message>
+        <source>Begin the rework</source>
+        <translation>Empezar el repaso</translation>
     </message>
 </context>
 <context>
@@ -7063,9 +7868,20 @@
         <translation>¿A qué carpeta va la lista de retirada?</translation>
     </message>
     <message>
-        <source>Written as CSV and PDF: %1</source>
-        <extracomment>%1 is a file’s name without its ending</extracomment>
-        <translation>Escrito en CSV y PDF: %1</translation>
+        <source>Returned by the supervisor</source>
+        <translation>Devuelta por el supervisor</translation>
+    </message>
+    <message>
+        <source>What is to be mended?</source>
+        <translation>¿Qué hay que arreglar?</translation>
+    </message>
+    <message>
+        <source>Return it</source>
+        <translation>Devolverla</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN, to return it</source>
+        <translation>PIN del supervisor, para devolverla</translation>
     </message>
 </context>
 <context>
@@ -7309,6 +8125,61 @@
     </message>
 </context>
 <context>
+    <name>strandbench::ClosingScreen</name>
+    <message>
+        <source>Deviation</source>
+        <translation>Desviación</translation>
+    </message>
+    <message>
+        <source>Reading …</source>
+        <translation>Leyendo …</translation>
+    </message>
+    <message>
+        <source>The record holds what is asked for</source>
+        <translation>El registro tiene lo que se pide</translation>
+    </message>
+    <message numerus="yes">
+        <source>The record lacks %n thing(s)</source>
+        <translation>
+            <numerusform>Al registro le falta %n cosa</numerusform>
+            <numerusform>Al registro le faltan %n cosas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Signed off: %1, %2</source>
+        <translation>Firmada: %1, %2</translation>
+    </message>
+    <message>
+        <source>Returned: %1. %2, %3</source>
+        <extracomment>%1 is a reason, %2 a person, %3 a day and a time</extracomment>
+        <translation>Devuelta: %1. %2, %3</translation>
+    </message>
+    <message>
+        <source>Sign off</source>
+        <translation>Firmar</translation>
+    </message>
+    <message>
+        <source>supervisor</source>
+        <translation>supervisor</translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Devolver</translation>
+    </message>
+    <message>
+        <source>What it does again</source>
+        <translation>La que repasa</translation>
+    </message>
+    <message>
+        <source>Its rework</source>
+        <translation>Su repaso</translation>
+    </message>
+    <message>
+        <source>Put right</source>
+        <translation>Corregir</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::CurveScreen</name>
     <message>
         <source>What goes on inside this layer</source>
@@ -7373,6 +8244,100 @@
     <message>
         <source>Cured by now</source>
         <translation>Curado hasta ahora</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::DayReviewScreen</name>
+    <message>
+        <source>Reading …</source>
+        <translation>Leyendo …</translation>
+    </message>
+    <message>
+        <source>Nothing was worked on that day.</source>
+        <translation>Ese día no se trabajó en nada.</translation>
+    </message>
+    <message>
+        <source>Next to look through</source>
+        <translation>Siguiente por revisar</translation>
+    </message>
+    <message>
+        <source>Day before</source>
+        <translation>Día antes</translation>
+    </message>
+    <message>
+        <source>Day after</source>
+        <translation>Día después</translation>
+    </message>
+    <message>
+        <source>Narrow down</source>
+        <translation>Acotar</translation>
+    </message>
+    <message>
+        <source>Figures</source>
+        <translation>Cifras</translation>
+    </message>
+    <message>
+        <source>Day’s sheets</source>
+        <translation>Fichas del día</translation>
+    </message>
+    <message>
+        <source>Reading %1 of %2 …</source>
+        <extracomment>how many repairs of how many were read</extracomment>
+        <translation>Leyendo %1 de %2 …</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to sign off or return</source>
+        <translation>
+            <numerusform>%n por firmar o devolver</numerusform>
+            <numerusform>%n por firmar o devolver</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing to sign off</source>
+        <translation>Nada por firmar</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n repair(s)</source>
+        <translation>
+            <numerusform>%n reparación</numerusform>
+            <numerusform>%n reparaciones</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n need eyes first</source>
+        <translation>
+            <numerusform>%n pide atención primero</numerusform>
+            <numerusform>%n piden atención primero</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>mixed %1, planned %2</source>
+        <extracomment>two masses of filler</extracomment>
+        <translation>mezclado %1, previsto %2</translation>
+    </message>
+    <message>
+        <source>work %1, planned %2</source>
+        <extracomment>two times of work</extracomment>
+        <translation>trabajo %1, previsto %2</translation>
+    </message>
+    <message>
+        <source>A record that cannot be read</source>
+        <translation>Un registro que no se puede leer</translation>
+    </message>
+    <message>
+        <source>rework</source>
+        <translation>repaso</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::DaySheetsScreen</name>
+    <message>
+        <source>Choose where the day’s sheets go</source>
+        <translation>Elija adónde van las fichas del día</translation>
+    </message>
+    <message>
+        <source>A record of this day cannot be read.</source>
+        <translation>Un registro de este día no se puede leer.</translation>
     </message>
 </context>
 <context>
@@ -7442,6 +8407,87 @@
     <message>
         <source>Caution</source>
         <translation>Precaución</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::FigureListScreen</name>
+    <message>
+        <source>gels of a lot against its sheet</source>
+        <translation>geles de un lote frente a su ficha</translation>
+    </message>
+    <message>
+        <source>planned and mixed, by product</source>
+        <translation>previsto y mezclado, por producto</translation>
+    </message>
+    <message>
+        <source>signed off, not returned, by substrate</source>
+        <translation>visadas, no devueltas, por sustrato</translation>
+    </message>
+    <message>
+        <source>planned and actual, by part of the job</source>
+        <translation>previsto y real, por parte de la orden</translation>
+    </message>
+    <message>
+        <source>deviations, the most frequent first</source>
+        <translation>desviaciones, las más frecuentes primero</translation>
+    </message>
+    <message>
+        <source>Figures of this bench’s log</source>
+        <translation>Cifras del registro de este puesto</translation>
+    </message>
+    <message>
+        <source>What do you want to know?</source>
+        <translation>¿Qué quiere saber?</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::FigureLotScreen</name>
+    <message>
+        <source>Which lot? The newest gel first</source>
+        <translation>¿Qué lote? El gel más reciente primero</translation>
+    </message>
+    <message>
+        <source>In these days no gel was told of a batch whose hardener lot is known.</source>
+        <translation>En estos días no se indicó ningún gel de una mezcla cuyo lote de endurecedor se conozca.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n gel(s), the last on %1</source>
+        <translation>
+            <numerusform>%n gel, el último el %1</numerusform>
+            <numerusform>%n geles, el último el %1</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::FigureScreen</name>
+    <message>
+        <source>Is lot %1 drifting?</source>
+        <extracomment>%1 is a lot of hardener</extracomment>
+        <translation>¿Se desvía el lote %1?</translation>
+    </message>
+    <message>
+        <source>Show the chart</source>
+        <translation>Ver el gráfico</translation>
+    </message>
+    <message>
+        <source>Show the table</source>
+        <translation>Ver la tabla</translation>
+    </message>
+    <message>
+        <source>Moving range</source>
+        <translation>Rango móvil</translation>
+    </message>
+    <message>
+        <source>Single gels</source>
+        <translation>Geles uno a uno</translation>
+    </message>
+    <message>
+        <source>the step from gel to gel</source>
+        <translation>el salto de gel a gel</translation>
+    </message>
+    <message>
+        <source>with the moving mean</source>
+        <translation>con la media móvil</translation>
     </message>
 </context>
 <context>
@@ -7864,6 +8910,27 @@
             <numerusform>%1 en %n reparaciones</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>The recall list is being written …</source>
+        <translation>Escribiendo la lista de retirada …</translation>
+    </message>
+    <message>
+        <source>Cancelled: nothing was written.</source>
+        <translation>Cancelado: no se escribió nada.</translation>
+    </message>
+    <message>
+        <source>Written as CSV and PDF: %1</source>
+        <extracomment>%1 is a file’s name without its ending</extracomment>
+        <translation>Escrito en CSV y PDF: %1</translation>
+    </message>
+    <message>
+        <source>Not written: %1</source>
+        <translation>No escrito: %1</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::MixScreen</name>
@@ -8025,6 +9092,75 @@
         <source>%1 of %2</source>
         <extracomment>a page of a list: &quot;1 of 3&quot;</extracomment>
         <translation>%1 de %2</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::PaperScreen</name>
+    <message>
+        <source>US Letter</source>
+        <translation>Carta US</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Imprimir</translation>
+    </message>
+    <message>
+        <source>The sheet could not be written.</source>
+        <translation>La ficha no se pudo escribir.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <extracomment>%1 is the path of a file</extracomment>
+        <translation>Escrito: %1</translation>
+    </message>
+    <message>
+        <source>The file beside the sheet could not be written.</source>
+        <translation>El archivo junto a la ficha no se pudo escribir.</translation>
+    </message>
+    <message>
+        <source>Being written …</source>
+        <translation>Escribiendo …</translation>
+    </message>
+    <message>
+        <source>Cancelled: nothing was written.</source>
+        <translation>Cancelado: no se escribió nada.</translation>
+    </message>
+    <message>
+        <source>No printer is set up on this machine.</source>
+        <translation>No hay ninguna impresora en este equipo.</translation>
+    </message>
+    <message>
+        <source>Write the sheet to a stick, and print it elsewhere.</source>
+        <translation>Escribir la hoja en una memoria USB e imprimirla en otro sitio.</translation>
+    </message>
+    <message>
+        <source>Being printed …</source>
+        <translation>Imprimiendo …</translation>
+    </message>
+    <message>
+        <source>Cancelled: nothing was printed.</source>
+        <translation>Cancelado: no se imprimió nada.</translation>
+    </message>
+    <message>
+        <source>The printer does not take the sheet.</source>
+        <translation>La impresora no acepta la ficha.</translation>
+    </message>
+    <message>
+        <source>Look at the printer, and try again.</source>
+        <translation>Mirar la impresora y probar de nuevo.</translation>
+    </message>
+    <message>
+        <source>Given to the printer</source>
+        <extracomment>%1 is the name of a printer</extracomment>
+        <translation>Enviado a la impresora</translation>
+    </message>
+    <message>
+        <source>Given to the printer: %1</source>
+        <translation>Enviado a la impresora: %1</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
     </message>
 </context>
 <context>
@@ -8478,16 +9614,24 @@
         <translation>supervisor</translation>
     </message>
     <message>
-        <source>Signed off: %1, %2</source>
-        <translation>Visado: %1, %2</translation>
+        <source>Timeline</source>
+        <translation>Cronología</translation>
     </message>
     <message>
-        <source>Sign off</source>
-        <translation>Visar</translation>
+        <source>Lots</source>
+        <translation>Lotes</translation>
     </message>
     <message>
-        <source>Put right</source>
-        <translation>Corregir</translation>
+        <source>Signed off</source>
+        <translation>Firmada</translation>
+    </message>
+    <message>
+        <source>Returned</source>
+        <translation>Devuelta</translation>
+    </message>
+    <message>
+        <source>Sign off, return</source>
+        <translation>Firmar, devolver</translation>
     </message>
 </context>
 <context>
@@ -8558,6 +9702,58 @@
     <message>
         <source>%1 left, never reordered</source>
         <translation>quedan %1, no se repone</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::RepairLotsScreen</name>
+    <message>
+        <source>Lots that went into it</source>
+        <translation>Lotes que se usaron</translation>
+    </message>
+    <message>
+        <source>No lot was told</source>
+        <translation>No se indicó ningún lote</translation>
+    </message>
+    <message>
+        <source>every repair of this lot</source>
+        <translation>todas las reparaciones de este lote</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::RepairsScreen</name>
+    <message>
+        <source>Stop reading</source>
+        <translation>Dejar de leer</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n día</numerusform>
+            <numerusform>%n días</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>up to today; tap: %n day(s)</source>
+        <translation>
+            <numerusform>hasta hoy; toque: %n día</numerusform>
+            <numerusform>hasta hoy; toque: %n días</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Repairs worked on from %1 to %2</source>
+        <extracomment>%1 and %2 are days</extracomment>
+        <translation>Reparaciones trabajadas del %1 al %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Reading the records: %1 of %n repair(s)</source>
+        <translation>
+            <numerusform>Leyendo el registro: %1 de %n reparación</numerusform>
+            <numerusform>Leyendo el registro: %1 de %n reparaciones</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Reading the records …</source>
+        <translation>Leyendo el registro …</translation>
     </message>
 </context>
 <context>
@@ -9272,21 +10468,8 @@
         <translation>Elegir destino de la hoja de orden</translation>
     </message>
     <message>
-        <source>US Letter</source>
-        <translation>Carta US</translation>
-    </message>
-    <message>
         <source>This record cannot be read.</source>
         <translation>Este registro no se puede leer.</translation>
-    </message>
-    <message>
-        <source>The job sheet could not be written.</source>
-        <translation>No se pudo escribir la hoja de orden.</translation>
-    </message>
-    <message>
-        <source>Written: %1</source>
-        <extracomment>%1 is the path of a file</extracomment>
-        <translation>Escrito: %1</translation>
     </message>
 </context>
 <context>
@@ -9512,6 +10695,54 @@
     </message>
 </context>
 <context>
+    <name>strandbench::TimelineScreen</name>
+    <message>
+        <source>Planned and done</source>
+        <translation>Previsto y hecho</translation>
+    </message>
+    <message>
+        <source>Section of the repair</source>
+        <translation>Sección de la reparación</translation>
+    </message>
+    <message>
+        <source>The whole job</source>
+        <translation>Todo el trabajo</translation>
+    </message>
+    <message>
+        <source>Mix to sanding</source>
+        <translation>De mezcla a lijado</translation>
+    </message>
+    <message>
+        <source>planned</source>
+        <translation>previsto</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>hecho</translation>
+    </message>
+    <message>
+        <source>told</source>
+        <translation>anotado</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>lectura</translation>
+    </message>
+    <message>
+        <source>photo</source>
+        <translation>foto</translation>
+    </message>
+    <message>
+        <source>deviation</source>
+        <translation>desviación</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <extracomment>a part of the work and how long it took</extracomment>
+        <translation>%1 %2</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::TodayScreen</name>
     <message>
         <source>Tap a job to see its record</source>
@@ -9555,6 +10786,14 @@
     <message>
         <source>a job, a lot, a word of any day</source>
         <translation>orden, lote o palabra de cualquier día</translation>
+    </message>
+    <message>
+        <source>Look through</source>
+        <translation>Revisar</translation>
+    </message>
+    <message>
+        <source>sign off, return, figures</source>
+        <translation>firmar, devolver, cifras</translation>
     </message>
 </context>
 <context>

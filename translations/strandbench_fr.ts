@@ -906,6 +906,20 @@
         <extracomment>%1 is a stop, %2 a reason: &quot;Damp&quot;, &quot;Proved by another test&quot;</extracomment>
         <translation>outrepassé : %1. Motif : %2</translation>
     </message>
+    <message>
+        <source>laid %1 thick by its mass; at most %2 in one go</source>
+        <translation>posé sur %1 d’après sa masse&#xa0;; au plus %2 en une fois</translation>
+    </message>
+    <message>
+        <source>steps told as done almost at once: %1, in %2; planned %3</source>
+        <extracomment>%1 is a number of steps, %2 and %3 are times</extracomment>
+        <translation>étapes données pour faites presque d’un coup&#xa0;: %1, en %2&#xa0;; prévu %3</translation>
+    </message>
+    <message>
+        <source>wait cut short, %1: %2; it needs %3</source>
+        <extracomment>%1 is a step</extracomment>
+        <translation>attente écourtée, %1&#xa0;: %2&#xa0;; il faut %3</translation>
+    </message>
 </context>
 <context>
     <name>Events</name>
@@ -1054,6 +1068,19 @@
     <message>
         <source>%1: hardener in, %2 + %3 by the scale</source>
         <translation>%1&#xa0;: durcisseur mis, %2 + %3 à la balance</translation>
+    </message>
+    <message>
+        <source>Taken in as rework of what was returned: %1, %2</source>
+        <translation>Reçu comme reprise de ce qui fut renvoyé&#xa0;: %1, %2</translation>
+    </message>
+    <message>
+        <source>Returned by the supervisor: %1</source>
+        <extracomment>%1 is the reason</extracomment>
+        <translation>Renvoyé par le chef d’atelier&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Its rework is taken in</source>
+        <translation>Sa reprise est reçue</translation>
     </message>
 </context>
 <context>
@@ -1241,6 +1268,485 @@
     <message>
         <source>Bead</source>
         <translation>Cordon</translation>
+    </message>
+</context>
+<context>
+    <name>FigureChart</name>
+    <message>
+        <source>planned</source>
+        <translation>prévu</translation>
+    </message>
+    <message>
+        <source>mixed, with its waste</source>
+        <translation>mélangé, avec l’excédent</translation>
+    </message>
+    <message>
+        <source>right the first time, and how far the true share may be off</source>
+        <translation>bon du premier coup, et l’écart possible de la part réelle</translation>
+    </message>
+    <message>
+        <source>Not identified</source>
+        <translation>Non identifié</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>&quot;9 of 12&quot;</extracomment>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>took</source>
+        <translation>réel</translation>
+    </message>
+    <message>
+        <source>how often</source>
+        <translation>combien de fois</translation>
+    </message>
+    <message>
+        <source>share up to here</source>
+        <translation>part jusqu’ici</translation>
+    </message>
+    <message>
+        <source>Step from each gel to the next, with its limit</source>
+        <translation>Saut d’un gel au suivant, avec sa limite</translation>
+    </message>
+    <message>
+        <source>Gel times over those of the sheet, one after the other, with mean, limits and moving mean</source>
+        <translation>Temps de gel rapportés à ceux de la fiche, l’un après l’autre, avec moyenne, limites et moyenne mobile</translation>
+    </message>
+    <message numerus="yes">
+        <source>+%n in the table</source>
+        <translation>
+            <numerusform>+%n dans le tableau</numerusform>
+            <numerusform>+%n dans le tableau</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>mean</source>
+        <translation>moyenne</translation>
+    </message>
+    <message>
+        <source>upper limit</source>
+        <translation>limite haute</translation>
+    </message>
+    <message>
+        <source>lower limit</source>
+        <translation>limite basse</translation>
+    </message>
+    <message>
+        <source>moving mean</source>
+        <translation>moyenne mobile</translation>
+    </message>
+    <message>
+        <source>its limit</source>
+        <translation>sa limite</translation>
+    </message>
+    <message>
+        <source>gel</source>
+        <translation>prise</translation>
+    </message>
+    <message>
+        <source>not by chance alone</source>
+        <translation>pas par le seul hasard</translation>
+    </message>
+</context>
+<context>
+    <name>FigureTable</name>
+    <message>
+        <source>Marked in the chart</source>
+        <translation>Marqué sur le graphique</translation>
+    </message>
+</context>
+<context>
+    <name>FigureTold</name>
+    <message>
+        <source>Nothing was mixed in these days.</source>
+        <translation>Rien n’a été mélangé pendant ces jours.</translation>
+    </message>
+    <message>
+        <source>planned %1</source>
+        <translation>prévu %1</translation>
+    </message>
+    <message>
+        <source>mixed %1</source>
+        <translation>mélangé %1</translation>
+    </message>
+    <message>
+        <source>beyond the plan %1, %2</source>
+        <translation>en trop %1, %2</translation>
+    </message>
+    <message>
+        <source>Of %1 mixed, %2 went beyond the plan: %3. Most of that was %4.</source>
+        <extracomment>%1 and %2 are masses, %3 a share, %4 a product</extracomment>
+        <translation>Sur %1 mélangés, %2 étaient en trop&#xa0;: %3. C’était surtout %4.</translation>
+    </message>
+    <message>
+        <source>Of %1 mixed, nothing went beyond the plan.</source>
+        <translation>Sur %1 mélangés, rien n’était en trop.</translation>
+    </message>
+    <message>
+        <source>Other batches fell short of it by %1.</source>
+        <translation>À d’autres mélanges, il manquait %1.</translation>
+    </message>
+    <message>
+        <source>Between the substrates no difference is larger than chance.</source>
+        <translation>Entre les supports, aucune différence ne dépasse le hasard.</translation>
+    </message>
+    <message>
+        <source>not identified</source>
+        <translation>non identifié</translation>
+    </message>
+    <message>
+        <source>Less often with %1 than with %2, by more than chance.</source>
+        <extracomment>%1 and %2 are substrates</extracomment>
+        <translation>Moins souvent avec %1 qu’avec %2, au-delà du hasard.</translation>
+    </message>
+    <message>
+        <source>No repair of these days was signed off or returned yet.</source>
+        <translation>Aucune réparation de ces jours n’a encore été visée ou renvoyée.</translation>
+    </message>
+    <message>
+        <source>Not identified</source>
+        <translation>Non identifié</translation>
+    </message>
+    <message>
+        <source>%1 of %2 right the first time</source>
+        <translation>%1 sur %2 bonnes du premier coup</translation>
+    </message>
+    <message>
+        <source>may be %1 to %2</source>
+        <extracomment>%1 and %2 are shares: the ends of an interval</extracomment>
+        <translation>peut aller de %1 à %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n repair(s) right the first time: %2. The true share may lie anywhere from %3 to %4.</source>
+        <extracomment>%1 is a number, %2 to %4 are shares</extracomment>
+        <translation>
+            <numerusform>%1 sur %n réparation bonne du premier coup&#xa0;: %2. La part réelle peut aller de %3 à %4.</numerusform>
+            <numerusform>%1 sur %n réparations bonnes du premier coup&#xa0;: %2. La part réelle peut aller de %3 à %4.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No repair of these days was handed over with its times told.</source>
+        <translation>Aucune réparation de ces jours n’a été remise avec ses temps indiqués.</translation>
+    </message>
+    <message>
+        <source>took %1</source>
+        <translation>réel %1</translation>
+    </message>
+    <message>
+        <source>one in ten %1 or more</source>
+        <translation>une sur dix %1 ou plus</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n repair(s)</source>
+        <translation>
+            <numerusform>%n réparation</numerusform>
+            <numerusform>%n réparations</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Most is lost at ‘%1’: half of %n repair(s) took %2 or more, the plan said %3.</source>
+        <translation>
+            <numerusform>On perd le plus à «&#xa0;%1&#xa0;»&#xa0;: la moitié de %n réparation a pris %2 ou plus, le plan disait %3.</numerusform>
+            <numerusform>On perd le plus à «&#xa0;%1&#xa0;»&#xa0;: la moitié de %n réparations ont pris %2 ou plus, le plan disait %3.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No part takes longer than the plan says, by the middle one of its repairs.</source>
+        <translation>Aucune partie ne dure plus que ne dit le plan, d’après la réparation médiane.</translation>
+    </message>
+    <message>
+        <source>The records of these days hold no deviation.</source>
+        <translation>Le journal de ces jours ne contient aucun écart.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n time(s)</source>
+        <translation>
+            <numerusform>%n fois</numerusform>
+            <numerusform>%n fois</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>up to here %1</source>
+        <extracomment>%1 is a share: of this row and those above</extracomment>
+        <translation>jusqu’ici %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Most often: %1, %2 of %n deviation(s), %3.</source>
+        <extracomment>%1 is a kind of deviation, %2 a number, %3 a share</extracomment>
+        <translation>
+            <numerusform>Le plus souvent&#xa0;: %1, %2 sur %n écart, %3.</numerusform>
+            <numerusform>Le plus souvent&#xa0;: %1, %2 sur %n écarts, %3.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The first %n kind(s) make up %1.</source>
+        <translation>
+            <numerusform>La première sorte fait %1.</numerusform>
+            <numerusform>Les %n premières sortes font %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Is a lot of hardener drifting?</source>
+        <translation>Un lot de durcisseur dérive-t-il&#xa0;?</translation>
+    </message>
+    <message>
+        <source>How much is mixed beyond the plan?</source>
+        <translation>Combien mélange-t-on en trop&#xa0;?</translation>
+    </message>
+    <message>
+        <source>How often is it right the first time?</source>
+        <translation>Combien sont bonnes du premier coup&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Where does the time go?</source>
+        <translation>Où passe le temps&#xa0;?</translation>
+    </message>
+    <message>
+        <source>What strays most often?</source>
+        <translation>Qu’est-ce qui s’écarte le plus souvent&#xa0;?</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n repair(s) cannot be read and are not counted.</source>
+        <translation>
+            <numerusform>%n réparation est illisible et n’est pas comptée.</numerusform>
+            <numerusform>%n réparations sont illisibles et ne sont pas comptées.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>FigureWords</name>
+    <message>
+        <source>Panel near dew point</source>
+        <translation>Panneau près du point de rosée</translation>
+    </message>
+    <message>
+        <source>Panel too cold</source>
+        <translation>Panneau trop froid</translation>
+    </message>
+    <message>
+        <source>Panel too hot</source>
+        <translation>Panneau trop chaud</translation>
+    </message>
+    <message>
+        <source>Air too cold</source>
+        <translation>Air trop froid</translation>
+    </message>
+    <message>
+        <source>Air too hot</source>
+        <translation>Air trop chaud</translation>
+    </message>
+    <message>
+        <source>No reading</source>
+        <translation>Pas de mesure</translation>
+    </message>
+    <message>
+        <source>Old reading</source>
+        <translation>Mesure ancienne</translation>
+    </message>
+    <message>
+        <source>Bare metal too long</source>
+        <translation>Métal à nu trop longtemps</translation>
+    </message>
+    <message>
+        <source>Sanded early</source>
+        <translation>Poncé trop tôt</translation>
+    </message>
+    <message>
+        <source>Edges after due gel</source>
+        <translation>Bords après gel prévu</translation>
+    </message>
+    <message>
+        <source>Edges after gel</source>
+        <translation>Bords après le gel</translation>
+    </message>
+    <message>
+        <source>Hardener low</source>
+        <translation>Trop peu de durcisseur</translation>
+    </message>
+    <message>
+        <source>Hardener high</source>
+        <translation>Trop de durcisseur</translation>
+    </message>
+    <message>
+        <source>Lift too thick</source>
+        <translation>Couche trop épaisse</translation>
+    </message>
+    <message>
+        <source>Steps skimmed</source>
+        <translation>Étapes survolées</translation>
+    </message>
+    <message>
+        <source>Wait cut short</source>
+        <translation>Attente écourtée</translation>
+    </message>
+    <message>
+        <source>No filler lot</source>
+        <translation>Pas de lot de mastic</translation>
+    </message>
+    <message>
+        <source>No hardener lot</source>
+        <translation>Pas de lot de durcisseur</translation>
+    </message>
+    <message>
+        <source>Demo sheet</source>
+        <translation>Fiche de démo</translation>
+    </message>
+    <message>
+        <source>Answer changed</source>
+        <translation>Réponse changée</translation>
+    </message>
+    <message>
+        <source>Planned again</source>
+        <translation>Replanifié</translation>
+    </message>
+    <message>
+        <source>Stop overridden</source>
+        <translation>Arrêt outrepassé</translation>
+    </message>
+    <message>
+        <source>Parked</source>
+        <translation>En attente</translation>
+    </message>
+    <message>
+        <source>No photo</source>
+        <translation>Pas de photo</translation>
+    </message>
+    <message>
+        <source>No name</source>
+        <translation>Sans nom</translation>
+    </message>
+    <message>
+        <source>Bench restarted</source>
+        <translation>Poste redémarré</translation>
+    </message>
+    <message>
+        <source>Clock set on</source>
+        <translation>Horloge avancée</translation>
+    </message>
+    <message>
+        <source>Clock set back</source>
+        <translation>Horloge reculée</translation>
+    </message>
+    <message>
+        <source>Preparing</source>
+        <translation>Préparer</translation>
+    </message>
+    <message>
+        <source>Laying</source>
+        <translation>Appliquer</translation>
+    </message>
+    <message>
+        <source>Curing</source>
+        <translation>Durcir</translation>
+    </message>
+    <message>
+        <source>Sanding</source>
+        <translation>Poncer</translation>
+    </message>
+    <message>
+        <source>Finishing</source>
+        <translation>Finir</translation>
+    </message>
+    <message>
+        <source>gel %1 lies outside the limits</source>
+        <extracomment>%1 is the number of a gel, so in all of these</extracomment>
+        <translation>le gel %1 est hors des limites</translation>
+    </message>
+    <message>
+        <source>gel %1: two of three lie far off to one side</source>
+        <translation>gel %1&#xa0;: deux sur trois loin d’un côté</translation>
+    </message>
+    <message>
+        <source>gel %1: four of five lie off to one side</source>
+        <translation>gel %1&#xa0;: quatre sur cinq d’un côté</translation>
+    </message>
+    <message>
+        <source>gel %1: eight in a row lie on one side of the mean</source>
+        <translation>gel %1&#xa0;: huit de suite d’un côté de la moyenne</translation>
+    </message>
+    <message>
+        <source>gel %1: six in a row go the same way</source>
+        <translation>gel %1&#xa0;: six de suite dans le même sens</translation>
+    </message>
+    <message>
+        <source>gel %1: fourteen go up and down by turns</source>
+        <translation>gel %1&#xa0;: quatorze montent et descendent tour à tour</translation>
+    </message>
+    <message>
+        <source>as fast as the sheet</source>
+        <translation>aussi vite que la fiche</translation>
+    </message>
+    <message>
+        <source>%1 slower than the sheet</source>
+        <translation>%1 plus lent que la fiche</translation>
+    </message>
+    <message>
+        <source>%1 faster than the sheet</source>
+        <translation>%1 plus rapide que la fiche</translation>
+    </message>
+</context>
+<context>
+    <name>GelTold</name>
+    <message numerus="yes">
+        <source>%n gel(s) marked, the newest: %1.</source>
+        <extracomment>%1 is what is unusual with the newest of them: &quot;gel 31 lies outside the limits&quot;</extracomment>
+        <translation>
+            <numerusform>%n gel marqué, le dernier&#xa0;: %1.</numerusform>
+            <numerusform>%n gels marqués, le dernier&#xa0;: %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The moving mean was outside its limits until gel %1 and has come back.</source>
+        <extracomment>%1 is the number of a gel</extracomment>
+        <translation>La moyenne mobile était hors de ses limites jusqu’au gel %1 et y est revenue.</translation>
+    </message>
+    <message>
+        <source>The moving mean is above its limits since gel %1: slower than the sheet.</source>
+        <translation>La moyenne mobile est au-dessus de ses limites depuis le gel %1&#xa0;: plus lent que la fiche.</translation>
+    </message>
+    <message>
+        <source>The moving mean is below its limits since gel %1: faster than the sheet.</source>
+        <translation>La moyenne mobile est au-dessous de ses limites depuis le gel %1&#xa0;: plus rapide que la fiche.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n gel(s), on average %1.</source>
+        <extracomment>%1: &quot;12 % slower than the sheet&quot;</extracomment>
+        <translation>
+            <numerusform>%n gel, en moyenne %1.</numerusform>
+            <numerusform>%n gels, en moyenne %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing says that it drifts.</source>
+        <translation>Rien n’indique qu’il dérive.</translation>
+    </message>
+    <message>
+        <source>With so few the limits are rough.</source>
+        <translation>Avec si peu, les limites sont approximatives.</translation>
+    </message>
+    <message>
+        <source>Gel %1</source>
+        <translation>Gel %1</translation>
+    </message>
+    <message>
+        <source>%1 of the sheet’s time</source>
+        <translation>%1 du temps de la fiche</translation>
+    </message>
+    <message>
+        <source>moving mean %1</source>
+        <translation>moyenne mobile %1</translation>
+    </message>
+    <message>
+        <source>step %1</source>
+        <translation>saut %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>A control chart needs two gels of a lot; in these days %n was seen.</source>
+        <translation>
+            <numerusform>Une carte de contrôle demande deux gels d’un lot&#xa0;; pendant ces jours, %n a été vu.</numerusform>
+            <numerusform>Une carte de contrôle demande deux gels d’un lot&#xa0;; pendant ces jours, %n ont été vus.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -1756,10 +2262,6 @@
         <translation>Les réparations d’un jour et leurs historiques, en JSON, CSV ou sur papier.</translation>
     </message>
     <message>
-        <source>The day, by the bench&apos;s own clock.</source>
-        <translation>Le jour, selon l’horloge du poste.</translation>
-    </message>
-    <message>
         <source>JSON on standard output: the whole records.</source>
         <translation>JSON sur la sortie standard&#xa0;: les historiques complets.</translation>
     </message>
@@ -1796,16 +2298,8 @@
         <translation>Un acte du chef d’atelier sur un journal qu’aucun poste n’a ouvert ; le code sur l’entrée standard.</translation>
     </message>
     <message>
-        <source>sign_off, override, correct, forget or new_pin.</source>
-        <translation>sign_off, override, correct, forget ou new_pin.</translation>
-    </message>
-    <message>
         <source>Who does it.</source>
         <translation>Qui le fait.</translation>
-    </message>
-    <message>
-        <source>Of sign_off, override, correct: the repair.</source>
-        <translation>De sign_off, override, correct : la réparation.</translation>
     </message>
     <message>
         <source>Of override: the stop.</source>
@@ -1816,20 +2310,12 @@
         <translation>De correct : l’entrée qui est corrigée.</translation>
     </message>
     <message>
-        <source>Of correct: what is right.</source>
-        <translation>De correct : ce qui est juste.</translation>
-    </message>
-    <message>
         <source>Of forget: the product&apos;s sheet.</source>
         <translation>De forget : la fiche du produit.</translation>
     </message>
     <message>
         <source>Of forget: the hardener&apos;s lot.</source>
         <translation>De forget : le lot du durcisseur.</translation>
-    </message>
-    <message>
-        <source>Of override and forget: why.</source>
-        <translation>De override et forget : pourquoi.</translation>
     </message>
     <message>
         <source>%1: cannot be written</source>
@@ -1906,6 +2392,38 @@
     <message>
         <source>The new log; a file that is there is never overwritten.</source>
         <translation>Le nouveau journal&#xa0;; un fichier existant n’est jamais écrasé.</translation>
+    </message>
+    <message>
+        <source>a folder that is there</source>
+        <translation>un dossier qui existe</translation>
+    </message>
+    <message>
+        <source>%1: &apos;%2&apos; cannot be written: %3</source>
+        <translation>%1&#xa0;: écriture de &apos;%2&apos; impossible&#xa0;: %3</translation>
+    </message>
+    <message>
+        <source>The day, by the bench&apos;s own clock; or today or yesterday, by this machine&apos;s.</source>
+        <translation>Le jour, selon l’horloge du poste&#xa0;; ou today ou yesterday, selon celle de cette machine.</translation>
+    </message>
+    <message>
+        <source>All three as day-YYYY-MM-DD.pdf, .csv and .json in a folder; none where one of them is there already.</source>
+        <translation>Les trois comme day-YYYY-MM-DD.pdf, .csv et .json dans un dossier&#xa0;; aucun si l’un d’eux existe déjà.</translation>
+    </message>
+    <message>
+        <source>sign_off, return, override, correct, forget or new_pin.</source>
+        <translation>sign_off, return, override, correct, forget ou new_pin.</translation>
+    </message>
+    <message>
+        <source>Of sign_off, return, override, correct: the repair.</source>
+        <translation>De sign_off, return, override, correct&#xa0;: la réparation.</translation>
+    </message>
+    <message>
+        <source>Of correct: what is right; of return: what is to be mended.</source>
+        <translation>De correct&#xa0;: ce qui est juste&#xa0;; de return&#xa0;: ce qu’il faut reprendre.</translation>
+    </message>
+    <message>
+        <source>Of return, override and forget: why.</source>
+        <translation>De return, override et forget&#xa0;: pourquoi.</translation>
     </message>
 </context>
 <context>
@@ -2435,6 +2953,70 @@
     <message>
         <source>No photo: %1</source>
         <translation>Sans photo&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>No code: what it would hold is too long for one.</source>
+        <translation>Pas de code&#xa0;: son contenu serait trop long.</translation>
+    </message>
+    <message>
+        <source>In the code: what this sheet is of, and the end of the log’s chain when it was printed.</source>
+        <translation>Dans le code&#xa0;: ce que concerne cette feuille, et la fin de la chaîne du journal à l’impression.</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Date</translation>
+    </message>
+    <message>
+        <source>Signature</source>
+        <translation>Signature</translation>
+    </message>
+    <message>
+        <source>Technician</source>
+        <translation>Technicien</translation>
+    </message>
+    <message>
+        <source>Supervisor</source>
+        <translation>Chef d’atelier</translation>
+    </message>
+    <message>
+        <source>Signed off by %1, %2</source>
+        <extracomment>%1 is a person, %2 a day and a time</extracomment>
+        <translation>Visé par %1, %2</translation>
+    </message>
+    <message>
+        <source>Returned by %1, %2: %3</source>
+        <extracomment>%1 is a person, %2 a day and a time, %3 why</extracomment>
+        <translation>Renvoyé par %1, %2&#xa0;: %3</translation>
+    </message>
+    <message>
+        <source>Its rework is not taken in yet</source>
+        <extracomment>%1 is the id of a repair</extracomment>
+        <translation>Sa reprise n’est pas encore prise en charge</translation>
+    </message>
+    <message>
+        <source>Done again as repair %1</source>
+        <translation>Refait comme réparation %1</translation>
+    </message>
+    <message>
+        <source>Not signed yet</source>
+        <translation>Pas encore visé</translation>
+    </message>
+    <message>
+        <source>Rework of repair %1</source>
+        <extracomment>%1 is the id of a repair</extracomment>
+        <translation>Reprise de la réparation %1</translation>
+    </message>
+    <message>
+        <source>Sign-off</source>
+        <translation>Visa</translation>
+    </message>
+    <message>
+        <source>What the log says</source>
+        <translation>Ce que dit le journal</translation>
     </message>
 </context>
 <context>
@@ -3298,6 +3880,11 @@
         <source>air, panel and humidity</source>
         <translation>air, panneau et humidité</translation>
     </message>
+    <message>
+        <source>returned</source>
+        <extracomment>by the supervisor, to be done again</extracomment>
+        <translation>renvoyé</translation>
+    </message>
 </context>
 <context>
     <name>Notes</name>
@@ -3500,6 +4087,17 @@
     <message>
         <source>Gels in %1, before %2. Sands from %3, before %4.</source>
         <translation>Prend en %1, avant %2. Se ponce dès %3, avant %4.</translation>
+    </message>
+</context>
+<context>
+    <name>PaperScreen</name>
+    <message>
+        <source>Documents</source>
+        <translation>Documents</translation>
+    </message>
+    <message>
+        <source>USB stick</source>
+        <translation>Clé USB</translation>
     </message>
 </context>
 <context>
@@ -4482,6 +5080,171 @@
     </message>
 </context>
 <context>
+    <name>Review</name>
+    <message>
+        <source>at work</source>
+        <translation>en cours</translation>
+    </message>
+    <message>
+        <source>to sign off or return</source>
+        <translation>à signer ou renvoyer</translation>
+    </message>
+    <message>
+        <source>signed off</source>
+        <translation>signé</translation>
+    </message>
+    <message>
+        <source>returned</source>
+        <translation>renvoyé</translation>
+    </message>
+    <message>
+        <source>What the panel is made of was not found out.</source>
+        <translation>On n’a pas établi de quoi est fait le panneau.</translation>
+    </message>
+    <message>
+        <source>No photo: %1.</source>
+        <extracomment>%1 is a moment: &quot;as found&quot;</extracomment>
+        <translation>Pas de photo&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Lot of the filler not told.</source>
+        <translation>Lot du mastic non indiqué.</translation>
+    </message>
+    <message>
+        <source>Lot of the hardener not told.</source>
+        <translation>Lot du durcisseur non indiqué.</translation>
+    </message>
+    <message>
+        <source>No reading of air and panel before the first hardener.</source>
+        <translation>Pas de relevé d’air et de panneau avant le premier durcisseur.</translation>
+    </message>
+    <message>
+        <source>Air and humidity were keyed in, not read by an instrument.</source>
+        <translation>Air et humidité saisis à la main, sans instrument.</translation>
+    </message>
+    <message>
+        <source>Filler and hardener were not weighed.</source>
+        <translation>Mastic et durcisseur n’ont pas été pesés.</translation>
+    </message>
+    <message>
+        <source>Not told when the edges were clear.</source>
+        <translation>Non indiqué quand les bords étaient nets.</translation>
+    </message>
+    <message>
+        <source>Nail and paper test not told.</source>
+        <translation>Essai de l’ongle et du papier non indiqué.</translation>
+    </message>
+    <message>
+        <source>Tests of the hand-over not passed: %1.</source>
+        <extracomment>%1 is a number</extracomment>
+        <translation>Essais de remise non passés&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Acts without a name: %1.</source>
+        <extracomment>%1 is a number</extracomment>
+        <translation>Actes sans nom&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Not told who allowed: %1.</source>
+        <extracomment>%1 is a stop: &quot;Damp&quot;</extracomment>
+        <translation>Non indiqué qui a permis&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>assessing</source>
+        <translation>évaluation</translation>
+    </message>
+    <message>
+        <source>preparing</source>
+        <translation>préparation</translation>
+    </message>
+    <message>
+        <source>laying</source>
+        <translation>pose</translation>
+    </message>
+    <message>
+        <source>curing</source>
+        <translation>durcissement</translation>
+    </message>
+    <message>
+        <source>sanding</source>
+        <translation>ponçage</translation>
+    </message>
+    <message>
+        <source>turning</source>
+        <translation>retournement</translation>
+    </message>
+    <message>
+        <source>finishing</source>
+        <translation>finition</translation>
+    </message>
+    <message>
+        <source>parked</source>
+        <translation>mis de côté</translation>
+    </message>
+    <message>
+        <source>All repairs</source>
+        <translation>Toutes</translation>
+    </message>
+    <message>
+        <source>Bench</source>
+        <translation>Poste</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Personne</translation>
+    </message>
+    <message>
+        <source>Product</source>
+        <translation>Produit</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Lot</translation>
+    </message>
+    <message>
+        <source>Substrate</source>
+        <translation>Support</translation>
+    </message>
+    <message>
+        <source>This bench</source>
+        <translation>Ce poste</translation>
+    </message>
+    <message>
+        <source>Bench %1</source>
+        <translation>Poste %1</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewChoices</name>
+    <message>
+        <source>Which repairs of the day?</source>
+        <translation>Quelles réparations du jour&#xa0;?</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Plus</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n repair(s)</source>
+        <translation>
+            <numerusform>%n réparation</numerusform>
+            <numerusform>%n réparations</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No repair of that day has one.</source>
+        <translation>Aucune réparation de ce jour n’en a.</translation>
+    </message>
+    <message>
+        <source>Why is it returned?</source>
+        <translation>Pourquoi est-ce renvoyé&#xa0;?</translation>
+    </message>
+    <message>
+        <source>More reasons</source>
+        <translation>Autres raisons</translation>
+    </message>
+</context>
+<context>
     <name>Roles</name>
     <message>
         <source>edges due soon</source>
@@ -4655,23 +5418,48 @@
         <source>Product sheet laid aside: %1</source>
         <translation>Fiche produit écartée&#xa0;: %1</translation>
     </message>
+    <message>
+        <source>return</source>
+        <translation>renvoi</translation>
+    </message>
+    <message>
+        <source>The contour is not true</source>
+        <translation>Le contour n’est pas juste</translation>
+    </message>
+    <message>
+        <source>Pinholes</source>
+        <translation>Piqûres</translation>
+    </message>
+    <message>
+        <source>An edge shows or maps</source>
+        <translation>Un bord se voit ou se marque</translation>
+    </message>
+    <message>
+        <source>Filler is soft</source>
+        <translation>Le mastic est mou</translation>
+    </message>
+    <message>
+        <source>Sounds hollow: it does not hold</source>
+        <translation>Sonne creux&#xa0;: ça ne tient pas</translation>
+    </message>
+    <message>
+        <source>Strayed too far from plan or sheet</source>
+        <translation>Trop loin du plan ou de la fiche</translation>
+    </message>
+    <message>
+        <source>The record lacks what it must hold</source>
+        <translation>Il manque au dossier ce qu’il doit contenir</translation>
+    </message>
+    <message>
+        <source>Something else: in words</source>
+        <translation>Autre chose&#xa0;: en toutes lettres</translation>
+    </message>
 </context>
 <context>
     <name>Settings</name>
     <message>
         <source>bench.ini: not allowed and left out: %1</source>
         <translation>bench.ini : non permis, omis : %1</translation>
-    </message>
-</context>
-<context>
-    <name>SheetScreen</name>
-    <message>
-        <source>Documents</source>
-        <translation>Documents</translation>
-    </message>
-    <message>
-        <source>USB stick</source>
-        <translation>Clé USB</translation>
     </message>
 </context>
 <context>
@@ -5027,6 +5815,23 @@
     <message>
         <source>80 grit, dust off.</source>
         <translation>Grain 80, dépoussiérer.</translation>
+    </message>
+    <message>
+        <source>Returned</source>
+        <translation>Renvoyé</translation>
+    </message>
+    <message>
+        <source>Returned by the supervisor</source>
+        <translation>Renvoyé par le chef d’atelier</translation>
+    </message>
+    <message>
+        <source>%1, %2. The record of this repair stays as it is; its rework is taken in as a repair of its own, from the first question on.</source>
+        <extracomment>%1 is a day, %2 a person</extracomment>
+        <translation>%1, %2. Le dossier de cette réparation reste tel quel&#xa0;; sa reprise est reçue comme une réparation à part, dès la première question.</translation>
+    </message>
+    <message>
+        <source>Begin the rework</source>
+        <translation>Commencer la reprise</translation>
     </message>
 </context>
 <context>
@@ -7063,9 +7868,20 @@
         <translation>Dans quel dossier va la liste de rappel&#xa0;?</translation>
     </message>
     <message>
-        <source>Written as CSV and PDF: %1</source>
-        <extracomment>%1 is a file’s name without its ending</extracomment>
-        <translation>Écrit en CSV et PDF&#xa0;: %1</translation>
+        <source>Returned by the supervisor</source>
+        <translation>Renvoyé par le chef d’atelier</translation>
+    </message>
+    <message>
+        <source>What is to be mended?</source>
+        <translation>Que faut-il reprendre&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Return it</source>
+        <translation>Renvoyer</translation>
+    </message>
+    <message>
+        <source>Supervisor’s PIN, to return it</source>
+        <translation>PIN du chef d’atelier, pour renvoyer</translation>
     </message>
 </context>
 <context>
@@ -7309,6 +8125,61 @@
     </message>
 </context>
 <context>
+    <name>strandbench::ClosingScreen</name>
+    <message>
+        <source>Deviation</source>
+        <translation>Écart</translation>
+    </message>
+    <message>
+        <source>Reading …</source>
+        <translation>Lecture …</translation>
+    </message>
+    <message>
+        <source>The record holds what is asked for</source>
+        <translation>Le dossier contient ce qui est demandé</translation>
+    </message>
+    <message numerus="yes">
+        <source>The record lacks %n thing(s)</source>
+        <translation>
+            <numerusform>Il manque %n chose au dossier</numerusform>
+            <numerusform>Il manque %n choses au dossier</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Signed off: %1, %2</source>
+        <translation>Signé&#xa0;: %1, %2</translation>
+    </message>
+    <message>
+        <source>Returned: %1. %2, %3</source>
+        <extracomment>%1 is a reason, %2 a person, %3 a day and a time</extracomment>
+        <translation>Renvoyé&#xa0;: %1. %2, %3</translation>
+    </message>
+    <message>
+        <source>Sign off</source>
+        <translation>Signer</translation>
+    </message>
+    <message>
+        <source>supervisor</source>
+        <translation>chef d’atelier</translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Renvoyer</translation>
+    </message>
+    <message>
+        <source>What it does again</source>
+        <translation>Ce qu’elle reprend</translation>
+    </message>
+    <message>
+        <source>Its rework</source>
+        <translation>Sa reprise</translation>
+    </message>
+    <message>
+        <source>Put right</source>
+        <translation>Rectifier</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::CurveScreen</name>
     <message>
         <source>What goes on inside this layer</source>
@@ -7373,6 +8244,100 @@
     <message>
         <source>Cured by now</source>
         <translation>Durci à présent</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::DayReviewScreen</name>
+    <message>
+        <source>Reading …</source>
+        <translation>Lecture …</translation>
+    </message>
+    <message>
+        <source>Nothing was worked on that day.</source>
+        <translation>Rien n’a été travaillé ce jour-là.</translation>
+    </message>
+    <message>
+        <source>Next to look through</source>
+        <translation>Suivante à examiner</translation>
+    </message>
+    <message>
+        <source>Day before</source>
+        <translation>Veille</translation>
+    </message>
+    <message>
+        <source>Day after</source>
+        <translation>Lendemain</translation>
+    </message>
+    <message>
+        <source>Narrow down</source>
+        <translation>Restreindre</translation>
+    </message>
+    <message>
+        <source>Figures</source>
+        <translation>Chiffres</translation>
+    </message>
+    <message>
+        <source>Day’s sheets</source>
+        <translation>Fiches du jour</translation>
+    </message>
+    <message>
+        <source>Reading %1 of %2 …</source>
+        <extracomment>how many repairs of how many were read</extracomment>
+        <translation>Lecture de %1 sur %2 …</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to sign off or return</source>
+        <translation>
+            <numerusform>%n à signer ou renvoyer</numerusform>
+            <numerusform>%n à signer ou renvoyer</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing to sign off</source>
+        <translation>Rien à signer</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n repair(s)</source>
+        <translation>
+            <numerusform>%n réparation</numerusform>
+            <numerusform>%n réparations</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n need eyes first</source>
+        <translation>
+            <numerusform>%n à voir d’abord</numerusform>
+            <numerusform>%n à voir d’abord</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>mixed %1, planned %2</source>
+        <extracomment>two masses of filler</extracomment>
+        <translation>mélangé %1, prévu %2</translation>
+    </message>
+    <message>
+        <source>work %1, planned %2</source>
+        <extracomment>two times of work</extracomment>
+        <translation>travail %1, prévu %2</translation>
+    </message>
+    <message>
+        <source>A record that cannot be read</source>
+        <translation>Un dossier illisible</translation>
+    </message>
+    <message>
+        <source>rework</source>
+        <translation>reprise</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::DaySheetsScreen</name>
+    <message>
+        <source>Choose where the day’s sheets go</source>
+        <translation>Choisir où vont les fiches du jour</translation>
+    </message>
+    <message>
+        <source>A record of this day cannot be read.</source>
+        <translation>Un dossier de ce jour est illisible.</translation>
     </message>
 </context>
 <context>
@@ -7442,6 +8407,87 @@
     <message>
         <source>Caution</source>
         <translation>Attention</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::FigureListScreen</name>
+    <message>
+        <source>gels of a lot against its sheet</source>
+        <translation>gels d’un lot comparés à sa fiche</translation>
+    </message>
+    <message>
+        <source>planned and mixed, by product</source>
+        <translation>prévu et mélangé, par produit</translation>
+    </message>
+    <message>
+        <source>signed off, not returned, by substrate</source>
+        <translation>visées, non renvoyées, par support</translation>
+    </message>
+    <message>
+        <source>planned and actual, by part of the job</source>
+        <translation>prévu et réel, par partie du dossier</translation>
+    </message>
+    <message>
+        <source>deviations, the most frequent first</source>
+        <translation>écarts, les plus fréquents d’abord</translation>
+    </message>
+    <message>
+        <source>Figures of this bench’s log</source>
+        <translation>Chiffres du journal de ce poste</translation>
+    </message>
+    <message>
+        <source>What do you want to know?</source>
+        <translation>Que voulez-vous savoir&#xa0;?</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::FigureLotScreen</name>
+    <message>
+        <source>Which lot? The newest gel first</source>
+        <translation>Quel lot&#xa0;? Le gel le plus récent d’abord</translation>
+    </message>
+    <message>
+        <source>In these days no gel was told of a batch whose hardener lot is known.</source>
+        <translation>Pendant ces jours, aucun gel n’a été indiqué pour un mélange dont le lot de durcisseur est connu.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n gel(s), the last on %1</source>
+        <translation>
+            <numerusform>%n gel, le dernier le %1</numerusform>
+            <numerusform>%n gels, le dernier le %1</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::FigureScreen</name>
+    <message>
+        <source>Is lot %1 drifting?</source>
+        <extracomment>%1 is a lot of hardener</extracomment>
+        <translation>Le lot %1 dérive-t-il&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Show the chart</source>
+        <translation>Voir le graphique</translation>
+    </message>
+    <message>
+        <source>Show the table</source>
+        <translation>Voir le tableau</translation>
+    </message>
+    <message>
+        <source>Moving range</source>
+        <translation>Étendue mobile</translation>
+    </message>
+    <message>
+        <source>Single gels</source>
+        <translation>Gel par gel</translation>
+    </message>
+    <message>
+        <source>the step from gel to gel</source>
+        <translation>le saut de gel en gel</translation>
+    </message>
+    <message>
+        <source>with the moving mean</source>
+        <translation>avec la moyenne mobile</translation>
     </message>
 </context>
 <context>
@@ -7864,6 +8910,27 @@
             <numerusform>%1 dans %n réparations</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Annuler</translation>
+    </message>
+    <message>
+        <source>The recall list is being written …</source>
+        <translation>Écriture de la liste de rappel …</translation>
+    </message>
+    <message>
+        <source>Cancelled: nothing was written.</source>
+        <translation>Annulé&#xa0;: rien n’a été écrit.</translation>
+    </message>
+    <message>
+        <source>Written as CSV and PDF: %1</source>
+        <extracomment>%1 is a file’s name without its ending</extracomment>
+        <translation>Écrit en CSV et PDF&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Not written: %1</source>
+        <translation>Pas écrit&#xa0;: %1</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::MixScreen</name>
@@ -8025,6 +9092,75 @@
         <source>%1 of %2</source>
         <extracomment>a page of a list: &quot;1 of 3&quot;</extracomment>
         <translation>%1 sur %2</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::PaperScreen</name>
+    <message>
+        <source>US Letter</source>
+        <translation>Lettre US</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Imprimer</translation>
+    </message>
+    <message>
+        <source>The sheet could not be written.</source>
+        <translation>La fiche n’a pas pu être écrite.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <extracomment>%1 is the path of a file</extracomment>
+        <translation>Écrit&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>The file beside the sheet could not be written.</source>
+        <translation>Le fichier à côté de la fiche n’a pas pu être écrit.</translation>
+    </message>
+    <message>
+        <source>Being written …</source>
+        <translation>Écriture en cours …</translation>
+    </message>
+    <message>
+        <source>Cancelled: nothing was written.</source>
+        <translation>Annulé&#xa0;: rien n’a été écrit.</translation>
+    </message>
+    <message>
+        <source>No printer is set up on this machine.</source>
+        <translation>Aucune imprimante sur cette machine.</translation>
+    </message>
+    <message>
+        <source>Write the sheet to a stick, and print it elsewhere.</source>
+        <translation>Écrire la feuille sur une clé USB et l’imprimer ailleurs.</translation>
+    </message>
+    <message>
+        <source>Being printed …</source>
+        <translation>Impression en cours …</translation>
+    </message>
+    <message>
+        <source>Cancelled: nothing was printed.</source>
+        <translation>Annulé&#xa0;: rien n’a été imprimé.</translation>
+    </message>
+    <message>
+        <source>The printer does not take the sheet.</source>
+        <translation>L’imprimante n’accepte pas la fiche.</translation>
+    </message>
+    <message>
+        <source>Look at the printer, and try again.</source>
+        <translation>Regarder l’imprimante et réessayer.</translation>
+    </message>
+    <message>
+        <source>Given to the printer</source>
+        <extracomment>%1 is the name of a printer</extracomment>
+        <translation>Envoyé à l’imprimante</translation>
+    </message>
+    <message>
+        <source>Given to the printer: %1</source>
+        <translation>Envoyé à l’imprimante&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Annuler</translation>
     </message>
 </context>
 <context>
@@ -8478,16 +9614,24 @@
         <translation>chef d’atelier</translation>
     </message>
     <message>
-        <source>Signed off: %1, %2</source>
-        <translation>Visé : %1, %2</translation>
+        <source>Timeline</source>
+        <translation>Chronologie</translation>
     </message>
     <message>
-        <source>Sign off</source>
-        <translation>Viser</translation>
+        <source>Lots</source>
+        <translation>Lots</translation>
     </message>
     <message>
-        <source>Put right</source>
-        <translation>Corriger</translation>
+        <source>Signed off</source>
+        <translation>Signé</translation>
+    </message>
+    <message>
+        <source>Returned</source>
+        <translation>Renvoyé</translation>
+    </message>
+    <message>
+        <source>Sign off, return</source>
+        <translation>Signer, renvoyer</translation>
     </message>
 </context>
 <context>
@@ -8558,6 +9702,58 @@
     <message>
         <source>%1 left, never reordered</source>
         <translation>reste %1, jamais commandé</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::RepairLotsScreen</name>
+    <message>
+        <source>Lots that went into it</source>
+        <translation>Lots qui y sont entrés</translation>
+    </message>
+    <message>
+        <source>No lot was told</source>
+        <translation>Aucun lot indiqué</translation>
+    </message>
+    <message>
+        <source>every repair of this lot</source>
+        <translation>toutes les réparations de ce lot</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::RepairsScreen</name>
+    <message>
+        <source>Stop reading</source>
+        <translation>Arrêter la lecture</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n jour</numerusform>
+            <numerusform>%n jours</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>up to today; tap: %n day(s)</source>
+        <translation>
+            <numerusform>jusqu’à aujourd’hui&#xa0;; toucher&#xa0;: %n jour</numerusform>
+            <numerusform>jusqu’à aujourd’hui&#xa0;; toucher&#xa0;: %n jours</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Repairs worked on from %1 to %2</source>
+        <extracomment>%1 and %2 are days</extracomment>
+        <translation>Réparations travaillées du %1 au %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Reading the records: %1 of %n repair(s)</source>
+        <translation>
+            <numerusform>Lecture du journal&#xa0;: %1 sur %n réparation</numerusform>
+            <numerusform>Lecture du journal&#xa0;: %1 sur %n réparations</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Reading the records …</source>
+        <translation>Lecture du journal …</translation>
     </message>
 </context>
 <context>
@@ -9272,21 +10468,8 @@
         <translation>Choisir où va la feuille de travail</translation>
     </message>
     <message>
-        <source>US Letter</source>
-        <translation>Lettre US</translation>
-    </message>
-    <message>
         <source>This record cannot be read.</source>
         <translation>Cet historique est illisible.</translation>
-    </message>
-    <message>
-        <source>The job sheet could not be written.</source>
-        <translation>La feuille de travail n’a pu être écrite.</translation>
-    </message>
-    <message>
-        <source>Written: %1</source>
-        <extracomment>%1 is the path of a file</extracomment>
-        <translation>Écrit&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -9512,6 +10695,54 @@
     </message>
 </context>
 <context>
+    <name>strandbench::TimelineScreen</name>
+    <message>
+        <source>Planned and done</source>
+        <translation>Prévu et fait</translation>
+    </message>
+    <message>
+        <source>Section of the repair</source>
+        <translation>Coupe de la réparation</translation>
+    </message>
+    <message>
+        <source>The whole job</source>
+        <translation>Tout le travail</translation>
+    </message>
+    <message>
+        <source>Mix to sanding</source>
+        <translation>Du mélange au ponçage</translation>
+    </message>
+    <message>
+        <source>planned</source>
+        <translation>prévu</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>fait</translation>
+    </message>
+    <message>
+        <source>told</source>
+        <translation>noté</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>relevé</translation>
+    </message>
+    <message>
+        <source>photo</source>
+        <translation>photo</translation>
+    </message>
+    <message>
+        <source>deviation</source>
+        <translation>écart</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <extracomment>a part of the work and how long it took</extracomment>
+        <translation>%1 %2</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::TodayScreen</name>
     <message>
         <source>Tap a job to see its record</source>
@@ -9555,6 +10786,14 @@
     <message>
         <source>a job, a lot, a word of any day</source>
         <translation>dossier, lot ou mot de tout jour</translation>
+    </message>
+    <message>
+        <source>Look through</source>
+        <translation>Examiner</translation>
+    </message>
+    <message>
+        <source>sign off, return, figures</source>
+        <translation>signer, renvoyer, chiffres</translation>
     </message>
 </context>
 <context>

@@ -86,26 +86,6 @@ Logged<DayBook> dayOf(const RepairLog& log, const QString& localDay)
     return book;
 }
 
-Logged<RepairFile> fileOf(const RepairLog& log, const QUuid& repair)
-{
-    auto events = log.events(repair);
-    const auto head = log.head();
-    if (!events || !head)
-        return tl::unexpected(!events ? events.error() : head.error());
-    RepairFile file{std::move(*events), {}, *head};
-    for (const Event& each : file.events) {
-        const auto* photo = std::get_if<PhotoTaken>(&each.payload);
-        if (!photo)
-            continue;
-        auto bytes = log.blob(photo->hash);
-        if (bytes)
-            file.pictures[photo->hash] = std::move(*bytes);
-        else if (bytes.error().trouble != LogTrouble::DoesNotFollow) // lost when the log was rescued: shown as missing
-            return tl::unexpected(bytes.error());
-    }
-    return file;
-}
-
 } // namespace
 
 Recorder::Recorder(QString path, QObject* parent) : QObject(parent), m_path(std::move(path)), m_writer(new QObject)
@@ -289,6 +269,11 @@ void Recorder::readDay(const QString& localDay, std::function<void(const Logged<
     read<DayBook>([localDay](const RepairLog& log) { return dayOf(log, localDay); }, std::move(then));
 }
 
+void Recorder::readHead(std::function<void(const Logged<ChainHead>&)> then)
+{
+    read<ChainHead>([](const RepairLog& log) { return log.head(); }, std::move(then));
+}
+
 void Recorder::readAfter(qint64 seq, std::function<void(const Logged<std::vector<Event>>&)> then)
 {
     read<std::vector<Event>>([seq](const RepairLog& log) { return log.after(seq); }, std::move(then));
@@ -361,7 +346,7 @@ void Recorder::readUses(const StockLot& lot, int most, qint64 beforeUtcMs,
 
 void Recorder::readRepair(const QUuid& repair, std::function<void(const Logged<RepairFile>&)> then)
 {
-    read<RepairFile>([repair](const RepairLog& log) { return fileOf(log, repair); }, std::move(then));
+    read<RepairFile>([this, repair](const RepairLog&) { return fileOf(repair); }, std::move(then));
 }
 
 } // namespace strandbench

@@ -61,6 +61,12 @@ struct ReviewAsk {
 };
 using Digests = std::vector<RepairDigest>;
 
+/// Everything of the repairs of one day.
+struct DaySheets {
+    std::vector<RepairFile> repairs; ///< with an act on that day, in the order of taking in
+    ChainHead head;
+};
+
 class Recorder final : public QObject {
     Q_OBJECT
 public:
@@ -99,6 +105,10 @@ public:
     void readUses(const StockLot& lot, int most, qint64 beforeUtcMs,
                   std::function<void(const Logged<std::vector<LotUse>>&)> then);
 
+    /// Repair by repair, so that an act never waits for the whole day.
+    void readSheets(const QString& localDay, std::function<void(const Logged<DaySheets>&)> then);
+    /// The end of this bench's own chain.
+    void readHead(std::function<void(const Logged<ChainHead>&)> then);
     /// Every repair with an act on one of these local days, both included, in the order of taking in. Acts that are
     /// written meanwhile go first.
     void review(const QString& fromDay, const QString& toDay, const ReviewAsk& ask,
@@ -125,6 +135,9 @@ private:
     /// Opens the index where it is not, and takes in a part of what it lacks: true when it lacks nothing.
     [[nodiscard]] Logged<bool> catchUpIndex();
     struct Reviewing;
+    struct Sheets;
+    void goOnReading(const std::shared_ptr<Sheets>& sheets);
+    [[nodiscard]] Logged<RepairFile> fileOf(const QUuid& repair) const;
     void goOnReviewing(const std::shared_ptr<Reviewing>& review);
     [[nodiscard]] Logged<void> digestSome(Reviewing& review);
     template <class T>

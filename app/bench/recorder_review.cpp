@@ -100,4 +100,72 @@ void Recorder::reviewLot(const StockLot& lot, const ReviewAsk& ask, std::functio
         m_writer, [this, review] { goOnReviewing(review); }, Qt::QueuedConnection);
 }
 
+struct Recorder::Sheets {
+    std::function<void(const Logged<DaySheets>&)> then;
+    std::vector<QUuid> repairs;
+    DaySheets read = {};
+};
+
+void Recorder::goOnReading(const std::shared_ptr<Sheets>& sheets)
+{
+    const auto end = [this, sheets](const Logged<DaySheets>& found) {
+        QMetaObject::invokeMethod(
+            this, [sheets, found] { sheets->then(found); }, Qt::QueuedConnection);
+    };
+    if (!m_log)
+        return end(tl::unexpected(LogFailure{LogTrouble::CannotOpen, m_path}));
+    const std::size_t next = sheets->read.repairs.size();
+    if (next == sheets->repairs.size())
+        return end(sheets->read);
+    auto file = fileOf(sheets->repairs[next]);
+    if (!file)
+        return end(tl::unexpected(file.error()));
+    sheets->read.head = file->head;
+    sheets->read.repairs.push_back(*std::move(file));
+    QMetaObject::invokeMethod(
+        m_writer, [this, sheets] { goOnReading(sheets); }, Qt::QueuedConnection);
+}
+
+void Recorder::readSheets(const QString& localDay, std::function<void(const Logged<DaySheets>&)> then)
+{
+    const auto sheets = std::make_shared<Sheets>(Sheets{std::move(then), {}});
+    const auto begin = [this, localDay, sheets] {
+        const auto repairs =
+            m_log ? m_log->repairsOfDay(localDay)
+                  : Logged<std::vector<RepairSummary>>(tl::unexpected(LogFailure{LogTrouble::CannotOpen, m_path}));
+        const auto head = repairs ? m_log->head() : Logged<ChainHead>(tl::unexpected(repairs.error()));
+        if (!head) {
+            QMetaObject::invokeMethod(
+                this, [sheets, failure = head.error()] { sheets->then(tl::unexpected(failure)); },
+                Qt::QueuedConnection);
+            return;
+        }
+        sheets->read.head = *head;
+        for (const RepairSummary& each : *repairs)
+            sheets->repairs.push_back(each.repair);
+        goOnReading(sheets);
+    };
+    QMetaObject::invokeMethod(m_writer, begin, Qt::QueuedConnection);
+}
+
+Logged<RepairFile> Recorder::fileOf(const QUuid& repair) const
+{
+    auto events = m_log->events(repair);
+    const auto head = m_log->head();
+    if (!events || !head)
+        return tl::unexpected(!events ? events.error() : head.error());
+    RepairFile file{std::move(*events), {}, *head};
+    for (const Event& each : file.events) {
+        const auto* photo = std::get_if<PhotoTaken>(&each.payload);
+        if (!photo)
+            continue;
+        auto bytes = m_log->blob(photo->hash);
+        if (bytes)
+            file.pictures[photo->hash] = std::move(*bytes);
+        else if (bytes.error().trouble != LogTrouble::DoesNotFollow) // lost when the log was rescued: shown as missing
+            return tl::unexpected(bytes.error());
+    }
+    return file;
+}
+
 } // namespace strandbench

@@ -4,6 +4,7 @@
 #include "headless/command.h"
 #include "headless/input.h"
 #include "headless/log_lines.h"
+#include "report/day_json.h"
 #include "headless/number_option.h"
 #include "repairlog/backup_folder.h"
 #include "repairlog/recorded.h"

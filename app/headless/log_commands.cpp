@@ -2,6 +2,7 @@
 // strandbench verify and strandbench backup: whether a log holds, and a copy of it that is proved to hold.
 #include "headless/command.h"
 #include "headless/log_lines.h"
+#include "report/day_json.h"
 #include "repairlog/repair_log.h"
 
 #include <QJsonArray>

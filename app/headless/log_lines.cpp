@@ -17,11 +17,6 @@ QString troubleLine(const QString& path, const LogFailure& failure)
     return u"%1: %2 %3%4"_s.arg(path, text.headline, text.whatToDo, detail);
 }
 
-QJsonObject headToJson(const ChainHead& head)
-{
-    return {{u"origin"_s, head.origin}, {u"count"_s, head.count}, {u"hash"_s, QString::fromLatin1(head.hash.toHex())}};
-}
-
 std::optional<Fault> nameTaken(const QString& option, const QString& path)
 {
     if (!QFileInfo::exists(path) && !QFileInfo(path).isSymLink())

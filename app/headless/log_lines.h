@@ -4,7 +4,6 @@
 
 #include "repairlog/repair_log.h"
 
-#include <QJsonObject>
 #include <QStringList>
 
 #include <optional>
@@ -13,9 +12,6 @@ namespace strandbench::headless {
 
 /// "log: The log cannot be opened. Check … (unable to open database file)"
 [[nodiscard]] QString troubleLine(const QString& path, const LogFailure& failure);
-
-/// A head as every command prints it.
-[[nodiscard]] QJsonObject headToJson(const ChainHead& head);
 
 /// Refuses a name that a file or a link has already: nothing is ever overwritten.
 [[nodiscard]] std::optional<Fault> nameTaken(const QString& option, const QString& path);

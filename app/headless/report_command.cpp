@@ -3,10 +3,9 @@
 #include "bench/assumptions_file.h"
 #include "exchange/sheets.h"
 #include "headless/command.h"
-#include "headless/day_csv.h"
 #include "headless/day_files.h"
 #include "headless/log_lines.h"
-#include "headless/record_json.h"
+#include "report/day_json.h"
 #include "report/job_sheet.h"
 #include "report/write_new.h"
 
@@ -113,14 +112,6 @@ Logged<Day> readDay(const RepairLog& log, const QString& day, const Assumptions&
     return found;
 }
 
-QJsonObject dayToJson(const QString& day, const Day& found, const Words& words)
-{
-    QJsonArray repairs;
-    for (const DayEntry& each : found.entries)
-        repairs << recordToJson(each.record, each.deviations, words);
-    return {{u"day"_s, day}, {u"chain_head"_s, headToJson(found.head)}, {u"repairs"_s, repairs}};
-}
-
 /// How a day goes on paper.
 struct OnPaper {
     const RepairLog& log;
@@ -165,7 +156,7 @@ Outcome giveOut(const Arguments& arguments, const QString& day, const Day& found
         return print(arguments.options.value(u"pdf"_s), day, found, on);
     if (arguments.options.contains(u"csv"_s))
         return {Status::Done, std::nullopt, {}, dayToCsv(day, found.entries)};
-    const QJsonObject json = dayToJson(day, found, words);
+    const QJsonObject json = dayToJson(day, found.entries, found.head, words);
     if (arguments.options.contains(u"json"_s))
         return {Status::Done, json, {}};
     return writeDayFiles(u"--into"_s, arguments.options.value(u"into"_s), day,

@@ -55,11 +55,15 @@ double placeLegend(Layout& layout, const TimePicture& picture, const QRectF& inn
     for (const auto* bars : {&picture.planned, &picture.actual})
         for (const TimeBar& each : *bars)
             shown.insert(each.look);
+    for (const TimeMark& each : picture.marks)
+        shown.insert(TimelinePicture::looks + static_cast<int>(each.shape)); // behind the parts
     const double row = theme.px(rowMm);
     double left = inner.left();
     int rows = shown.empty() ? 0 : 1;
     for (const int look : shown) {
-        const QString& name = picture.looks.at(static_cast<std::size_t>(look));
+        const QString& name = look < TimelinePicture::looks
+                                  ? picture.looks.at(static_cast<std::size_t>(look))
+                                  : picture.markNames.at(static_cast<std::size_t>(look - TimelinePicture::looks));
         const double width = widthOf(theme, name) + theme.px(0.5);
         if (left > inner.left() && left + theme.px(swatchMm + 1) + width > inner.right()) {
             left = inner.left();
@@ -253,7 +257,10 @@ void TimelinePicture::paintEvent(QPaintEvent*)
     for (const auto& [at, text] : layout.ticks)
         drawText(painter, text, m_theme.color(Role::MutedInk));
     for (const Legend& each : layout.legend) {
-        paintPart(painter, each.swatch, each.look, m_theme);
+        if (each.look < looks)
+            paintPart(painter, each.swatch, each.look, m_theme);
+        else
+            paintMark(painter, each.swatch.center(), static_cast<TimeMarkShape>(each.look - looks), m_theme);
         drawText(painter, each.name, m_theme.color(Role::Ink));
     }
 }

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A repair on one time axis: what was planned above what was done, each part by its own hatch, and marks below: readings
-// as diamonds, photos as squares, deviations as triangles.
+// A repair on one time axis: what was planned above what was done, each part by its own hatch, and marks below:
+// readings as diamonds, photos as squares, deviations as triangles.
 #pragma once
 
 #include "theme/theme.h"
@@ -37,6 +37,7 @@ struct TimePicture {
     QString actualName;
     QString marksName;
     std::vector<QString> looks;                  ///< names of the parts, by look: the legend
+    std::vector<QString> markNames;              ///< of the three shapes, in their order
     std::function<QString(double minute)> clock; ///< a tick of the axis
 };
 

@@ -110,6 +110,20 @@ void writeDay(PaperDocument& paper, const QString& day, const std::vector<JobRec
     writeSignBlock(paper, records);
 }
 
+/// What the day's pages hold; everything it is given outlives it.
+std::function<void(PaperDocument&)> dayPaper(const QString& day, const std::vector<JobRecord>& records,
+                                             const SheetFacts& facts, const Words& words)
+{
+    return [&](PaperDocument& paper) {
+        writeDay(paper, day, records, facts, words);
+        logEnd(paper, facts.head, daySheetCode(day, facts.head));
+        for (const JobRecord& each : records) {
+            paper.startPage();
+            writeJob(paper, each, facts, words);
+        }
+    };
+}
+
 } // namespace
 
 QByteArray jobSheetPdf(const JobRecord& record, const SheetFacts& facts, const Words& words)
@@ -126,15 +140,15 @@ PrintEnd printJobSheet(QPagedPaintDevice& device, const JobRecord& record, const
 QByteArray dayPdf(const QString& day, const std::vector<JobRecord>& records, const SheetFacts& facts,
                   const Words& words)
 {
-    const auto write = [&](PaperDocument& paper) {
-        writeDay(paper, day, records, facts, words);
-        logEnd(paper, facts.head, daySheetCode(day, facts.head));
-        for (const JobRecord& each : records) {
-            paper.startPage();
-            writeJob(paper, each, facts, words);
-        }
-    };
-    return printPdf(facts.paper, frameOf(Says::tr("Day sheet · %1").arg(day), facts.head), write, facts.stop);
+    return printPdf(facts.paper, frameOf(Says::tr("Day sheet · %1").arg(day), facts.head),
+                    dayPaper(day, records, facts, words), facts.stop);
+}
+
+PrintEnd printDay(QPagedPaintDevice& device, const QString& day, const std::vector<JobRecord>& records,
+                  const SheetFacts& facts, const Words& words)
+{
+    return printPages(device, frameOf(Says::tr("Day sheet · %1").arg(day), facts.head),
+                      dayPaper(day, records, facts, words), facts.stop);
 }
 
 } // namespace strandbench

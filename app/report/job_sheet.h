@@ -24,7 +24,7 @@ struct SheetFacts {
     std::stop_token stop = {}; ///< once it asks to stop, there is no sheet
 };
 
-/// The job sheet as the bytes of a PDF; empty when it was stopped. Any thread of a QGuiApplication, see print_pdf.h.
+/// The job sheet as the bytes of a PDF; empty when it was stopped. Needs a QGuiApplication; any thread (print_pdf.h).
 [[nodiscard]] QByteArray jobSheetPdf(const JobRecord& record, const SheetFacts& facts, const Words& words);
 
 /// The same pages on a printer whose paper is set; `paper` of the facts is of no account.
@@ -34,5 +34,8 @@ struct SheetFacts {
 /// A page of the day, "YYYY-MM-DD", and the sheet of each of its jobs behind it.
 [[nodiscard]] QByteArray dayPdf(const QString& day, const std::vector<JobRecord>& records, const SheetFacts& facts,
                                 const Words& words);
+
+[[nodiscard]] PrintEnd printDay(QPagedPaintDevice& device, const QString& day, const std::vector<JobRecord>& records,
+                                const SheetFacts& facts, const Words& words);
 
 } // namespace strandbench

@@ -6,7 +6,7 @@
 //     repair <uuid>                  of a job sheet
 //     job <number>                   as keyed in, on one line
 //     day <YYYY-MM-DD>               of a day sheet, in the place of repair and job
-//     head <origin> <count> <hash>   of the log as it was read: its bench, its entries, SHA-256 of the last in hex
+//     head <origin> <count> <hash>   of the log as read: the bench, its entries, SHA-256 of the last as 64 digits
 #pragma once
 
 #include "repair/repair.h"

@@ -84,11 +84,10 @@ FigureRow rowOf(const GelDrift& drift, std::size_t at, const QString& job, const
                      Says::tr("moving mean %1").arg(percentOf(drift.ewma.averages[at + 1], words))};
     if (at > 0)
         rest << Says::tr("step %1").arg(percentOf(drift.chart.movingRanges[at - 1], words));
-    for (const RunSignal& each : drift.runs)
-        if (each.at == at) {
-            rest << runText(each);
-            row.marked = true;
-        }
+    const auto found = std::ranges::equal_range(drift.runs, at, {}, &RunSignal::at); // they stand by value
+    for (const RunSignal& each : found)
+        rest << runText(each);
+    row.marked = !found.empty();
     row.rest = rest.join(u" · "_s);
     return row;
 }

@@ -14,6 +14,7 @@ namespace strandbench {
 namespace {
 
 constexpr double keysWidth = 40; // mm
+constexpr TextSize keyTitle{4.6, 3.4};
 
 /// "2026-03-02 09:14" where a record spans days, else the time alone.
 QString whenOf(const Instant& at, bool severalDays, const Words& words)
@@ -53,36 +54,33 @@ void RecordScreen::showRecord(const Logged<RepairFile>& file)
         rows.push_back([this, each](QWidget* parent) { return makeRecordRow(this->around(), each, parent); });
     m_rows->setRows(std::move(rows));
     answers()->setWayOnEnabled(true);
-    if (record->handedOver)
-        buildSupervisors(*record);
+    buildKeys(*record);
 }
 
-void RecordScreen::buildSupervisors(const JobRecord& record)
+void RecordScreen::buildKeys(const JobRecord& record)
 {
     auto* keys = new QWidget(this);
     auto* box = new QBoxLayout(around().upright ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom, keys);
     box->setContentsMargins(0, 0, 0, 0);
     box->setSpacing(px(sizes::gap));
-    const auto key = [&](const QString& name, const QString& title, void (RecordScreen::*wanted)()) {
+    const auto key = [&](const QString& name, const QString& title, const QString& second,
+                         void (RecordScreen::*wanted)()) {
         auto* made = new TapButton(theme(), name, TapButton::Kind::Plain, keys);
         made->setTitle(title);
-        made->setSecondLine(tr("supervisor"));
-        made->setLeastSize(sizes::target, sizes::target);
-        made->setEnabled(!around().bench.looksOnly());
+        made->setSecondLine(second);
+        made->setTitleSize(keyTitle);
+        made->setLeastSize(sizes::denseTarget, sizes::denseTarget);
         connect(made, &TapButton::clicked, this, wanted);
         box->addWidget(made, 1);
     };
-    if (record.signedOff) {
-        auto* signedOff = label(u"signed_off"_s, TextRole::Body,
-                                tr("Signed off: %1, %2")
-                                    .arg(personText(record.signedOff->person),
-                                         whenOf(record.signedOff->at, record.days.size() > 1, words())),
-                                Role::Go, true);
-        box->addWidget(signedOff, 1);
-    } else {
-        key(u"sign_off"_s, tr("Sign off"), &RecordScreen::signOffWanted);
-    }
-    key(u"correct_event"_s, tr("Put right"), &RecordScreen::correctWanted);
+    key(u"timeline"_s, tr("Timeline"), {}, &RecordScreen::timelineWanted);
+    key(u"lots"_s, tr("Lots"), {}, &RecordScreen::lotsWanted);
+    if (record.signedOff)
+        key(u"closing"_s, tr("Signed off"), personText(record.signedOff->person), &RecordScreen::closingWanted);
+    else if (record.returned)
+        key(u"closing"_s, tr("Returned"), personText(record.returned->person), &RecordScreen::closingWanted);
+    else if (record.handedOver)
+        key(u"closing"_s, tr("Sign off, return"), tr("supervisor"), &RecordScreen::closingWanted);
     if (!around().upright)
         keys->setFixedWidth(px(keysWidth));
     content()->addWidget(keys);

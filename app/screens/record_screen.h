@@ -16,14 +16,14 @@ public:
 
 Q_SIGNALS:
     void sheetWanted();
-    void signOffWanted();
-    void correctWanted();
+    void timelineWanted();
+    void lotsWanted();
+    void closingWanted(); ///< to sign it off, to return it, to put it right
 
 private:
     void showRecord(const Logged<RepairFile>& file);
     [[nodiscard]] std::vector<RecordRow> rowsOf(const JobRecord& record) const;
-    /// What the supervisor may do with a repair that was handed over.
-    void buildSupervisors(const JobRecord& record);
+    void buildKeys(const JobRecord& record);
 
     PagedRows* m_rows = nullptr;
 };

@@ -38,10 +38,10 @@ TodayScreen::TodayScreen(const Surroundings& around, QWidget* parent) : Screen(a
                                 {u"find"_s, tr("Look for"), tr("a job, a lot, a word of any day"), Pictogram::None,
                                  [this] { Q_EMIT findTapped(); }},
                                 this));
-    keys->addWidget(makeSideKey(
-        theme(),
-        {u"figures"_s, tr("Figures"), tr("of many repairs"), Pictogram::None, [this] { Q_EMIT figuresTapped(); }},
-        this));
+    keys->addWidget(makeSideKey(theme(),
+                                {u"review"_s, tr("Look through"), tr("sign off, return, figures"), Pictogram::None,
+                                 [this] { Q_EMIT reviewTapped(); }},
+                                this));
     content()->addLayout(keys);
     answers()->setWayOn(tr("Hardener lots"));
     connect(answers(), &AnswerBar::wayOnTapped, this, &TodayScreen::lotsTapped);

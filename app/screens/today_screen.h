@@ -14,9 +14,9 @@ public:
 Q_SIGNALS:
     void repairTapped(const QUuid& repair);
     void lotsTapped();
-    void findTapped();    ///< what was done on other days
-    void figuresTapped(); ///< what many repairs say
-    void benchTapped();   ///< what happened to the bench itself
+    void findTapped();   ///< what was done on other days
+    void reviewTapped(); ///< the day as a supervisor looks it through
+    void benchTapped();  ///< what happened to the bench itself
 
 private:
     void showDay(const Logged<DayBook>& book);

@@ -49,7 +49,6 @@ void BenchWindow::back()
     case Place::Review:
         return place(Place::Today);
     case Place::Figures:
-        return place(Place::Today);
     case Place::ReviewBy:
     case Place::DayFiles:
         return place(Place::Review);
@@ -93,7 +92,7 @@ void BenchWindow::back()
     case Place::OverrideWhy:
         return place(Place::Repair);
     case Place::CorrectWhich:
-        return place(Place::Record);
+        return place(Place::Closing);
     case Place::CorrectText:
         return place(Place::CorrectWhich);
     case Place::BenchDay:

@@ -61,7 +61,10 @@ Screen* BenchWindow::makeLotTrace()
     auto* screen = new LotTraceScreen(*m_around, m_finding.lot, this);
     connect(screen, &LotTraceScreen::usesRead, this,
             [this](const std::vector<LotUse>& uses) { m_finding.uses = uses; });
-    connect(screen, &LotTraceScreen::repairTapped, this, [this](const QUuid& id) { showRecord(id, Place::LotTrace); });
+    connect(screen, &LotTraceScreen::repairTapped, this, [this](const QUuid& id) {
+        // From the lots of a repair: back from the other one leads to where the first was come from, not in a round.
+        showRecord(id, m_finding.lotFrom == Place::RepairLots ? m_afterRecord : Place::LotTrace);
+    });
     connect(screen, &LotTraceScreen::recallWanted, this, [this] {
         m_folderLookedAt = folderOfBackups();
         place(Place::RecallFolder);

@@ -109,6 +109,16 @@ Screen* BenchWindow::makeScreen()
     case Place::LotTrace:
     case Place::RecallFolder:
         return makeFinding();
+    case Place::Review:
+    case Place::ReviewBy:
+    case Place::ReviewValue:
+    case Place::Closing:
+    case Place::ReturnWhy:
+    case Place::ReturnText:
+    case Place::Timeline:
+    case Place::RepairLots:
+    case Place::DayFiles:
+        return makeReview();
     case Place::Figures:
     case Place::Figure:
     case Place::FigureLot:
@@ -244,7 +254,10 @@ Screen* BenchWindow::makeToday()
         m_finding = {};
         place(Place::Find);
     });
-    connect(screen, &TodayScreen::figuresTapped, this, [this] { place(Place::Figures); });
+    connect(screen, &TodayScreen::reviewTapped, this, [this] {
+        m_review.wish = {};
+        reviewDay(localDay(m_parts.bench.clock().now()));
+    });
     connect(screen, &TodayScreen::benchTapped, this, [this] { place(Place::BenchDay); });
     connect(screen, &TodayScreen::lotsTapped, this, [this] { place(Place::LotList); });
     return screen;
@@ -288,9 +301,9 @@ Screen* BenchWindow::makeRecord()
 {
     auto* screen = new RecordScreen(*m_around, m_recordOf, this);
     connect(screen, &RecordScreen::sheetWanted, this, [this] { place(Place::Sheet); });
-    connect(screen, &RecordScreen::signOffWanted, this,
-            [this] { askSupervisor(m_recordOf, SignedOff{}, Place::Record); });
-    connect(screen, &RecordScreen::correctWanted, this, [this] { place(Place::CorrectWhich); });
+    connect(screen, &RecordScreen::timelineWanted, this, [this] { place(Place::Timeline); });
+    connect(screen, &RecordScreen::lotsWanted, this, [this] { place(Place::RepairLots); });
+    connect(screen, &RecordScreen::closingWanted, this, [this] { place(Place::Closing); });
     return screen;
 }
 

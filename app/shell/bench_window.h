@@ -14,6 +14,7 @@
 #include "screens/stock_lot_screen.h"
 #include "shell/alarm_bar.h"
 #include "shell/any_key.h"
+#include "shell/in_review.h"
 #include "shell/key_rest.h"
 #include "shell/place.h"
 #include "shell/ribbon.h"
@@ -119,6 +120,13 @@ private:
     void exportProduct(const QString& folder);
     /// Ids that a new sheet may not have.
     [[nodiscard]] QSet<QString> takenSheetIds() const;
+    [[nodiscard]] Screen* makeReview();
+    [[nodiscard]] Screen* makeDayReview();
+    [[nodiscard]] Screen* makeClosing();
+    [[nodiscard]] Screen* makeReturnText();
+    void reviewDay(const QString& day);
+    /// Where signing off or returning leads: on through the day, where one is looked through.
+    [[nodiscard]] Place afterClosing() const;
     [[nodiscard]] Screen* makeFigures();
     void followReading(const RepairsScreen& screen);
     [[nodiscard]] Screen* makeFinding();
@@ -272,6 +280,7 @@ private:
         std::vector<LotUse> uses; ///< of it, as read
     };
     InFinding m_finding;
+    InReview m_review;
     FigureAsked m_figures;              ///< the figure that is shown, its lot, and the period
     Place m_afterRecord = Place::Today; ///< where the record was come to from
     struct InKeeping {

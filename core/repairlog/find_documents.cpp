@@ -69,6 +69,8 @@ Logged<void> FindDocuments::take(const Event& event)
         document.takenInUtcMs = event.at.utcMs;
     } else if (const auto* noted = std::get_if<Noted>(&event.payload)) {
         addTo(document.notes, noted->text);
+    } else if (const auto* returned = std::get_if<Returned>(&event.payload)) {
+        addTo(document.notes, returned->text);
     } else if (const auto* corrected = std::get_if<Corrected>(&event.payload)) {
         addTo(document.notes, corrected->text);
     } else if (const auto* mixed = std::get_if<HardenerIn>(&event.payload)) {

@@ -23,7 +23,10 @@ public:
         return least + (most - least) * (double(m_engine() >> 11) / steps);
     }
     [[nodiscard]] bool chance(double share) { return between(0, 1) < share; }
-    template <class List> [[nodiscard]] const auto& any(const List& list) { return list[below(quint64(list.size()))]; }
+    template <class List> [[nodiscard]] const auto& any(const List& list)
+    {
+        return list.begin()[std::ptrdiff_t(below(quint64(list.size())))];
+    }
     /// A random uuid as RFC 4122 has them (version 4).
     [[nodiscard]] QUuid uuid()
     {

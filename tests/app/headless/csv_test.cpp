@@ -7,7 +7,7 @@
 #include "exchange/sheet_csv.h"
 #include "exchange/sheet_draft.h"
 #include "exchange/sheets.h"
-#include "headless/day_csv.h"
+#include "report/day_csv.h"
 #include "report/recall_list.h"
 
 #include <gtest/gtest.h>
@@ -80,7 +80,7 @@ QStringList column(const QJsonArray& rows, const QString& name)
 
 Told told(const Instant& at, const QString& person) { return {at, person, 1}; }
 
-headless::DayEntry entryWith(const JobRecord& whole, qsizetype i)
+DayEntry entryWith(const JobRecord& whole, qsizetype i)
 {
     JobRecord record = whole;
     record.repair.job = at(i);
@@ -99,7 +99,7 @@ TEST(Csv, OfADayIsReadByOthersCellByCell)
     test::RepairScript script;
     script.walkTo(Station::Done);
     const JobRecord whole = *recordOf(script.events(), demoCatalogue());
-    std::vector<headless::DayEntry> entries;
+    std::vector<DayEntry> entries;
     QMap<QString, QStringList> expected;
     for (qsizetype i = 0; i < nasty().size(); ++i) {
         entries.push_back(entryWith(whole, i));
@@ -114,7 +114,7 @@ TEST(Csv, OfADayIsReadByOthersCellByCell)
         expected[u"batches"_s] << QString::number(whole.batches.size());
         expected[u"day"_s] << u"2026-11-25"_s;
     }
-    const QJsonArray rows = readByAll(headless::dayToCsv(u"2026-11-25"_s, entries));
+    const QJsonArray rows = readByAll(dayToCsv(u"2026-11-25"_s, entries));
     for (const auto& [name, texts] : expected.asKeyValueRange())
         EXPECT_EQ(column(rows, name), texts) << name.toStdString();
     for (const QString& name : {u"day"_s, u"taken_in"_s, u"handed_over"_s, u"signed_off"_s, u"returned"_s})
@@ -124,7 +124,7 @@ TEST(Csv, OfADayIsReadByOthersCellByCell)
 
 TEST(Csv, OfADayWithoutWorkIsAHeading)
 {
-    const QByteArray csv = headless::dayToCsv(u"2026-11-25"_s, {});
+    const QByteArray csv = dayToCsv(u"2026-11-25"_s, {});
     EXPECT_EQ(pythonRows(csv).size(), 1);
     EXPECT_EQ(sqliteRows(csv).size(), 0);
 }

@@ -74,6 +74,7 @@ TEST_P(RoleRules, OfSigningOffAndPuttingRight)
     ASSERT_TRUE(walk.walkTo(Station::Done)) << walk.why().toStdString();
     toToday();
     waitTapAndCheck(u"today_row_0"_s);
+    waitTapAndCheck(u"closing"_s);
     waitFor(u"sign_off"_s);
     check();
     tapAndCheck(u"sign_off"_s);
@@ -82,6 +83,7 @@ TEST_P(RoleRules, OfSigningOffAndPuttingRight)
     check(); // it waits
     advance(seconds(30));
     givePin(u"271828"_s);
+    waitTapAndCheck(u"closing"_s);
     waitFor(u"correct_event"_s);
     check();
     tap(u"correct_event"_s);

@@ -115,6 +115,8 @@ TEST_F(Supervisor, APinThatIsEasyIsNotTaken)
 TEST_F(Supervisor, SignsOffWithThePinAlone)
 {
     toRecordOfADoneRepair();
+    waitFor(u"closing"_s);
+    tap(u"closing"_s);
     waitFor(u"sign_off"_s);
     tap(u"sign_off"_s);
     keyIn(right.left(5));
@@ -126,8 +128,11 @@ TEST_F(Supervisor, SignsOffWithThePinAlone)
     EXPECT_EQ(refused(), std::vector({ActRefused{SupervisorAct::SignOff, ActRefusal::WrongPin}}));
     givePin(right);
     EXPECT_EQ(screen(), u"screen_record"_s);
+    waitFor(u"closing"_s);
+    tap(u"closing"_s);
     EXPECT_FALSE(waitText(u"signed_off"_s).isEmpty());
     EXPECT_EQ(bench().thumb().find(u"sign_off"_s), nullptr);
+    tap(u"answer_back"_s);
     tap(u"answer_back"_s);
     waitFor(u"today_row_0"_s);
     EXPECT_TRUE(allShown(window()).join(u'\n').contains(u"signed off"_s));
@@ -139,9 +144,13 @@ TEST_F(Supervisor, PutsAnEntryRightAndTheEntryStays)
 {
     toRecordOfADoneRepair();
     const QString first = waitText(u"event_0_text"_s);
+    waitFor(u"closing"_s);
+    tap(u"closing"_s);
     waitFor(u"sign_off"_s);
     tap(u"sign_off"_s);
     givePin(right);
+    waitFor(u"closing"_s);
+    tap(u"closing"_s);
     waitFor(u"correct_event"_s);
     tap(u"correct_event"_s);
     ASSERT_EQ(screen(), u"screen_correct_which"_s);
@@ -167,6 +176,8 @@ TEST_F(Supervisor, PutsAnEntryRightAndTheEntryStays)
 TEST_F(Supervisor, WaitsAfterWrongPinsEvenOverARestart)
 {
     toRecordOfADoneRepair();
+    waitFor(u"closing"_s);
+    tap(u"closing"_s);
     waitFor(u"sign_off"_s);
     tap(u"sign_off"_s);
     for (int i = 0; i < 3; ++i)
@@ -178,6 +189,8 @@ TEST_F(Supervisor, WaitsAfterWrongPinsEvenOverARestart)
     tap(u"today"_s);
     waitFor(u"today_row_0"_s);
     tap(u"today_row_0"_s);
+    waitFor(u"closing"_s);
+    tap(u"closing"_s);
     waitFor(u"sign_off"_s);
     tap(u"sign_off"_s);
     keyIn(right);
@@ -194,6 +207,8 @@ TEST_F(Supervisor, WithoutAPinOnTheBenchNothingIsSignedOff)
 {
     toRecordOfADoneRepair();
     ASSERT_TRUE(QFile::remove(pinPathOf(log())));
+    waitFor(u"closing"_s);
+    tap(u"closing"_s);
     waitFor(u"sign_off"_s);
     tap(u"sign_off"_s);
     EXPECT_FALSE(trouble().isEmpty());
@@ -211,6 +226,7 @@ TEST_F(Supervisor, EveryActThatComesRoundThePinIsRefusedAndWritten)
     const LotOfProduct lot{u"demo_mixed"_s, u"H1"_s};
     const std::vector<std::pair<QUuid, Payload>> acts{
         {repair, SignedOff{}},
+        {repair, Returned{u"soft"_s}},
         {repair, Overridden{{u"moisture_damp"_s}, u"maker_allows"_s}},
         {repair, Corrected{1, u"text"_s}},
         {lotSubject(lot), LotForgotten{lot.sheetId, lot.hardenerLot, u"told_wrong"_s}},

@@ -105,6 +105,7 @@ Payload actAt(const Repair& repair)
         return StepDone{Stage::HandOver, next.index, handOverTests()[index]};
     case Station::Done:
     case Station::Parked:
+    case Station::Returned:
         break;
     }
     throw std::logic_error("no act is due");

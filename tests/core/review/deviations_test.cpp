@@ -109,6 +109,52 @@ TEST(Deviations, SandsMoreThanAFifthBeforeItWasPredicted)
     EXPECT_EQ(sands(383'000), one("sands_early"));
 }
 
+TEST(Deviations, ALiftThickerThanItsSheetAllows)
+{
+    // The lift is planned 3 mm thick with 60 g a batch, two batches; the sheet allows 4 mm and a twentieth.
+    const auto laid = [](double ofPlanned) {
+        auto events = cleanRepair();
+        for (Event& each : events)
+            if (auto* mixed = std::get_if<HardenerIn>(&each.payload); mixed && mixed->batch.index < 2) {
+                mixed->filler = grams(60 * ofPlanned);
+                mixed->hardener = grams(1.2 * ofPlanned);
+            }
+        return codesOf(events);
+    };
+    EXPECT_EQ(laid(4.2 / 3 * 0.999), QStringList());
+    EXPECT_EQ(laid(4.2 / 3 * 1.001), one("lift_too_thick"));
+}
+
+TEST(Deviations, StepsToldAsDoneAlmostAtOnce)
+{
+    // The second step of the preparing: 60 s of work, told 30 s after the first.
+    const auto told = [](qint64 msAfterTheFirst) {
+        auto events = cleanRepair();
+        const qint64 first = seqOf(events, is<StepDone>);
+        delayFrom(events, first + 1, msAfterTheFirst - 30'000);
+        return deviationsOf(events);
+    };
+    EXPECT_TRUE(told(6000).empty());
+    const auto found = told(5999);
+    ASSERT_EQ(found.size(), 1U);
+    EXPECT_EQ(found[0].kind, DeviationKind::StepsSkimmed);
+    EXPECT_EQ(std::get<Count>(found[0].arguments[0]).value, 1);
+    EXPECT_NEAR(inSeconds(std::get<Duration>(found[0].arguments[1])), 5.999, 1e-9);
+    EXPECT_EQ(std::get<Duration>(found[0].arguments[2]), seconds(60));
+}
+
+TEST(Deviations, AWaitThatCannotHaveBeenKept)
+{
+    // From the act before the step to the act after it lie 60 s.
+    const auto waiting = [](double seconds_) {
+        auto events = cleanRepair();
+        firstOf<PlanAccepted>(events).plan.prep.front().waiting = seconds(seconds_);
+        return codesOf(events);
+    };
+    EXPECT_EQ(waiting(60), QStringList());
+    EXPECT_EQ(waiting(61), one("wait_cut_short"));
+}
+
 TEST(Deviations, EdgesAfterThePredictedGel)
 {
     const auto edges = [](qint64 ms) {

@@ -59,6 +59,7 @@ Catalogue reviewCatalogue()
     own.panelLow = celsius(15);
     own.panelHigh = celsius(28);
     own.panelLowCaution = celsius(12);
+    own.greatestLift = millimetres(4);
     ProductSheet demo = own;
     demo.id = u"demo_mixed"_s;
     demo.demo = true;

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "headless/day_csv.h"
+#include "report/day_csv.h"
 
 #include "exchange/csv.h"
 #include "exchange/plan_json.h"
-#include "headless/record_json.h"
+#include "report/record_json.h"
 
 using namespace Qt::StringLiterals;
 
-namespace strandbench::headless {
+namespace strandbench {
 namespace {
 
 QString number(double value) { return QString::number(tidy(value), 'g', 15); }
@@ -142,4 +142,4 @@ QByteArray dayToCsv(const QString& day, const std::vector<DayEntry>& entries)
     return text.toUtf8();
 }
 
-} // namespace strandbench::headless
+} // namespace strandbench

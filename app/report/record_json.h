@@ -8,7 +8,7 @@
 
 #include <QJsonObject>
 
-namespace strandbench::headless {
+namespace strandbench {
 
 /// The whole record with its deviations.
 [[nodiscard]] QJsonObject recordToJson(const JobRecord& record, const std::vector<Deviation>& deviations,
@@ -17,4 +17,4 @@ namespace strandbench::headless {
 /// "2026-11-25T08:12:30.000+01:00"
 [[nodiscard]] QString isoOf(const Instant& at);
 
-} // namespace strandbench::headless
+} // namespace strandbench

@@ -4,7 +4,7 @@
 
 #include "review/deviations.h"
 
-namespace strandbench::headless {
+namespace strandbench {
 
 /// A record and where it left the limits.
 struct DayEntry {
@@ -13,8 +13,8 @@ struct DayEntry {
 };
 
 /// RFC 4180: a heading, CRLF at the end of each row, fields in quotes where they hold a comma, a quote or a line end.
-/// UTF-8; moments in ISO 8601; numbers with a decimal point, in full precision; empty where there is nothing to say;
+/// UTF-8; moments in ISO 8601; empty where there is nothing to say; numbers with a decimal point, in full precision;
 /// several values in a field are parted by "; ".
 [[nodiscard]] QByteArray dayToCsv(const QString& day, const std::vector<DayEntry>& entries);
 
-} // namespace strandbench::headless
+} // namespace strandbench

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "headless/record_json.h"
+#include "report/record_json.h"
 
 #include "exchange/plan_json.h"
 #include "words/deviation_words.h"
@@ -14,7 +14,7 @@
 
 using namespace Qt::StringLiterals;
 
-namespace strandbench::headless {
+namespace strandbench {
 namespace {
 
 QJsonValue textOrNull(const QString& text) { return text.isEmpty() ? QJsonValue() : QJsonValue(text); }
@@ -276,4 +276,4 @@ QJsonObject recordToJson(const JobRecord& record, const std::vector<Deviation>& 
     return json;
 }
 
-} // namespace strandbench::headless
+} // namespace strandbench
