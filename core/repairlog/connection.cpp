@@ -30,6 +30,9 @@ QString nameFor(const QString& path, Access access)
     Q_UNREACHABLE();
 }
 
+/// Room for the pages that a question of a log of many years goes by again and again; taken only as they are read.
+constexpr int cacheKiB = 64 * 1024;
+
 QString optionsFor(Access access)
 {
     const QString timeout = u"QSQLITE_BUSY_TIMEOUT=%1"_s.arg(SqlConnection::busyTimeoutMs);
@@ -111,6 +114,9 @@ Logged<std::unique_ptr<SqlConnection>> SqlConnection::open(const QString& path, 
     if (auto done = connection->set(u"busy_timeout"_s, timeout, timeout); !done)
         return tl::unexpected(done.error());
     if (auto done = connection->set(u"foreign_keys"_s, u"ON"_s, u"1"_s); !done)
+        return tl::unexpected(done.error());
+    const QString cache = QString::number(-cacheKiB); // below nought: in KiB, not in pages
+    if (auto done = connection->set(u"cache_size"_s, cache, cache); !done)
         return tl::unexpected(done.error());
     return connection;
 }

@@ -11,6 +11,7 @@
 #include <QFile>
 #include <QRegularExpression>
 
+#include <algorithm>
 #include <limits>
 
 using namespace Qt::StringLiterals;
@@ -18,7 +19,14 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 namespace {
 
-constexpr int indexVersion = 3; ///< 2 since days and digests stand in it, 3 since longer beginnings do
+/// 2 since days and digests stand in it, 3 since longer beginnings do, 4 since it knows when it was put in order.
+constexpr int indexVersion = 4;
+
+/// Words lie in pieces, the more the longer a log is; a search goes through each of them. They are put together once so
+/// many events, and a tenth of all, came in since: what that rewrites is as much as all there is.
+constexpr qint64 untidyEvents = 20'000;
+constexpr int untidyPart = 10;
+constexpr int pagesAtOnce = 500; ///< of words put in order in one transaction
 
 const QStringList& tables()
 {
@@ -60,6 +68,8 @@ const QStringList& tables()
             local_day TEXT NOT NULL,
             id INTEGER NOT NULL,
             PRIMARY KEY (local_day, id)) STRICT, WITHOUT ROWID)"_s,
+        u"CREATE TABLE tidied (events INTEGER NOT NULL) STRICT"_s,
+        u"INSERT INTO tidied VALUES (0)"_s,
         uR"(CREATE TABLE digest (
             id INTEGER PRIMARY KEY,
             mark TEXT NOT NULL,
@@ -164,7 +174,8 @@ Logged<void> FindIndex::beginAnew() const
 {
     for (const QString& statement :
          {u"INSERT INTO found_words (found_words) VALUES ('delete-all')"_s, u"DELETE FROM found"_s,
-          u"DELETE FROM lot_use"_s, u"DELETE FROM repair_day"_s, u"DELETE FROM digest"_s, u"DELETE FROM taken_up"_s})
+          u"DELETE FROM lot_use"_s, u"DELETE FROM repair_day"_s, u"DELETE FROM digest"_s,
+          u"UPDATE tidied SET events = 0"_s, u"DELETE FROM taken_up"_s})
         if (auto done = m_sql->run(statement); !done)
             return done;
     return {};
@@ -196,6 +207,29 @@ Logged<bool> FindIndex::takeIn(const RepairLog& log, const QString& origin, int 
         .map([&] { return static_cast<int>(events->size()) < most; });
 }
 
+/// FTS5's own merging, a part at a time: with a number below nought it goes on until all lies in one piece, and changes
+/// less than two rows where nothing is left to do.
+Logged<bool> FindIndex::tidy() const
+{
+    const auto taken = m_sql->value(u"SELECT coalesce(sum(seq), 0) FROM taken_up"_s);
+    const auto tidied = m_sql->value(u"SELECT events FROM tidied"_s);
+    if (!taken || !tidied)
+        return tl::unexpected(!taken ? taken.error() : tidied.error());
+    const qint64 since = taken->toLongLong() - tidied->toLongLong();
+    if (since < std::max(untidyEvents, taken->toLongLong() / untidyPart))
+        return true;
+    const auto before = m_sql->value(u"SELECT total_changes()"_s);
+    if (auto done = m_sql->run(u"INSERT INTO found_words (found_words, rank) VALUES ('merge', ?)"_s, {-pagesAtOnce});
+        !done)
+        return tl::unexpected(done.error());
+    const auto after = m_sql->value(u"SELECT total_changes()"_s);
+    if (!before || !after)
+        return tl::unexpected(!before ? before.error() : after.error());
+    if (after->toLongLong() - before->toLongLong() >= 2)
+        return false;
+    return m_sql->run(u"UPDATE tidied SET events = ?"_s, {*taken}).map([] { return true; });
+}
+
 Logged<bool> FindIndex::catchUp(const RepairLog& log, int most)
 {
     auto transaction = Transaction::begin(*m_sql, Transaction::Kind::Write);
@@ -216,6 +250,12 @@ Logged<bool> FindIndex::catchUp(const RepairLog& log, int most)
         if (!done)
             return done;
         whole = whole && *done;
+    }
+    if (whole) {
+        const auto tidied = tidy();
+        if (!tidied)
+            return tidied;
+        whole = *tidied;
     }
     return transaction->commit().map([whole] { return whole; });
 }

@@ -53,8 +53,8 @@ public:
     FindIndex(const FindIndex&) = delete;
     FindIndex& operator=(const FindIndex&) = delete;
 
-    /// Takes in what the log holds beyond the index, at most so many events of each bench, in one transaction. True
-    /// when nothing is left. Where the log is another than the one that was indexed (restored, replaced), it begins
+    /// Takes in what the log holds beyond the index, at most so many events of each bench, in one transaction; or, once
+    /// that is much, puts a part of its words in order. True when nothing is left to do. Where the log is another than the one that was indexed (restored, replaced), it begins
     /// anew.
     [[nodiscard]] Logged<bool> catchUp(const RepairLog& log, int most);
 
@@ -87,6 +87,7 @@ private:
     explicit FindIndex(std::unique_ptr<SqlConnection> connection);
     [[nodiscard]] Logged<bool> holds(const RepairLog& log) const; ///< everything indexed stands in this log
     [[nodiscard]] Logged<void> beginAnew() const;
+    [[nodiscard]] Logged<bool> tidy() const;
     [[nodiscard]] Logged<bool> takeIn(const RepairLog& log, const QString& origin, int most) const;
 
     std::unique_ptr<SqlConnection> m_sql;

@@ -5,6 +5,7 @@
 
 #include "exchange/sheets.h"
 #include "repairlog/bulk_writer.h"
+#include "repairlog/find_index.h"
 #include "review/deviations.h"
 
 #include <QCoreApplication>
@@ -158,6 +159,34 @@ TEST_F(YearsTest, WhatIsNotFinishedIsTakenAwayAndNothingIsOverwritten)
         EXPECT_TRUE(QFile::exists(path(u"log"_s)));
     }
     EXPECT_FALSE(QFile::exists(path(u"log"_s)));
+}
+
+/// Words lie in one piece once enough came in, and each search then gives what reading every repair gives.
+TEST_F(YearsTest, TheIndexIsPutInOrderAndFindsWhatStandsThere)
+{
+    const auto report = years::writeYears({path(u"long"_s), 1800, 3, 1});
+    ASSERT_TRUE(report);
+    const auto log = RepairLog::open(path(u"long"_s), LogMode::ReadOnly);
+    ASSERT_TRUE(log);
+    {
+        const auto index = FindIndex::open(path(u"long.find"_s));
+        ASSERT_TRUE(index);
+        int slices = 1;
+        for (auto whole = (*index)->catchUp(**log, 5000); whole && !*whole; whole = (*index)->catchUp(**log, 5000))
+            ++slices;
+        EXPECT_GT(slices, 5) << "in slices, with the putting in order after them";
+        for (const QString& word : {u"pinholes"_s, u"rust"_s, u"Ada"_s}) {
+            const auto found = (*index)->search(word, 100'000);
+            ASSERT_TRUE(found);
+            const std::string read =
+                "SELECT count(*) FROM found WHERE ' ' || people || ' ' || notes || ' ' || job || ' ' "
+                "|| panel LIKE '%" +
+                word.toStdString() + "%'";
+            EXPECT_EQ(std::to_string(found->size()), rows(u"long.find"_s, read.c_str()).front()) << qPrintable(word);
+            EXPECT_GT(found->size(), 0U);
+        }
+    }
+    EXPECT_EQ(rows(u"long.find"_s, "SELECT count(DISTINCT segid) FROM found_words_idx").front(), "1");
 }
 
 } // namespace

@@ -2,6 +2,9 @@
 // The questions, through the program and through plain SQL.
 #include "years_log.h"
 
+#include "exchange/events.h"
+#include "repairlog/digest_bytes.h"
+
 using namespace Qt::StringLiterals;
 
 namespace strandbench::yearsbench {
@@ -23,6 +26,25 @@ std::string keysOf(const std::vector<Line>& lines)
     for (const Line& each : lines)
         keys += each.front();
     return keys;
+}
+
+/// Rows of bytes become the digests that they hold: what is asked for is these, whoever reads the rows.
+std::vector<RepairDigest> digestsIn(const std::vector<Line>& lines)
+{
+    std::vector<RepairDigest> digests;
+    for (const Line& each : lines)
+        digests.push_back(*digestFrom(QByteArray::fromRawData(each.front().data(), qsizetype(each.front().size()))));
+    return digests;
+}
+
+/// Likewise payloads, of rows with kind, version and bytes in these columns.
+std::vector<Payload> payloadsIn(const std::vector<Line>& lines, std::size_t kind)
+{
+    std::vector<Payload> payloads;
+    for (const Line& each : lines)
+        payloads.push_back(*decodePayload(QString::fromStdString(each[kind]), std::stoi(each[kind + 1]),
+                                          QByteArray::fromStdString(each[kind + 7])));
+    return payloads;
 }
 
 /// Every word as FTS5 is asked for what begins with it.
@@ -84,18 +106,21 @@ Question YearsLog::dayWithEvents() const
                 });
             },
             [repairsOf, eventsOf](const std::string& day) {
-                std::vector<std::vector<Line>> all;
-                for (const Line& repair : repairsOf->rows({day}))
-                    all.push_back(eventsOf->rows({repair.front()}));
-                return answerOf(std::move(all), keysOf);
+                std::vector<std::pair<std::vector<Line>, std::vector<Payload>>> all;
+                for (const Line& repair : repairsOf->rows({day})) {
+                    auto rows = eventsOf->rows({repair.front()});
+                    auto payloads = payloadsIn(rows, 4);
+                    all.emplace_back(std::move(rows), std::move(payloads));
+                }
+                return answerOf(std::move(all), [](const auto& each) { return keysOf(each.first); });
             }};
 }
 
 /// What is asked is whether all are kept, and then for them. Both answers give one key for each.
 Question YearsLog::dayReview() const
 {
-    const auto plain = std::make_shared<PlainSql::Statement>(m_plainIndex->prepare(
-        "SELECT '+', bytes FROM repair_day JOIN digest USING (id) WHERE local_day = ? ORDER BY id"));
+    const auto plain = std::make_shared<PlainSql::Statement>(
+        m_plainIndex->prepare("SELECT bytes FROM repair_day JOIN digest USING (id) WHERE local_day = ? ORDER BY id"));
     return {"a day: its review", days(),
             [this](const std::string& asked) {
                 const QString day = QString::fromStdString(asked);
@@ -103,13 +128,15 @@ Question YearsLog::dayReview() const
                     qFatal("a digest is missing");
                 return answerOf(orEnd(m_index->digests(day, day)), [](const RepairDigest&) { return "+"; });
             },
-            [plain](const std::string& day) { return answerOf(plain->rows({day})); }};
+            [plain](const std::string& day) {
+                return answerOf(digestsIn(plain->rows({day})), [](const RepairDigest&) { return "+"; });
+            }};
 }
 
 Question YearsLog::lotReview(const std::string& name, const char* which) const
 {
     const auto plain = std::make_shared<PlainSql::Statement>(m_plainIndex->prepare(
-        "SELECT '+', bytes FROM (SELECT DISTINCT found.id FROM lot_use JOIN found USING (repair) WHERE lot = ? AND "
+        "SELECT bytes FROM (SELECT DISTINCT found.id FROM lot_use JOIN found USING (repair) WHERE lot = ? AND "
         "product = ?) AS asked JOIN digest ON digest.id = asked.id ORDER BY asked.id"));
     return {name, lots(which),
             [this](const std::string& both) {
@@ -119,7 +146,8 @@ Question YearsLog::lotReview(const std::string& name, const char* which) const
             },
             [plain](const std::string& both) {
                 const std::size_t cut = both.find('\t');
-                return answerOf(plain->rows({both.substr(0, cut), both.substr(cut + 1)}));
+                return answerOf(digestsIn(plain->rows({both.substr(0, cut), both.substr(cut + 1)})),
+                                [](const RepairDigest&) { return "+"; });
             }};
 }
 
