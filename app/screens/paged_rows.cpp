@@ -97,7 +97,18 @@ void PagedRows::turn(int pages)
     showPage();
 }
 
+/// To show the rows may lay out what stands around them anew, and with that give them another height: seen to
+/// afterwards, since the rows must not go while they are being shown.
 void PagedRows::showPage()
+{
+    m_showing = true;
+    buildPage();
+    if (!m_rows.empty() && perPage() != m_shownPerPage)
+        buildPage();
+    m_showing = false;
+}
+
+void PagedRows::buildPage()
 {
     delete m_column;
     m_column = new QWidget(m_box);
@@ -128,7 +139,7 @@ void PagedRows::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
     layout()->activate();
-    if (!m_rows.empty() && perPage() != m_shownPerPage)
+    if (!m_showing && !m_rows.empty() && perPage() != m_shownPerPage)
         showPage();
 }
 

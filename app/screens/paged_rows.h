@@ -25,6 +25,7 @@ protected:
 private:
     void turn(int pages);
     void showPage();
+    void buildPage();
     [[nodiscard]] int perPage() const;
     TapButton* arrow(const QString& name, const QString& title, bool up);
 
@@ -39,6 +40,7 @@ private:
     FitLabel* m_number = nullptr;
     int m_page = 0;
     int m_shownPerPage = 0;
+    bool m_showing = false;
 };
 
 } // namespace strandbench

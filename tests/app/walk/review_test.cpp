@@ -54,8 +54,19 @@ protected:
         const auto opened = RepairLog::open(log(), LogMode::ReadOnly);
         return *(*opened)->openRepairs();
     }
-    /// The one on the bench with this job that is still open.
-    [[nodiscard]] QUuid idOf(const QString& job) { return bench().repair(job)->id; }
+    /// From home on, whatever was shown before.
+    void walkHomeTo(const DemoJob& job, Station station)
+    {
+        window().showHome();
+        bench().thumb().settle();
+        walkTo(job, station);
+    }
+    /// The one repair of today.
+    [[nodiscard]] QUuid repairOfToday()
+    {
+        const auto opened = RepairLog::open(log(), LogMode::ReadOnly);
+        return (*opened)->repairsOfDay(localDay(bench().clock().now()))->front().repair;
+    }
 };
 
 TEST_F(Review, OneIsSignedOffAndOneReturnedAndTheDayIsLookedThrough)
@@ -64,7 +75,7 @@ TEST_F(Review, OneIsSignedOffAndOneReturnedAndTheDayIsLookedThrough)
     walkTo(skirtPanel(), Station::Done);
     DemoJob second = skirtPanel();
     second.job = u"4422"_s;
-    walkTo(second, Station::Done);
+    walkHomeTo(second, Station::Done);
     toReview();
     EXPECT_TRUE(shown(window(), u"sentence"_s).startsWith(u"2 "_s)) << shown(window(), u"sentence"_s).toStdString();
     EXPECT_TRUE(shown(window(), u"review_figures"_s).contains(u"2 repairs"_s));
@@ -118,7 +129,7 @@ TEST_F(Review, WhatIsReturnedIsOnTheRailAndItsReworkIsLinked)
 {
     openWithPin();
     walkTo(skirtPanel(), Station::Done);
-    const QUuid returned = idOf(u"4421"_s);
+    const QUuid returned = repairOfToday();
     open(bench().window().settings()); // the bench that returns it has not seen the work
     toReview();
     tap(u"review_row_0"_s);
@@ -179,7 +190,7 @@ TEST_F(Review, TheDayIsNarrowedAndAnotherDayIsLookedAt)
     DemoJob second = skirtPanel();
     second.job = u"4422"_s;
     second.answers[u"substrate"_s] = u"carbon_laminate"_s;
-    walkTo(second, Station::Decide);
+    walkHomeTo(second, Station::Decide);
     toReview();
     waitFor(u"review_row_1"_s);
     tap(u"narrow"_s);
