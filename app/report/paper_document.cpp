@@ -109,6 +109,8 @@ PaperDocument::PaperDocument(QPaintDevice& device, const QSizeF& body)
     m_document.documentLayout()->setPaintDevice(&device);
     m_document.documentLayout()->registerHandler(drawnType, m_drawn.get());
     m_document.setPageSize(body);
+    m_writing = QTextCursor(&m_document);
+    m_writing.beginEditBlock();
 }
 
 PaperDocument::~PaperDocument() = default;
@@ -221,6 +223,8 @@ void PaperDocument::drawings(double widthMm, double heightMm, const std::vector<
 
 int PaperDocument::pages()
 {
+    if (!std::exchange(m_writing, QTextCursor()).isNull())
+        QTextCursor(&m_document).endEditBlock();
     // A heading that would be left alone at the foot of a page begins the next one. Each move shifts what follows.
     for (const auto& [block, keep] : std::exchange(m_headings, {})) {
         const QRectF place = m_document.documentLayout()->blockBoundingRect(block);

@@ -76,6 +76,7 @@ private:
     std::unique_ptr<DrawnObjects> m_drawn;
     QSizeF m_body;
     double m_pixelsPerMillimetre;
+    QTextCursor m_writing; ///< one edit until all is written: it is laid out once, not after each cell
     std::vector<std::pair<QTextBlock, double>> m_headings;
     bool m_pageDue = false;
     bool m_empty = true;

@@ -2,7 +2,6 @@
 #include "report/print_pdf.h"
 
 #include <QBuffer>
-#include <QEventLoop>
 #include <QPdfWriter>
 
 #include <algorithm>
@@ -80,7 +79,6 @@ QPageSize pageSizeOf(Paper paper) { return QPageSize(paper == Paper::A4 ? QPageS
 PrintEnd printPages(QPagedPaintDevice& device, const PageFrame& frame, const WritePaper& write,
                     const std::stop_token& stop)
 {
-    const QEventLoop forTimers; // the layout of a text starts one; a thread that Qt did not start has none to run it
     const PageMaker maker(device, frame);
     PaperDocument document(device, maker.body().size());
     write(document);

@@ -92,8 +92,9 @@ Logged<ChainHead> headOf(const SqlConnection& connection, const QString& origin)
 
 Logged<void> insertRecord(const SqlConnection& connection, const EventRecord& record)
 {
-    return connection.run(u"INSERT INTO event ("_s + recordColumns() +
-                              u") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"_s,
+    static const QString insert =
+        u"INSERT INTO event ("_s + recordColumns() + u") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"_s;
+    return connection.run(insert,
                           {record.previousHash, record.origin, record.seq, record.repair, record.kind,
                            record.kindVersion, record.at.utcMs, record.at.boottimeMs, record.at.bootId,
                            record.at.utcOffsetSeconds, record.person, record.payload, record.hash, record.localDay});
@@ -252,16 +253,17 @@ RepairSummary readSummary(const Row& row)
 
 Logged<void> putSummary(const SqlConnection& connection, const RepairSummary& summary)
 {
-    return connection.run(
+    static const QString put =
         u"INSERT INTO summary (%1, job_key, panel_key) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) "
         "ON CONFLICT (repair) DO UPDATE SET job = excluded.job, panel = excluded.panel, "
         "substrate = excluded.substrate, damage_kind = excluded.damage_kind, station = excluded.station, "
         "person = excluded.person, open = excluded.open, first_utc_ms = excluded.first_utc_ms, "
         "last_utc_ms = excluded.last_utc_ms, last_seq = excluded.last_seq, job_key = excluded.job_key, "
-        "panel_key = excluded.panel_key"_s.arg(summaryColumns()),
-        {textOf(summary.repair), summary.job, summary.panel, summary.substrate, summary.damageKind, summary.station,
-         summary.person, summary.open ? 1 : 0, summary.firstUtcMs, summary.lastUtcMs, summary.lastSeq,
-         comparable(summary.job), comparable(summary.panel)});
+        "panel_key = excluded.panel_key"_s.arg(summaryColumns());
+    return connection.run(put,
+                          {textOf(summary.repair), summary.job, summary.panel, summary.substrate, summary.damageKind,
+                           summary.station, summary.person, summary.open ? 1 : 0, summary.firstUtcMs, summary.lastUtcMs,
+                           summary.lastSeq, comparable(summary.job), comparable(summary.panel)});
 }
 
 QString comparable(const QString& name)

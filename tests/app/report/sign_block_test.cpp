@@ -111,10 +111,10 @@ TEST(SignBlock, LeavesRoomToSignBelowIt)
 
 TEST(SignBlock, OfADayTellsEachJob)
 {
-    JobRecord other = closedBy({});
-    other.repair.job = u"4499"_s;
+    JobRecord open = closedBy({});
+    open.repair.job = u"4499"_s;
     const JobRecord signedOff = closedBy({SignedOff{}});
-    const PdfReader pdf(dayPdf(u"2026-09-14"_s, {signedOff, other}, sampleFacts(Paper::A4), metric()));
+    const PdfReader pdf(dayPdf(u"2026-09-14"_s, {signedOff, open}, sampleFacts(Paper::A4), metric()));
     const double page = pdf.pageSizePoints().height();
     int lines = 0; // of the day's own page, before the sheets
     for (const QRectF& each : pdf.placesOf(u"Signature"_s))

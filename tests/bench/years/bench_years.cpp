@@ -29,7 +29,7 @@ double medianOf(std::vector<double> values)
 }
 
 /// The time of a call in microseconds; what it found goes to `found`.
-double timeOf(const std::function<std::string(const std::string&)>& ask, const std::string& of, std::string& found)
+double timeOf(const std::function<Answer(const std::string&)>& ask, const std::string& of, Answer& found)
 {
     const auto start = std::chrono::steady_clock::now();
     found = ask(of);
@@ -39,15 +39,16 @@ double timeOf(const std::function<std::string(const std::string&)>& ask, const s
 void ask(const Question& question, int round, Times& times)
 {
     for (const std::string& of : question.of) {
-        std::string ours;
-        std::string plain;
+        Answer ours;
+        Answer plain;
         double theirTime = round % 2 == 0 ? timeOf(question.plain, of, plain) : 0;
         const double ourTime = timeOf(question.ours, of, ours);
         if (round % 2 == 1)
             theirTime = timeOf(question.plain, of, plain);
-        if (ours != plain)
+        const std::string keys = ours();
+        if (keys != plain())
             qFatal("%s of %s: plain SQL finds other rows", question.name.c_str(), of.c_str());
-        if (ours.empty() && round == 0)
+        if (keys.empty() && round == 0)
             std::fprintf(stderr, "%s of %s: nothing found\n", question.name.c_str(), of.c_str());
         if (round == 0)
             continue;

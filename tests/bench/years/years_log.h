@@ -10,13 +10,33 @@
 
 namespace strandbench::yearsbench {
 
-/// One kind of question, asked of several days, jobs, people or lots by turns.
+inline constexpr int allOfThem = 10'000'000;
+inline constexpr const char* filler = "demo*"; ///< products
+inline constexpr const char* hardener = "hardener";
+
+template <class T> T orEnd(Logged<T> made)
+{
+    if (!made)
+        qFatal("%s", qPrintable(made.error().detail));
+    return *std::move(made);
+}
+
+/// From "lot, tabulator, product".
+inline StockLot lotOf(const std::string& both)
+{
+    const QStringList parts = QString::fromStdString(both).split(u'\t');
+    return {parts.at(1), parts.at(0)};
+}
+
+/// What was found: says the keys of it, one after another, which is no part of finding it.
+using Answer = std::function<std::string()>;
+
+/// One kind of question, asked of several days, jobs, people or lots by turns. The two answers must agree.
 struct Question {
     std::string name;
     std::vector<std::string> of;
-    /// Each gives the keys of what it found, one after another; the two must agree.
-    std::function<std::string(const std::string&)> ours;
-    std::function<std::string(const std::string&)> plain;
+    std::function<Answer(const std::string&)> ours;
+    std::function<Answer(const std::string&)> plain;
 };
 
 struct IndexMade {
