@@ -32,7 +32,8 @@ constexpr double cap = 0.12; ///< half a whisker's end, in columns
 BarChart::BarChart(const Theme& theme, const QString& name, BarFigure figure, QWidget* parent)
     : FigureChart(theme, name, parent),
       m_figure(std::move(figure)),
-      m_percent{0, 100, 25, [](double at) { return QString::number(at) + QChar(0x00a0) + u'%'; }},
+      m_percent{0, 100 * FigureAxis::marksRoom, 25,
+                [](double at) { return QString::number(at) + QChar(0x00a0) + u'%'; }},
       m_across(addAxis(Qt::AlignBottom)),
       m_upright(addAxis(Qt::AlignLeft))
 {

@@ -20,6 +20,7 @@ struct FigureAxis {
     double most = 1;
     double step = 1;
     std::function<QString(double)> tick;
+    static constexpr double marksRoom = 1.06; ///< an axis that ends with a mark goes on by this, so that none is cut
     /// From 0 to a little over a value above 0, in steps that people count in.
     [[nodiscard]] static FigureAxis upTo(double most, std::function<QString(double)> tick);
     /// Around values, the first not above the second.

@@ -78,7 +78,7 @@ BarFigure rightFigure(const FigureFound& found, const Words& words)
 {
     BarFigure figure;
     figure.point = Says::tr("share, and where the true one may lie");
-    figure.axis = {0, 100, 25, [words](double at) { return percentTick(at, words); }};
+    figure.axis = {0, 100 * FigureAxis::marksRoom, 25, [words](double at) { return percentTick(at, words); }};
     for (const FirstTimeRight& each : found.right)
         figure.bars.push_back(
             {each.substrate ? Words::title(words.substrate(*each.substrate)) : Says::tr("Not identified"),
@@ -122,7 +122,8 @@ BarFigure deviationFigure(const FigureFound& found)
     figure.sets = {Says::tr("how often")};
     figure.line = Says::tr("share up to here");
     // As high as all of them together: the line begins where the first bar ends.
-    figure.axis = {0, double(all), std::max(1.0, niceStep(all, ticks)), [](double at) { return QString::number(at); }};
+    figure.axis = {0, all * FigureAxis::marksRoom, std::max(1.0, niceStep(all, ticks)),
+                   [](double at) { return QString::number(at); }};
     for (const DeviationShare& each : found.deviations)
         figure.bars.push_back({deviationName(each.kind) + u':' + QChar(QChar::Nbsp) + QString::number(each.count),
                                {double(each.count)},

@@ -12,7 +12,7 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 namespace {
 
-constexpr double readingWide = 11; // mm: two lines at their least
+constexpr double readingWide = 13.5; // mm: three lines at their least
 constexpr double readingUpright = 24;
 
 } // namespace
@@ -82,7 +82,9 @@ void FigureScreen::showTable(bool table)
     m_table = table && any;
     m_card->setVisible(any && !m_table);
     m_reading->setVisible(!m_table);
-    m_reading->setMinimumHeight(any ? px(around().upright ? readingUpright : readingWide) : 0);
+    const int height = px(around().upright ? readingUpright : readingWide);
+    m_reading->setMinimumHeight(any ? height : 0); // of one height: the chart has the rest, however long it is
+    m_reading->setMaximumHeight(any ? height : QWIDGETSIZE_MAX);
     m_rows->setVisible(m_table);
     answers()->setWayOn(!any ? QString() : m_table ? tr("Show the chart") : tr("Show the table"));
     if (!m_turn)
