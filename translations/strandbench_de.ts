@@ -1277,14 +1277,6 @@
         <translation>geplant</translation>
     </message>
     <message>
-        <source>mixed, with its waste</source>
-        <translation>angemischt, mit Überschuss</translation>
-    </message>
-    <message>
-        <source>right the first time, and how far the true share may be off</source>
-        <translation>gleich richtig, und wie weit der wahre Anteil abweichen kann</translation>
-    </message>
-    <message>
         <source>Not identified</source>
         <translation>Nicht bestimmt</translation>
     </message>
@@ -1347,6 +1339,19 @@
     <message>
         <source>not by chance alone</source>
         <translation>nicht allein durch Zufall</translation>
+    </message>
+    <message>
+        <source>mixed</source>
+        <translation>angemischt</translation>
+    </message>
+    <message>
+        <source>%1 too much</source>
+        <extracomment>%1 is a share of what was mixed</extracomment>
+        <translation>%1 zu viel</translation>
+    </message>
+    <message>
+        <source>share, and where the true one may lie</source>
+        <translation>Anteil, und wo der wahre liegen kann</translation>
     </message>
 </context>
 <context>

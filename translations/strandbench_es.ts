@@ -1277,14 +1277,6 @@
         <translation>previsto</translation>
     </message>
     <message>
-        <source>mixed, with its waste</source>
-        <translation>mezclado, con su exceso</translation>
-    </message>
-    <message>
-        <source>right the first time, and how far the true share may be off</source>
-        <translation>bien a la primera, y cuánto puede desviarse la proporción real</translation>
-    </message>
-    <message>
         <source>Not identified</source>
         <translation>Sin identificar</translation>
     </message>
@@ -1347,6 +1339,19 @@
     <message>
         <source>not by chance alone</source>
         <translation>no solo por azar</translation>
+    </message>
+    <message>
+        <source>mixed</source>
+        <translation>mezclado</translation>
+    </message>
+    <message>
+        <source>%1 too much</source>
+        <extracomment>%1 is a share of what was mixed</extracomment>
+        <translation>%1 de más</translation>
+    </message>
+    <message>
+        <source>share, and where the true one may lie</source>
+        <translation>proporción, y dónde puede estar la real</translation>
     </message>
 </context>
 <context>

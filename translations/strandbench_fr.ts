@@ -1277,14 +1277,6 @@
         <translation>prévu</translation>
     </message>
     <message>
-        <source>mixed, with its waste</source>
-        <translation>mélangé, avec l’excédent</translation>
-    </message>
-    <message>
-        <source>right the first time, and how far the true share may be off</source>
-        <translation>bon du premier coup, et l’écart possible de la part réelle</translation>
-    </message>
-    <message>
         <source>Not identified</source>
         <translation>Non identifié</translation>
     </message>
@@ -1347,6 +1339,19 @@
     <message>
         <source>not by chance alone</source>
         <translation>pas par le seul hasard</translation>
+    </message>
+    <message>
+        <source>mixed</source>
+        <translation>mélangé</translation>
+    </message>
+    <message>
+        <source>%1 too much</source>
+        <extracomment>%1 is a share of what was mixed</extracomment>
+        <translation>%1 en trop</translation>
+    </message>
+    <message>
+        <source>share, and where the true one may lie</source>
+        <translation>part, et où peut être la vraie</translation>
     </message>
 </context>
 <context>
