@@ -20,7 +20,7 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 namespace {
 
-constexpr double keysWidth = 44; // mm
+constexpr double keysWidth = 62; // mm
 constexpr TextSize rowTitle{4.6, 3.4};
 constexpr TextSize keyTitle{4.6, 3.4};
 constexpr std::size_t namedDeviations = 2; ///< in a row; the rest are counted
@@ -105,10 +105,9 @@ void DayReviewScreen::buildKeys()
     key(u"day_after"_s, tr("Day after"), 0, 1, 1, [this] {
         Q_EMIT dayWanted(daysFrom(m_wish.day, 1));
     })->setEnabled(m_wish.day < today);
-    key(u"narrow"_s, tr("Narrow down"), upright ? 0 : 1, upright ? 2 : 0, upright ? 1 : 2,
-        &DayReviewScreen::narrowWanted);
-    key(u"figures"_s, tr("Figures"), upright ? 1 : 2, 0, upright ? 1 : 2, &DayReviewScreen::figuresWanted);
-    key(u"day_files"_s, tr("Day’s sheets"), upright ? 1 : 3, upright ? 1 : 0, 2, &DayReviewScreen::filesWanted);
+    key(u"narrow"_s, tr("Narrow down"), upright ? 0 : 1, upright ? 2 : 0, 1, &DayReviewScreen::narrowWanted);
+    key(u"figures"_s, tr("Figures"), 1, upright ? 0 : 1, 1, &DayReviewScreen::figuresWanted);
+    key(u"day_files"_s, tr("Day’s sheets"), upright ? 1 : 2, upright ? 1 : 0, 2, &DayReviewScreen::filesWanted);
     if (!upright)
         keys->setFixedWidth(px(keysWidth));
     content()->addWidget(keys);

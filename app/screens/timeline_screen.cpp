@@ -24,6 +24,32 @@ constexpr double footHeight = 24; // mm
 constexpr double zoomWidth = 34;
 constexpr double aroundMixing = 5; // minutes kept free before and after
 
+/// A section without a word in it: its figures stand in the plan.
+class SectionStrip final : public QWidget {
+public:
+    SectionStrip(const Theme& theme, QWidget* parent) : QWidget(parent), m_theme(theme)
+    {
+        setObjectName(u"timeline_section"_s);
+    }
+    void setDrawing(const SectionDrawing& drawing)
+    {
+        m_drawing = drawing;
+        update();
+    }
+
+protected:
+    void paintEvent(QPaintEvent*) override
+    {
+        QPainter painter(this);
+        painter.setRenderHint(QPainter::Antialiasing);
+        paintSection(painter, rect(), m_drawing, m_theme);
+    }
+
+private:
+    const Theme& m_theme;
+    SectionDrawing m_drawing;
+};
+
 double minutesOf(Duration time) { return inMinutes(time); }
 
 std::vector<TimeBar> barsOf(const std::vector<JobSpan>& spans, bool parked)
@@ -87,13 +113,12 @@ void TimelineScreen::buildFoot(const JobRecord& record, const RepairFile& file)
     connect(m_zoom, &TapButton::clicked, this, [this] { showSpan(!m_mixing); });
     m_foot->addWidget(m_zoom);
     if (record.repair.assessment.damage) {
-        auto* section = new SectionPicture(theme(), u"timeline_section"_s, this);
+        auto* section = new SectionStrip(theme(), this);
         SectionDrawing drawing = record.repair.plan ? SectionDrawing::of(record.repair.assessment, *record.repair.plan,
                                                                          around().bench.assumptions())
                                                     : SectionDrawing::of(record.repair.assessment);
         drawing.progress = progressOf(record.repair);
-        section->setSmall(true);
-        section->setDrawing(drawing, {});
+        section->setDrawing(drawing);
         section->setAccessibleName(tr("Section of the repair"));
         m_foot->addWidget(section, 2);
     }

@@ -44,6 +44,15 @@ QString nameOf(const QWidget* widget)
 
 QString ratio(double contrast) { return QString::number(contrast, 'f', 2) + u" : 1"_s; }
 
+RuleSet ruleSetOf(const QString& screen)
+{
+    for (const QString& dense : {u"screen_set_up"_s, u"screen_calibrate"_s, u"screen_review"_s, u"screen_record"_s,
+                                 u"screen_closing"_s, u"screen_timeline"_s})
+        if (screen.startsWith(dense))
+            return RuleSet::Dense;
+    return RuleSet::Bench;
+}
+
 std::vector<Breach> checkScreen(QWidget* root, const Theme& theme, RuleSet set)
 {
     Screen screen{root, theme, set, {}, {}};

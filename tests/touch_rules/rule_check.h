@@ -27,6 +27,9 @@ struct Breach {
     QString allowed;
 };
 
+/// The set that a screen is held to, by its object name.
+[[nodiscard]] RuleSet ruleSetOf(const QString& screen);
+
 /// Checks the visible widgets below root (a window that is shown at its final size). An empty answer is a
 /// good screen. Sizes and gaps may miss by the half pixel that rounding costs.
 [[nodiscard]] std::vector<Breach> checkScreen(QWidget* root, const Theme& theme, RuleSet set = RuleSet::Bench);

@@ -6,6 +6,7 @@
 #include "pictures/phase_ribbon.h"
 #include "pictures/puddle_picture.h"
 #include "pictures/section_picture.h"
+#include "pictures/timeline_picture.h"
 #include "touch/fit_label.h"
 #include "touch/tap_button.h"
 
@@ -57,7 +58,7 @@ std::optional<TextState> stateOfPlain(const QWidget* widget, const Theme& theme)
 std::optional<TextState> stateOf(const QWidget* widget, const Theme& theme)
 {
     for (const auto read : {stateAs<FitLabel>, stateAs<TapButton>, stateAs<MixBlock>, stateAs<PhaseRibbon>,
-                            stateAs<PuddlePicture>, stateAs<SectionPicture>, stateAs<DewPicture>})
+                            stateAs<PuddlePicture>, stateAs<SectionPicture>, stateAs<DewPicture>, stateAs<TimelinePicture>})
         if (const std::optional<TextState> state = read(widget))
             return state;
     if (const auto* shows = dynamic_cast<const ShowsText*>(widget)) {

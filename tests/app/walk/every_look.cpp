@@ -45,7 +45,7 @@ void LookTest::check()
         m_bench->window().grab().save(u"%1/%2_%3_%4_%5.png"_s.arg(folder, GetParam().glass.name, GetParam().language)
                                           .arg(m_number++, 2, 10, QLatin1Char('0'))
                                           .arg(name));
-    const auto set = name.startsWith(u"screen_set_up"_s) ? rules::RuleSet::Dense : rules::RuleSet::Bench;
+    const auto set = rules::ruleSetOf(name);
     for (const rules::Breach& breach : rules::checkScreen(&m_bench->window(), m_bench->window().theme(), set)) {
         std::ostringstream said;
         said << breach;

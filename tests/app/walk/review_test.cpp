@@ -189,7 +189,7 @@ TEST_F(Review, TheDayIsNarrowedAndAnotherDayIsLookedAt)
     walkTo(skirtPanel(), Station::Done);
     DemoJob second = skirtPanel();
     second.job = u"4422"_s;
-    second.answers[u"substrate"_s] = u"carbon_laminate"_s;
+    second.answers[u"substrate"_s] = u"carbon"_s;
     walkHomeTo(second, Station::Decide);
     toReview();
     waitFor(u"review_row_1"_s);

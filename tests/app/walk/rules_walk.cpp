@@ -71,10 +71,8 @@ void RulesWalk::check(const QString& job, bool again)
     if (m_seen.contains(name) && !again)
         return;
     m_seen.insert(name);
-    const bool dense = bench().window().screen()->objectName().startsWith(u"screen_set_up"_s) ||
-                       bench().window().screen()->objectName() == u"screen_calibrate"_s;
-    for (const rules::Breach& breach : rules::checkScreen(&bench().window(), bench().window().theme(),
-                                                          dense ? rules::RuleSet::Dense : rules::RuleSet::Bench)) {
+    const rules::RuleSet set = rules::ruleSetOf(bench().window().screen()->objectName());
+    for (const rules::Breach& breach : rules::checkScreen(&bench().window(), bench().window().theme(), set)) {
         std::ostringstream said;
         said << breach;
         ADD_FAILURE() << name.toStdString() << ": " << said.str();
