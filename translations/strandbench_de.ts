@@ -9636,7 +9636,7 @@
     </message>
     <message>
         <source>Sign off, return</source>
-        <translation>Abzeichnen, zurückgeben</translation>
+        <translation>Abzeichnen, zurück</translation>
     </message>
 </context>
 <context>

@@ -21,6 +21,7 @@ namespace strandbench {
 namespace {
 
 constexpr double keysWidth = 62; // mm
+constexpr double rowHeight = 18; // a title and two lines
 constexpr TextSize rowTitle{4.6, 3.4};
 constexpr TextSize keyTitle{4.6, 3.4};
 constexpr std::size_t namedDeviations = 2; ///< in a row; the rest are counted
@@ -61,7 +62,7 @@ DayReviewScreen::DayReviewScreen(const Surroundings& around, const ReviewWish& w
     buildFrame(wish.narrowed.isEmpty() ? day : day + u" · "_s + wish.narrowed, tr("Reading …"));
     auto* column = new QVBoxLayout;
     column->setSpacing(px(1));
-    m_rows = new PagedRows(around, sizes::denseTarget, this);
+    m_rows = new PagedRows(around, rowHeight, this);
     m_none = label(u"review_none"_s, TextRole::Body, tr("Nothing was worked on that day."));
     m_none->hide();
     m_figures = label(u"review_figures"_s, TextRole::Small);

@@ -17,6 +17,7 @@ namespace {
 
 constexpr std::size_t mostFolders = 4; // that a glass has room for
 constexpr double keyHeight = 20;       // mm
+constexpr double mostKeyHeight = 30;   // of a folder
 
 } // namespace
 
@@ -66,9 +67,11 @@ void PaperScreen::buildFolders(QBoxLayout* column)
         key->setTitle(each.title);
         key->setSecondLine(each.path);
         connect(key, &TapButton::clicked, this, [this, path = each.path, key] { write(path, key); });
+        key->setMaximumHeight(px(mostKeyHeight));
         column->addWidget(key, 2);
         m_keys.push_back(key);
     }
+    column->addStretch(1);
 }
 
 void PaperScreen::buildPapers(QBoxLayout* column)

@@ -115,10 +115,13 @@ Logged<std::unique_ptr<SqlConnection>> SqlConnection::open(const QString& path, 
         return tl::unexpected(done.error());
     if (auto done = connection->set(u"foreign_keys"_s, u"ON"_s, u"1"_s); !done)
         return tl::unexpected(done.error());
-    const QString cache = QString::number(-cacheKiB); // below nought: in KiB, not in pages
-    if (auto done = connection->set(u"cache_size"_s, cache, cache); !done)
-        return tl::unexpected(done.error());
     return connection;
+}
+
+Logged<void> SqlConnection::keepPagesAtHand() const
+{
+    const QString cache = QString::number(-cacheKiB); // below nought: in KiB, not in pages
+    return set(u"cache_size"_s, cache, cache);
 }
 
 Logged<void> SqlConnection::set(const QString& pragma, const QString& value, const QString& readsBackAs) const

@@ -44,6 +44,8 @@ public:
     SqlConnection& operator=(const SqlConnection&) = delete;
 
     /// Sets a PRAGMA and reads it back; a setting that did not take effect is a failure.
+    /// Room in memory for the pages that a question of a log of many years goes by again and again.
+    [[nodiscard]] Logged<void> keepPagesAtHand() const;
     [[nodiscard]] Logged<void> set(const QString& pragma, const QString& value, const QString& readsBackAs) const;
 
     /// A statement without rows.

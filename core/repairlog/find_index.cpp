@@ -99,6 +99,8 @@ Logged<std::unique_ptr<SqlConnection>> opened(const QString& path)
     // It can be made anew at any time: a power cut may cost it, not the record.
     if (auto done = (*sql)->run(u"PRAGMA synchronous = OFF"_s); !done)
         return tl::unexpected(done.error());
+    if (auto done = (*sql)->keepPagesAtHand(); !done)
+        return tl::unexpected(done.error());
     const auto version = (*sql)->value(u"PRAGMA user_version"_s);
     if (!version)
         return tl::unexpected(version.error());

@@ -70,6 +70,8 @@ Logged<std::unique_ptr<RepairLog>> RepairLog::open(const QString& path, LogMode 
     auto sql = mode == LogMode::ReadWrite ? openToWrite(path) : probe(path).and_then(openToRead);
     if (!sql)
         return tl::unexpected(sql.error());
+    if (auto done = (*sql)->keepPagesAtHand(); !done) // from here on: until it is made, others see what is not whole
+        return tl::unexpected(done.error());
     const auto origin = metaValue(**sql, u"origin"_s);
     if (!origin)
         return tl::unexpected(origin.error());

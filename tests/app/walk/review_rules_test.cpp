@@ -61,7 +61,8 @@ TEST_P(ReviewRules, Hold)
     waitAndCheck(u"sheet_folder_0"_s);
     tap(u"answer_back"_s);
     tap(u"day_before"_s);
-    waitAndCheck(u"review_none"_s);
+    m_bench->thumb().settle();
+    waitAndCheck(u"day_after"_s);
     toReview();
     tap(u"review_row_0"_s);
     waitAndCheck(u"closing"_s);
