@@ -54,8 +54,8 @@ public:
     FindIndex& operator=(const FindIndex&) = delete;
 
     /// Takes in what the log holds beyond the index, at most so many events of each bench, in one transaction; or, once
-    /// that is much, puts a part of its words in order. True when nothing is left to do. Where the log is another than the one that was indexed (restored, replaced), it begins
-    /// anew.
+    /// that is much, puts a part of its words in order. True when nothing is left to do. Where the log is another than
+    /// the one that was indexed (restored, replaced), it begins anew.
     [[nodiscard]] Logged<bool> catchUp(const RepairLog& log, int most);
 
     /// Repairs that hold every word of a text in job, panel, people, lots or notes, the newest first, at most so many,

@@ -57,8 +57,9 @@ std::optional<TextState> stateOfPlain(const QWidget* widget, const Theme& theme)
 
 std::optional<TextState> stateOf(const QWidget* widget, const Theme& theme)
 {
-    for (const auto read : {stateAs<FitLabel>, stateAs<TapButton>, stateAs<MixBlock>, stateAs<PhaseRibbon>,
-                            stateAs<PuddlePicture>, stateAs<SectionPicture>, stateAs<DewPicture>, stateAs<TimelinePicture>})
+    for (const auto read :
+         {stateAs<FitLabel>, stateAs<TapButton>, stateAs<MixBlock>, stateAs<PhaseRibbon>, stateAs<PuddlePicture>,
+          stateAs<SectionPicture>, stateAs<DewPicture>, stateAs<TimelinePicture>})
         if (const std::optional<TextState> state = read(widget))
             return state;
     if (const auto* shows = dynamic_cast<const ShowsText*>(widget)) {
