@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/recorder.h"
 
+#include "clock/local_days.h"
 #include "repairlog/damage_mark.h"
 
 #include <QFileInfo>
@@ -27,7 +28,7 @@ constexpr unsigned long walTryMs = 100;
 QString stockDaysBefore(const QString& day)
 {
     constexpr int longer = 400;
-    return QDate::fromString(day, Qt::ISODate).addDays(-longer).toString(Qt::ISODate);
+    return daysFrom(day, -longer);
 }
 
 Logged<BenchBook> bookOf(const RepairLog& log, const QString& lotsFromDay)

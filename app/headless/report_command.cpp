@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // strandbench report: one day's repairs with their whole records, as JSON, CSV or on paper, or as a file of each.
 #include "bench/assumptions_file.h"
+#include "clock/local_days.h"
 #include "exchange/sheets.h"
 #include "headless/command.h"
 #include "headless/day_files.h"
@@ -49,7 +50,7 @@ QString dayMeant(const Arguments& arguments, Faults& faults)
     if (day == u"today"_s)
         return today;
     if (day == u"yesterday"_s)
-        return QDate::fromString(today, Qt::ISODate).addDays(-1).toString(Qt::ISODate);
+        return daysFrom(today, -1);
     static const QRegularExpression shape(u"\\A[0-9]{4}-[0-9]{2}-[0-9]{2}\\z"_s);
     if (shape.match(day).hasMatch() && QDate::fromString(day, Qt::ISODate).isValid())
         return day;

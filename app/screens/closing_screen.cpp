@@ -3,13 +3,12 @@
 
 #include "review/eyes.h"
 #include "screens/sign_widget.h"
+#include "screens/with_record.h"
 #include "theme/sizes.h"
 #include "words/deviation_words.h"
 #include "words/event_words.h"
 #include "words/review_words.h"
 #include "words/role_words.h"
-
-#include <QPointer>
 
 #include <algorithm>
 
@@ -54,23 +53,14 @@ ClosingScreen::ClosingScreen(const Surroundings& around, const QUuid& repair, QW
     content()->addWidget(m_rows, 1);
     answers()->setWayOn({});
     answers()->stop()->hide();
-    around.bench.recorder().readRepair(repair,
-                                       [screen = QPointer<ClosingScreen>(this)](const Logged<RepairFile>& file) {
-                                           if (screen)
-                                               screen->showRecord(file);
-                                       });
+    withRecord(around, this, repair, [this](const JobRecord& record, const RepairFile&) { showRecord(record); });
 }
 
-void ClosingScreen::showRecord(const Logged<RepairFile>& file)
+void ClosingScreen::showRecord(const JobRecord& record)
 {
-    if (!file)
-        return showTrouble(file.error());
     const Catalogue& catalogue = around().bench.planning().catalogue;
-    const auto record = recordOf(file->events, catalogue);
-    if (!record)
-        return showTrouble(words().fault(record.error().front()), {});
-    setContext(contextOf(record->repair, words()));
-    const auto lacking = lackingOf(*record);
+    setContext(contextOf(record.repair, words()));
+    const auto lacking = lackingOf(record);
     setSentence(lacking.empty() ? tr("The record holds what is asked for")
                                 : tr("The record lacks %n thing(s)", nullptr, static_cast<int>(lacking.size())));
     std::vector<PagedRows::MakeRow> rows;
@@ -78,13 +68,13 @@ void ClosingScreen::showRecord(const Logged<RepairFile>& file)
         rows.push_back([this, text = lackingText(each, words()), index = rows.size()](QWidget* parent) {
             return rowOf(around(), u"lacking_%1"_s.arg(index), text, false, parent);
         });
-    for (const Deviation& each : deviationsOf(*record, catalogue, limitsFrom(around().bench.assumptions())))
+    for (const Deviation& each : deviationsOf(record, catalogue, limitsFrom(around().bench.assumptions())))
         if (weightOf(each.kind) == Weight::First)
             rows.push_back([this, text = deviationText(each, words()), index = rows.size()](QWidget* parent) {
                 return rowOf(around(), u"first_%1"_s.arg(index), text, true, parent);
             });
     m_rows->setRows(std::move(rows));
-    buildKeys(*record);
+    buildKeys(record);
 }
 
 QString ClosingScreen::stands(const JobRecord& record) const

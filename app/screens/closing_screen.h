@@ -19,7 +19,7 @@ Q_SIGNALS:
     void otherWanted(const QUuid& repair); ///< the rework, or the repair that this one does again
 
 private:
-    void showRecord(const Logged<RepairFile>& file);
+    void showRecord(const JobRecord& record);
     void buildKeys(const JobRecord& record);
     [[nodiscard]] QString stands(const JobRecord& record) const;
 

@@ -2,6 +2,7 @@
 #include "screens/day_review_screen.h"
 
 #include "bench/review_ask.h"
+#include "clock/local_days.h"
 #include "review/eyes.h"
 #include "theme/sizes.h"
 #include "words/event_words.h"
@@ -25,17 +26,6 @@ constexpr double rowHeight = 18; // a title and two lines
 constexpr TextSize rowTitle{4.6, 3.4};
 constexpr TextSize keyTitle{4.6, 3.4};
 constexpr std::size_t namedDeviations = 2; ///< in a row; the rest are counted
-
-QString daysFrom(const QString& day, int days)
-{
-    return QDate::fromString(day, Qt::ISODate).addDays(days).toString(Qt::ISODate);
-}
-
-bool needsEyes(const RepairDigest& repair)
-{
-    return !repair.readable ||
-           std::ranges::any_of(repair.deviations, [](DeviationKind each) { return weightOf(each) == Weight::First; });
-}
 
 /// "Hardener low, Sanded early, +2": the heaviest first, each kind once.
 QString strayed(const RepairDigest& repair)
@@ -149,13 +139,12 @@ void DayReviewScreen::show(const std::vector<RepairDigest>& repairs)
     answers()->setWayOnEnabled(m_next.has_value());
     m_none->setVisible(rows.empty());
     m_rows->setVisible(!rows.empty());
-    m_figures->setText(rows.empty() ? QString() : figuresText(shown));
+    m_figures->setText(rows.empty() ? QString() : figuresText(day));
     m_rows->setRows(std::move(rows));
 }
 
-QString DayReviewScreen::figuresText(const std::vector<RepairDigest>& repairs) const
+QString DayReviewScreen::figuresText(const DayFigures& day) const
 {
-    const DayFigures day = dayFigures(repairs);
     QStringList parts{tr("%n repair(s)", nullptr, day.repairs), tr("%n need eyes first", nullptr, day.needEyes)};
     if (day.mixed.value() > 0)
         //: two masses of filler

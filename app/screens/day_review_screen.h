@@ -35,7 +35,7 @@ private:
     void read();
     void show(const std::vector<RepairDigest>& repairs);
     [[nodiscard]] PagedRows::MakeRow rowOf(const RepairDigest& repair, std::size_t index);
-    [[nodiscard]] QString figuresText(const std::vector<RepairDigest>& repairs) const;
+    [[nodiscard]] QString figuresText(const DayFigures& day) const;
 
     ReviewWish m_wish;
     std::shared_ptr<std::atomic<bool>> m_cancelled;

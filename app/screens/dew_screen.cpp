@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/dew_screen.h"
 
+#include "clock/local_days.h"
 #include "screens/air_screen.h"
 #include "screens/page_column.h"
 
@@ -28,11 +29,6 @@ double shownDegrees(TemperatureStep step, UnitSystem units)
     return units == UnitSystem::UsCustomary ? inFahrenheitStep(step) : inKelvinStep(step);
 }
 
-QString daysBefore(const QString& day, int days)
-{
-    return QDate::fromString(day, Qt::ISODate).addDays(-days).toString(Qt::ISODate);
-}
-
 } // namespace
 
 DewScreen::DewScreen(const Surroundings& around, QWidget* parent) : Screen(around, u"screen_dew"_s, parent)
@@ -53,7 +49,7 @@ DewScreen::DewScreen(const Surroundings& around, QWidget* parent) : Screen(aroun
     answers()->setWayOn({});
     answers()->stop()->hide();
     const QString today = localDay(around.bench.clock().now());
-    around.bench.recorder().readAir(daysBefore(today, daysBack), today,
+    around.bench.recorder().readAir(daysFrom(today, -daysBack), today,
                                     [screen = QPointer<DewScreen>(this)](const Logged<std::vector<Event>>& events) {
                                         if (screen)
                                             screen->showDays(events);

@@ -3,10 +3,9 @@
 
 #include "review/job_record.h"
 #include "screens/in_hand.h"
+#include "screens/with_record.h"
 #include "theme/sizes.h"
 #include "words/stock_words.h"
-
-#include <QPointer>
 
 #include <map>
 
@@ -27,21 +26,12 @@ RepairLotsScreen::RepairLotsScreen(const Surroundings& around, const QUuid& repa
     content()->addWidget(m_rows, 1);
     answers()->setWayOn({});
     answers()->stop()->hide();
-    around.bench.recorder().readRepair(repair,
-                                       [screen = QPointer<RepairLotsScreen>(this)](const Logged<RepairFile>& file) {
-                                           if (screen)
-                                               screen->showRecord(file);
-                                       });
+    withRecord(around, this, repair, [this](const JobRecord& record, const RepairFile&) { showRecord(record); });
 }
 
-void RepairLotsScreen::showRecord(const Logged<RepairFile>& file)
+void RepairLotsScreen::showRecord(const JobRecord& record)
 {
-    if (!file)
-        return showTrouble(file.error());
-    const auto record = recordOf(file->events, around().bench.planning().catalogue);
-    if (!record)
-        return showTrouble(words().fault(record.error().front()), {});
-    setContext(contextOf(record->repair, words()));
+    setContext(contextOf(record.repair, words()));
     std::map<StockLot, std::pair<Mass, int>> lots;
     const auto take = [&lots](const StockLot& lot, Mass amount) {
         if (lot.lot.isEmpty())
@@ -50,7 +40,7 @@ void RepairLotsScreen::showRecord(const Logged<RepairFile>& file)
         mass += amount;
         ++batches;
     };
-    for (const BatchRecord& each : record->batches) {
+    for (const BatchRecord& each : record.batches) {
         take({each.mixed.sheetId, each.mixed.lot}, each.mixed.filler);
         take({hardenerProduct, each.mixed.hardenerLot}, each.mixed.hardener);
     }

@@ -2,6 +2,7 @@
 // The lots that went into a repair; a tap leads to every other repair that took of one.
 #pragma once
 
+#include "review/job_record.h"
 #include "screens/paged_rows.h"
 #include "stock/stock_acts.h"
 
@@ -16,7 +17,7 @@ Q_SIGNALS:
     void lotTapped(const strandbench::StockLot& lot);
 
 private:
-    void showRecord(const Logged<RepairFile>& file);
+    void showRecord(const JobRecord& record);
     [[nodiscard]] PagedRows::MakeRow rowOf(const StockLot& lot, Mass amount, int batches, std::size_t index);
 
     PagedRows* m_rows = nullptr;

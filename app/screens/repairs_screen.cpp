@@ -2,6 +2,7 @@
 #include "screens/repairs_screen.h"
 
 #include "bench/review_ask.h"
+#include "clock/local_days.h"
 #include "screens/side_key.h"
 #include "theme/sizes.h"
 #include "words/stock_words.h"
@@ -29,10 +30,7 @@ FigurePeriod next(FigurePeriod period)
     return FigurePeriod::Month;
 }
 
-QString firstDay(const QString& today, FigurePeriod period)
-{
-    return QDate::fromString(today, Qt::ISODate).addDays(1 - daysOf(period)).toString(Qt::ISODate);
-}
+QString firstDay(const QString& today, FigurePeriod period) { return daysFrom(today, 1 - daysOf(period)); }
 
 } // namespace
 

@@ -4,6 +4,7 @@
 #include "screens/choice_screen.h"
 #include "screens/record_row.h"
 #include "screens/refusal_screen.h"
+#include "screens/with_record.h"
 #include "theme/sizes.h"
 #include "words/event_words.h"
 #include "words/role_words.h"
@@ -65,23 +66,14 @@ CorrectWhichScreen::CorrectWhichScreen(const Surroundings& around, const QUuid& 
     content()->addWidget(m_rows, 1);
     answers()->stop()->hide();
     answers()->setWayOn({});
-    around.bench.recorder().readRepair(repair,
-                                       [screen = QPointer<CorrectWhichScreen>(this)](const Logged<RepairFile>& file) {
-                                           if (screen)
-                                               screen->showRecord(file);
-                                       });
+    withRecord(around, this, repair, [this](const JobRecord& record, const RepairFile&) { showRecord(record); });
 }
 
-void CorrectWhichScreen::showRecord(const Logged<RepairFile>& file)
+void CorrectWhichScreen::showRecord(const JobRecord& record)
 {
-    if (!file)
-        return showTrouble(file.error());
-    const auto record = recordOf(file->events, around().bench.planning().catalogue);
-    if (!record)
-        return showTrouble(words().fault(record.error().front()), {});
-    setContext(contextOf(record->repair, words()));
+    setContext(contextOf(record.repair, words()));
     std::vector<PagedRows::MakeRow> rows;
-    for (const EventLine& each : eventLines(*record, words()))
+    for (const EventLine& each : eventLines(record, words()))
         rows.push_back([this, each, index = rows.size()](QWidget* parent) -> QWidget* {
             auto* row = new TapButton(theme(), u"correct_%1"_s.arg(index), TapButton::Kind::Plain, parent);
             row->setTitle(each.text);

@@ -2,6 +2,7 @@
 // What leads up to a supervisor's act: why a stop is overridden, which event is put right.
 #pragma once
 
+#include "review/job_record.h"
 #include "screens/paged_rows.h"
 
 namespace strandbench {
@@ -25,7 +26,7 @@ Q_SIGNALS:
     void chosen(qint64 seq, const QString& text);
 
 private:
-    void showRecord(const Logged<RepairFile>& file);
+    void showRecord(const JobRecord& record);
 
     PagedRows* m_rows = nullptr;
 };

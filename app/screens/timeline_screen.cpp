@@ -6,12 +6,11 @@
 #include "pictures/section_picture.h"
 #include "repair/photos.h"
 #include "screens/station_words.h"
+#include "screens/with_record.h"
 #include "theme/sizes.h"
 #include "touch/tap_button.h"
 #include "words/notes.h"
 #include "words/review_words.h"
-
-#include <QPointer>
 
 #include <algorithm>
 
@@ -81,25 +80,17 @@ TimelineScreen::TimelineScreen(const Surroundings& around, const QUuid& repair, 
     foot->setFixedHeight(px(footHeight));
     column->addWidget(foot);
     content()->addLayout(column, 1);
-    around.bench.recorder().readRepair(repair,
-                                       [screen = QPointer<TimelineScreen>(this)](const Logged<RepairFile>& file) {
-                                           if (screen)
-                                               screen->showRecord(file);
-                                       });
+    withRecord(around, this, repair,
+               [this](const JobRecord& record, const RepairFile& file) { showRecord(record, file); });
 }
 
-void TimelineScreen::showRecord(const Logged<RepairFile>& file)
+void TimelineScreen::showRecord(const JobRecord& record, const RepairFile& file)
 {
-    if (!file)
-        return showTrouble(file.error());
     const Catalogue& catalogue = around().bench.planning().catalogue;
-    const auto record = recordOf(file->events, catalogue);
-    if (!record)
-        return showTrouble(words().fault(record.error().front()), {});
-    setContext(contextOf(record->repair, words()));
-    m_line = timelineOf(*record, deviationsOf(*record, catalogue, limitsFrom(around().bench.assumptions())));
-    m_begin = record->repair.takenInAt;
-    buildFoot(*record, *file);
+    setContext(contextOf(record.repair, words()));
+    m_line = timelineOf(record, deviationsOf(record, catalogue, limitsFrom(around().bench.assumptions())));
+    m_begin = record.repair.takenInAt;
+    buildFoot(record, file);
     showSpan(false);
 }
 

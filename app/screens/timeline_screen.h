@@ -18,7 +18,7 @@ public:
     TimelineScreen(const Surroundings& around, const QUuid& repair, QWidget* parent = nullptr);
 
 private:
-    void showRecord(const Logged<RepairFile>& file);
+    void showRecord(const JobRecord& record, const RepairFile& file);
     void showSpan(bool mixing); ///< from the first mix to the last sanding, or all of it
     [[nodiscard]] TimePicture drawing() const;
     void buildFoot(const JobRecord& record, const RepairFile& file);

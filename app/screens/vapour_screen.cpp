@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/vapour_screen.h"
 
+#include "clock/local_days.h"
 #include "screens/air_screen.h"
 #include "screens/page_column.h"
 #include "words/air_words.h"
@@ -15,8 +16,6 @@ namespace {
 
 const Duration lookedBack = minutes(24 * 60);
 constexpr std::size_t limitsOnAPage = 4; // as many as a low glass has room for, in every language
-
-QString dayBefore(const QString& day) { return QDate::fromString(day, Qt::ISODate).addDays(-1).toString(Qt::ISODate); }
 
 /// The number of an assumption as it is shown, without its unit, and with it.
 Printed shownAssumption(const QString& code, const Surroundings& around)
@@ -51,7 +50,7 @@ VapourScreen::VapourScreen(const Surroundings& around, QWidget* parent) : Screen
     answers()->setWayOn({});
     answers()->stop()->hide();
     const QString today = localDay(around.bench.clock().now());
-    around.bench.recorder().readAir(dayBefore(today), today,
+    around.bench.recorder().readAir(daysFrom(today, -1), today,
                                     [screen = QPointer<VapourScreen>(this)](const Logged<std::vector<Event>>& events) {
                                         if (screen)
                                             screen->showAir(events);

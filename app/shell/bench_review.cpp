@@ -31,10 +31,11 @@ Screen* BenchWindow::makeDayReview()
     connect(screen, &DayReviewScreen::narrowWanted, this, [this] { place(Place::ReviewBy); });
     connect(screen, &DayReviewScreen::figuresWanted, this, [this] { place(Place::Figures); });
     connect(screen, &DayReviewScreen::filesWanted, this, [this] { place(Place::DayFiles); });
-    m_parts.bench.recorder().readHead([window = QPointer<BenchWindow>(this)](const Logged<ChainHead>& head) {
-        if (window && head)
-            window->m_review.ownBench = head->origin;
-    });
+    if (m_review.ownBench.isEmpty())
+        m_parts.bench.recorder().readHead([window = QPointer<BenchWindow>(this)](const Logged<ChainHead>& head) {
+            if (window && head)
+                window->m_review.ownBench = head->origin;
+        });
     return screen;
 }
 

@@ -15,12 +15,6 @@ void add(QStringList& values, const QString& value)
         values << value;
 }
 
-bool needsEyes(const RepairDigest& repair)
-{
-    return !repair.readable ||
-           std::ranges::any_of(repair.deviations, [](DeviationKind each) { return weightOf(each) == Weight::First; });
-}
-
 bool before(const RepairDigest& one, const RepairDigest& other)
 {
     if (one.readable != other.readable)
@@ -31,6 +25,12 @@ bool before(const RepairDigest& one, const RepairDigest& other)
 }
 
 } // namespace
+
+bool needsEyes(const RepairDigest& repair)
+{
+    return !repair.readable ||
+           std::ranges::any_of(repair.deviations, [](DeviationKind each) { return weightOf(each) == Weight::First; });
+}
 
 QStringList valuesOf(const RepairDigest& repair, NarrowBy by)
 {

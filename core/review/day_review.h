@@ -32,6 +32,9 @@ struct Narrowing {
 /// Those that have the value, what needs eyes first before the rest; of equal ones the one taken in first.
 [[nodiscard]] std::vector<RepairDigest> eyesFirst(std::vector<RepairDigest> repairs, const Narrowing& narrowing);
 
+/// True of a repair with a deviation of the first weight, and of one that cannot be read.
+[[nodiscard]] bool needsEyes(const RepairDigest& repair);
+
 /// A day in figures.
 struct DayFigures {
     int repairs = 0;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "review/digest.h"
 
+#include "review/job_timeline.h"
+
 #include <QCryptographicHash>
 
 #include <algorithm>
@@ -20,28 +22,25 @@ template <class E> void addCodes(QCryptographicHash& hash)
         hash.addData(code);
 }
 
-JobPart partOf(const QString& code, bool& known)
+/// Assessing, turning, and what waits for the primer, belong to none.
+std::optional<JobPart> partOf(const QString& code)
 {
-    static const std::map<QString, JobPart> parts{
-        {u"prepare"_s, JobPart::Prepare}, {u"prepare_waiting"_s, JobPart::Prepare},
-        {u"mix"_s, JobPart::Lay},         {u"spread"_s, JobPart::Lay},
-        {u"wait"_s, JobPart::Wait},       {u"sand"_s, JobPart::Sand},
-        {u"finish"_s, JobPart::Finish},   {u"finish_waiting"_s, JobPart::Finish},
-    };
-    const auto found = parts.find(code);
-    known = found != parts.end(); // turning, and what waits for the primer, belong to none
-    return known ? found->second : JobPart::Prepare;
+    static const std::map<SpanKind, JobPart> parts{{SpanKind::Prepare, JobPart::Prepare},
+                                                   {SpanKind::Lay, JobPart::Lay},
+                                                   {SpanKind::Wait, JobPart::Wait},
+                                                   {SpanKind::Sand, JobPart::Sand},
+                                                   {SpanKind::Finish, JobPart::Finish}};
+    const auto span = spanKindOf(code);
+    const auto found = span ? parts.find(*span) : parts.end();
+    return found == parts.end() ? std::nullopt : std::optional(found->second);
 }
 
 std::map<JobPart, Duration> plannedTimes(const RepairPlan& plan)
 {
     std::map<JobPart, Duration> times;
-    for (const TimelineEntry& each : plan.timeline) {
-        bool known = false;
-        const JobPart part = partOf(each.code, known);
-        if (known)
-            times.try_emplace(part, seconds(0)).first->second += each.length;
-    }
+    for (const TimelineEntry& each : plan.timeline)
+        if (const auto part = partOf(each.code))
+            times.try_emplace(*part, seconds(0)).first->second += each.length;
     return times;
 }
 

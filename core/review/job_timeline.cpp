@@ -9,23 +9,6 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 namespace {
 
-std::optional<SpanKind> kindOf(const QString& code)
-{
-    static const std::map<QString, SpanKind> kinds{
-        {u"prepare"_s, SpanKind::Prepare},
-        {u"prepare_waiting"_s, SpanKind::Prepare},
-        {u"mix"_s, SpanKind::Lay},
-        {u"spread"_s, SpanKind::Lay},
-        {u"wait"_s, SpanKind::Wait},
-        {u"sand"_s, SpanKind::Sand},
-        {u"turn"_s, SpanKind::Turn},
-        {u"finish"_s, SpanKind::Finish},
-        {u"finish_waiting"_s, SpanKind::Finish},
-    };
-    const auto found = kinds.find(code);
-    return found == kinds.end() ? std::nullopt : std::optional(found->second); // not what waits for the primer
-}
-
 class Maker {
 public:
     explicit Maker(const JobRecord& record) : m_record(record) {}
@@ -64,7 +47,7 @@ private:
             return;
         const Duration begins = offset(m_record.plans.front().told);
         for (const TimelineEntry& each : m_record.plans.front().accepted.plan.timeline) {
-            const auto kind = kindOf(each.code);
+            const auto kind = spanKindOf(each.code);
             if (!kind)
                 continue;
             const JobSpan next{*kind, begins + each.start, begins + each.start + each.length};
@@ -126,6 +109,23 @@ private:
 };
 
 } // namespace
+
+std::optional<SpanKind> spanKindOf(const QString& code)
+{
+    static const std::map<QString, SpanKind> kinds{
+        {u"prepare"_s, SpanKind::Prepare},
+        {u"prepare_waiting"_s, SpanKind::Prepare},
+        {u"mix"_s, SpanKind::Lay},
+        {u"spread"_s, SpanKind::Lay},
+        {u"wait"_s, SpanKind::Wait},
+        {u"sand"_s, SpanKind::Sand},
+        {u"turn"_s, SpanKind::Turn},
+        {u"finish"_s, SpanKind::Finish},
+        {u"finish_waiting"_s, SpanKind::Finish},
+    };
+    const auto found = kinds.find(code);
+    return found == kinds.end() ? std::nullopt : std::optional(found->second); // not what waits for the primer
+}
 
 JobTimeline timelineOf(const JobRecord& record, const std::vector<Deviation>& deviations)
 {

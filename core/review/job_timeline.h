@@ -20,6 +20,9 @@ template <> struct Codes<SpanKind> {
     }};
 };
 
+/// The part of the job that an entry of a plan's timeline is of, by its code; empty of what waits for the primer.
+[[nodiscard]] std::optional<SpanKind> spanKindOf(const QString& code);
+
 /// From taking in.
 struct JobSpan {
     SpanKind kind = SpanKind::Assess;
