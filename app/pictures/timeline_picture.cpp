@@ -18,6 +18,8 @@ namespace {
 constexpr double rowMm = 5.0;  // of a line of text
 constexpr double markMm = 1.6; // half of a mark's width
 constexpr double swatchMm = 5.0;
+constexpr double leastLaneMm = 3;
+constexpr double mostLaneMm = 16; // a taller bar says no more
 
 struct Legend {
     int look = 0;
@@ -113,7 +115,8 @@ Layout layOut(const QRectF& room, const TimePicture& picture, const Theme& theme
     const double left = inner.left() + names + theme.px(2);
     const double bottom = inner.bottom() - legend - theme.px(1) - row;
     const double marks = std::max(row, theme.px(2 * markMm + 1) * 1.0);
-    const double lane = std::max(theme.px(3.0) * 1.0, (bottom - inner.top() - marks - theme.px(3)) / 2);
+    const double lane = std::clamp((bottom - inner.top() - marks - theme.px(3)) / 2, theme.px(leastLaneMm) * 1.0,
+                                   theme.px(mostLaneMm) * 1.0);
     layout.planned = QRectF(left, inner.top(), inner.right() - left - theme.px(1), lane);
     layout.actual = layout.planned.translated(0, lane + theme.px(1.5));
     layout.marks = QRectF(left, layout.actual.bottom() + theme.px(1), layout.planned.width(), marks);
