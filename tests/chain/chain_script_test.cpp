@@ -237,7 +237,7 @@ TEST_F(ChainScript, TheExampleInTheBookIsWhatBothCompute)
     const QString folder = QStringLiteral(CHAIN_SCRIPT).section(u'/', 0, -2);
     const QString code =
         u"import sys; sys.path.insert(0, %1); import check_chain; print(check_chain.hash_of((bytes(32), '%2', 1, '%3', "
-        "'taken_in', 1, 1768000000123, 5000456, 'b1', -18000, 'Ren\\u00e9e', b'%4')).hex())"_s.arg(
+        "'taken_in', 2, 1768000000123, 5000456, 'b1', -18000, 'Ren\\u00e9e', b'%4')).hex())"_s.arg(
             u"'%1'"_s.arg(folder), record.origin, record.repair, QString::fromUtf8(record.payload));
     EXPECT_EQ(python({u"-c"_s, code}).out, QString::fromLatin1(hash.toHex())) << "by the script";
 }
