@@ -14,7 +14,7 @@ OWN = {"CMakeUserPresets.json"}  # a person's own, ignored by git
 CORE = {
     "quantity", "material", "substrate", "geometry", "air", "mix", "cure", "learning", "plan", "clock", "roles",
     "repair", "exchange", "repairlog", "review", "practice", "instrument", "stock", "harm",
-    "CMakeLists.txt", "warnings.cmake",
+    "CMakeLists.txt", "precompiled.cmake", "warnings.cmake",
 }
 
 

@@ -12,7 +12,7 @@ CORE = [
     "clock", "stock", "roles", "repair", "review", "exchange", "repairlog", "practice",
 ]
 APP = ["theme", "words", "pictures", "touch", "sound", "bench", "camera", "gear", "report",
-       "screens", "shell", "headless"]
+       "screens", "school", "shell", "headless"]
 INCLUDE = re.compile(r'^\s*#include "(\w+)/')
 
 
