@@ -73,6 +73,13 @@ public:
         if (v)
             code(key, *v);
     }
+    template <class E> void maybeCodes(const QString& key, const std::vector<E>& v)
+    {
+        std::vector<QString> codes;
+        for (const E each : v)
+            codes.push_back(codeOf(each));
+        maybeTexts(key, codes);
+    }
     void maybeFlag(const QString& key, const std::optional<bool>& v)
     {
         if (v)
@@ -197,6 +204,16 @@ public:
 
     template <class E> void code(const QString& key, E& v) { v = m_json.oneOf<E>(key); }
     template <class E> void maybeCode(const QString& key, std::optional<E>& v) { v = m_json.optionalOneOf<E>(key); }
+    template <class E> void maybeCodes(const QString& key, std::vector<E>& v)
+    {
+        std::vector<QString> codes;
+        maybeTexts(key, codes);
+        for (std::size_t i = 0; i < codes.size(); ++i)
+            if (const auto value = fromCode<E>(codes[i]))
+                v.push_back(*value);
+            else
+                m_json.fault(QStringLiteral("%1[%2]").arg(key).arg(i), codes[i], FaultKind::NotOneOf, allCodes<E>());
+    }
     void maybeFlag(const QString& key, std::optional<bool>& v) { v = m_json.optionalBoolean(key); }
     void maybeTemperature(const QString& key, std::optional<Temperature>& v);
     void maybeDate(const QString& key, std::optional<QDate>& v);

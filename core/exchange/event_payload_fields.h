@@ -50,6 +50,7 @@ template <class Io, Is<Answered> V> void fields(Io& io, V& v)
     io.code(u"question"_s, v.question);
     io.maybeSeq(u"corrects_seq"_s, v.corrects);
     io.maybeCode(u"by"_s, v.by);
+    io.maybeCodes(u"found_by"_s, v.foundBy);
     switch (v.question) {
     case Question::Substrate:
         return answerAs<Substrate>(io, v.value);

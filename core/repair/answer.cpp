@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "repair/answer.h"
 
+#include <algorithm>
+#include <iterator>
+
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
@@ -45,6 +48,22 @@ std::optional<Fault> sizeFault(const AnswerValue& value)
                  QString::number(inMillimetres(size->length)),
                  FaultKind::OutOfRange,
                  {u"above 0"_s, QString(), u"mm"_s}};
+}
+
+/// Only of the substrate is it asked what told it, and each thing tells it once.
+std::optional<Fault> foundByFault(const Answered& answered)
+{
+    const auto& all = answered.foundBy;
+    if (!all.empty() && answered.question != Question::Substrate)
+        return Fault{u"answered.found_by"_s,
+                     codeOf(answered.question),
+                     FaultKind::Conflicts,
+                     {u"question"_s, codeOf(Question::Substrate)}};
+    for (auto each = all.begin(); each != all.end(); ++each)
+        if (std::find(std::next(each), all.end(), *each) != all.end())
+            return Fault{
+                u"answered.found_by"_s, codeOf(*each), FaultKind::Conflicts, {u"answered.found_by"_s, codeOf(*each)}};
+    return std::nullopt;
 }
 
 std::optional<Fault> orderFault(const Repair& repair, const Answered& answered)
@@ -146,6 +165,8 @@ std::optional<Fault> putAnswer(Repair& repair, const Answered& answered, qint64 
     if (!asksFor(repair.assessment, answered.question))
         return Fault{u"answered"_s, codeOf(answered.question), FaultKind::Conflicts, {u"asked"_s, u"false"_s}};
     if (auto fault = sizeFault(answered.value))
+        return fault;
+    if (auto fault = foundByFault(answered))
         return fault;
     if (auto fault = orderFault(repair, answered))
         return fault;

@@ -34,12 +34,13 @@ int kindVersionOf(const Payload& payload)
         return 4; // since its assessment holds the stops that were overridden
     if (std::holds_alternative<HardenerIn>(payload))
         return 5; // since it says what weighed its masses, and names its sheet's version
+    if (std::holds_alternative<Answered>(payload))
+        return 3; // since it says what told the substrate
     // 2 since they say what gave their figures, what it waits for, what it is the rework of, or which version its
     // sheet is of. Every other kind
     // is in its first layout.
-    const bool second = std::holds_alternative<TakenIn>(payload) || std::holds_alternative<Answered>(payload) ||
-                        std::holds_alternative<ReadingTaken>(payload) || std::holds_alternative<PatMixed>(payload) ||
-                        std::holds_alternative<Parked>(payload);
+    const bool second = std::holds_alternative<TakenIn>(payload) || std::holds_alternative<ReadingTaken>(payload) ||
+                        std::holds_alternative<PatMixed>(payload) || std::holds_alternative<Parked>(payload);
     return second ? 2 : 1;
 }
 

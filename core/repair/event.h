@@ -6,6 +6,7 @@
 #include "clock/clock_watch.h"
 #include "mix/bead_calibration.h"
 #include "plan/how_sure.h"
+#include "repair/found_by.h"
 #include "roles/supervisor.h"
 #include "stock/stock_acts.h"
 
@@ -107,8 +108,9 @@ struct TakenIn {
 struct Answered { // answered
     Question question = Question::Substrate;
     AnswerValue value = Substrate::Unknown;
-    std::optional<qint64> corrects;   ///< seq of the event that this one corrects
-    std::optional<EnteredBy> by = {}; ///< of air and humidity; empty in older events, and where nothing was taken over
+    std::optional<qint64> corrects;    ///< seq of the event that this one corrects
+    std::optional<EnteredBy> by = {};  ///< of air and humidity; empty in older events, and where nothing was taken over
+    std::vector<FoundBy> foundBy = {}; ///< of the substrate alone, each once; empty: not told
     bool operator==(const Answered&) const = default;
 };
 struct PlanAccepted {

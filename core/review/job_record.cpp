@@ -47,7 +47,8 @@ public:
 
     void operator()(const Answered& answered)
     {
-        AnswerRecord record{answered.question, answered.value, {}, !m_record.plans.empty(), true, m_told};
+        AnswerRecord record{answered.question, answered.value, {}, !m_record.plans.empty(), true,
+                            answered.foundBy,  m_told};
         if (answered.corrects)
             for (const AnswerRecord& each : m_record.answers)
                 if (each.told.seq == *answered.corrects)

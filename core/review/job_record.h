@@ -25,6 +25,7 @@ struct AnswerRecord {
     std::optional<AnswerValue> before; ///< what this one corrected
     bool afterPlan = false;            ///< given or corrected after a plan had been accepted
     bool stands = true;                ///< false when corrected, or asked again since
+    std::vector<FoundBy> foundBy;      ///< of the substrate: what told it; empty: not told
     Told told;
 };
 

@@ -32,8 +32,13 @@ private:
     void identity()
     {
         const auto& substrate = m_record.repair.assessment.substrate;
+        const bool told = std::ranges::any_of(m_record.answers, [](const AnswerRecord& each) {
+            return each.question == Question::Substrate && each.stands && !each.foundBy.empty();
+        });
         if (!substrate || *substrate == Substrate::Unknown)
             add(RecordGap::SubstrateNotIdentified);
+        else if (!told)
+            add(RecordGap::SubstrateProofLacking);
     }
 
     [[nodiscard]] bool byInstrument() const

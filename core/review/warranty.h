@@ -9,6 +9,7 @@ namespace strandbench {
 /// A thing that the record lacks.
 enum class RecordGap {
     SubstrateNotIdentified, ///< not answered, or 'unknown'
+    SubstrateProofLacking,  ///< answered, but not what told it
     PhotoLacking,           ///< code of the moment
     FillerLotLacking,       ///< batch
     HardenerLotLacking,     ///< batch
@@ -22,8 +23,9 @@ enum class RecordGap {
     OverrideNameless,       ///< code of the stop: nobody is named who allowed it
 };
 template <> struct Codes<RecordGap> {
-    static constexpr std::array<std::pair<RecordGap, const char*>, 12> table{{
+    static constexpr std::array<std::pair<RecordGap, const char*>, 13> table{{
         {RecordGap::SubstrateNotIdentified, "substrate_not_identified"},
+        {RecordGap::SubstrateProofLacking, "substrate_proof_lacking"},
         {RecordGap::PhotoLacking, "photo_lacking"},
         {RecordGap::FillerLotLacking, "filler_lot_lacking"},
         {RecordGap::HardenerLotLacking, "hardener_lot_lacking"},

@@ -154,7 +154,7 @@ std::vector<Payload> samplePayloads()
     const StockLot shelf{u"demo_mixed_strand"_s, u"L7"_s};
     return {
         TakenIn{u"4421"_s, u"skirt panel"_s},
-        Answered{Question::Substrate, Substrate::Galvanised, std::nullopt},
+        Answered{Question::Substrate, Substrate::Galvanised, std::nullopt, {}, {FoundBy::Magnet, FoundBy::ZincGauge}},
         Answered{Question::DamageKind, DamageKind::BondSeam, 7},
         Answered{Question::Weld, WeldKind::Spot, std::nullopt},
         Answered{Question::AdhesiveCured, true, std::nullopt},

@@ -21,6 +21,22 @@ protected:
     RepairScript script;
 };
 
+TEST_F(Answers, NameWhatToldTheSubstrateOnceAndOfNothingElse)
+{
+    script.walkTo(Station::Assess);
+    Answered answered{Question::Substrate, Substrate::Smc, {}, {}, {FoundBy::TapSound, FoundBy::TapSound}};
+    const auto twice = script.put(answered);
+    ASSERT_TRUE(twice);
+    EXPECT_EQ(twice->field, u"answered.found_by"_s);
+    EXPECT_EQ(twice->value, u"tap_sound"_s);
+    answered.foundBy = {FoundBy::TapSound, FoundBy::BrokenEdge};
+    EXPECT_FALSE(script.put(answered));
+    const auto elsewhere = script.put(Answered{Question::DamageKind, DamageKind::Hole, {}, {}, {FoundBy::Magnet}});
+    ASSERT_TRUE(elsewhere);
+    EXPECT_EQ(elsewhere->field, u"answered.found_by"_s);
+    EXPECT_EQ(elsewhere->value, u"damage_kind"_s);
+}
+
 TEST_F(Answers, FillTheAssessment)
 {
     answerAll();

@@ -15,6 +15,9 @@ std::vector<Event> wholeRecord()
 {
     auto events = cleanRepair();
     for (Event& each : events) {
+        if (auto* answered = std::get_if<Answered>(&each.payload);
+            answered && answered->question == Question::Substrate)
+            answered->foundBy = {FoundBy::BrokenEdge, FoundBy::TapSound};
         if (auto* mixed = std::get_if<HardenerIn>(&each.payload))
             mixed->by = EnteredBy::Instrument;
         if (auto* reading = std::get_if<ReadingTaken>(&each.payload))
@@ -53,6 +56,15 @@ TEST(Warranty, EachThingThatIsMissingIsNamed)
     EXPECT_EQ(lacking[0], (Lacking{RecordGap::FillerLotLacking, {}, batch}));
     EXPECT_EQ(lacking[1], (Lacking{RecordGap::HardenerLotLacking, {}, batch}));
     EXPECT_EQ(lacking[2], (Lacking{RecordGap::HardenerNotWeighed, {}, batch}));
+}
+
+TEST(Warranty, ASubstrateIsProvenByWhatToldIt)
+{
+    auto events = wholeRecord();
+    Answered& substrate = firstOf<Answered>(events);
+    ASSERT_EQ(substrate.question, Question::Substrate);
+    substrate.foundBy.clear();
+    EXPECT_EQ(gapsOf(events), QStringList{u"substrate_proof_lacking"_s});
 }
 
 TEST(Warranty, APhotoIsNamedByItsMoment)
