@@ -15,7 +15,7 @@ constexpr int allOfThem = 10'000'000;
 struct Recorder::Reviewing {
     ReviewAsk ask;
     std::function<Logged<std::vector<QUuid>>(const FindIndex&)> lacking; ///< a digest
-    std::function<Logged<Digests>(const FindIndex&)> answer;
+    std::function<Logged<FindIndex::Digests>(const FindIndex&)> answer;  ///< nothing: some are lacking
     std::function<void(const Logged<Digests>&)> then;
     std::vector<QUuid> left = {};
     int of = 0; ///< that were left at first
@@ -54,11 +54,14 @@ void Recorder::goOnReviewing(const std::shared_ptr<Reviewing>& review)
     if (!whole)
         return end(tl::unexpected(whole.error()));
     if (*whole && review->left.empty()) {
+        auto answer = review->answer(*m_index);
+        if (!answer)
+            return end(tl::unexpected(answer.error()));
+        if (*answer)
+            return end(**std::move(answer));
         auto lacking = review->lacking(*m_index);
         if (!lacking)
             return end(tl::unexpected(lacking.error()));
-        if (lacking->empty())
-            return end(review->answer(*m_index));
         review->left = *std::move(lacking);
         if (!std::exchange(review->asked, true))
             review->of = static_cast<int>(review->left.size());
@@ -81,12 +84,13 @@ void Recorder::goOnReviewing(const std::shared_ptr<Reviewing>& review)
 void Recorder::review(const QString& fromDay, const QString& toDay, const ReviewAsk& ask,
                       std::function<void(const Logged<Digests>&)> then)
 {
-    auto review = std::make_shared<Reviewing>(
-        Reviewing{ask,
-                  [fromDay, toDay, mark = ask.mark](const FindIndex& index) {
-                      return index.undigested(fromDay, toDay, mark, allOfThem);
-                  },
-                  [fromDay, toDay](const FindIndex& index) { return index.digests(fromDay, toDay); }, std::move(then)});
+    auto review = std::make_shared<Reviewing>(Reviewing{
+        ask,
+        [fromDay, toDay, mark = ask.mark](const FindIndex& index) {
+            return index.undigested(fromDay, toDay, mark, allOfThem);
+        },
+        [fromDay, toDay, mark = ask.mark](const FindIndex& index) { return index.digests(fromDay, toDay, mark); },
+        std::move(then)});
     QMetaObject::invokeMethod(
         m_writer, [this, review] { goOnReviewing(review); }, Qt::QueuedConnection);
 }
@@ -95,7 +99,7 @@ void Recorder::reviewLot(const StockLot& lot, const ReviewAsk& ask, std::functio
 {
     auto review = std::make_shared<Reviewing>(Reviewing{
         ask, [lot, mark = ask.mark](const FindIndex& index) { return index.undigested(lot, mark, allOfThem); },
-        [lot](const FindIndex& index) { return index.digests(lot); }, std::move(then)});
+        [lot, mark = ask.mark](const FindIndex& index) { return index.digests(lot, mark); }, std::move(then)});
     QMetaObject::invokeMethod(
         m_writer, [this, review] { goOnReviewing(review); }, Qt::QueuedConnection);
 }

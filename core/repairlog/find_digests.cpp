@@ -37,21 +37,28 @@ Logged<std::vector<QUuid>> undigestedAmong(const SqlConnection& sql, const QStri
         .map([&] { return repairs; });
 }
 
-Logged<std::vector<RepairDigest>> digestsAmong(const SqlConnection& sql, const QString& among,
-                                               const QVariantList& binds)
+/// One question for both, whether all are there and what they are: a review is asked for far more often than made.
+Logged<FindIndex::Digests> digestsAmong(const SqlConnection& sql, const QString& among, QVariantList binds,
+                                        const QString& mark)
 {
     std::vector<RepairDigest> digests;
-    const auto take = [&digests](const Row& row) -> Logged<void> {
+    bool whole = true;
+    const auto take = [&](const Row& row) -> Logged<void> {
+        whole = whole && row.integer(1) != 0;
+        if (!whole)
+            return {};
         auto digest = digestFrom(row.bytes(0));
         if (!digest)
             return failed(LogTrouble::Damaged, u"digest"_s);
         digests.push_back(*std::move(digest));
         return {};
     };
+    binds.prepend(mark);
     return sql
-        .each(u"SELECT bytes FROM "_s + among + u" AS asked JOIN digest ON digest.id = asked.id ORDER BY asked.id"_s,
+        .each(u"SELECT bytes, mark IS ? FROM "_s + among +
+                  u" AS asked LEFT JOIN digest ON digest.id = asked.id ORDER BY asked.id"_s,
               binds, take)
-        .map([&] { return std::move(digests); });
+        .map([&] { return whole ? FindIndex::Digests(std::move(digests)) : std::nullopt; });
 }
 
 } // namespace
@@ -88,14 +95,14 @@ Logged<void> FindIndex::keep(const std::vector<RepairDigest>& digests, const QSt
     return transaction->commit();
 }
 
-Logged<std::vector<RepairDigest>> FindIndex::digests(const QString& fromDay, const QString& toDay) const
+Logged<FindIndex::Digests> FindIndex::digests(const QString& fromDay, const QString& toDay, const QString& mark) const
 {
-    return digestsAmong(*m_sql, ofDays(), {fromDay, toDay});
+    return digestsAmong(*m_sql, ofDays(), {fromDay, toDay}, mark);
 }
 
-Logged<std::vector<RepairDigest>> FindIndex::digests(const StockLot& lot) const
+Logged<FindIndex::Digests> FindIndex::digests(const StockLot& lot, const QString& mark) const
 {
-    return digestsAmong(*m_sql, ofLot(), {lot.lot, lot.product});
+    return digestsAmong(*m_sql, ofLot(), {lot.lot, lot.product}, mark);
 }
 
 } // namespace strandbench

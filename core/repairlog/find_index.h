@@ -79,9 +79,11 @@ public:
     /// How many have an act on one of these days.
     [[nodiscard]] Logged<int> repairsOf(const QString& fromDay, const QString& toDay) const;
     [[nodiscard]] Logged<void> keep(const std::vector<RepairDigest>& digests, const QString& mark);
-    /// Digests that are kept, in the order of taking in.
-    [[nodiscard]] Logged<std::vector<RepairDigest>> digests(const QString& fromDay, const QString& toDay) const;
-    [[nodiscard]] Logged<std::vector<RepairDigest>> digests(const StockLot& lot) const;
+    /// Digests of these days, in the order of taking in; nothing as long as one of them is to be made: undigested().
+    using Digests = std::optional<std::vector<RepairDigest>>;
+    [[nodiscard]] Logged<Digests> digests(const QString& fromDay, const QString& toDay, const QString& mark) const;
+    /// The same of those that took of a lot.
+    [[nodiscard]] Logged<Digests> digests(const StockLot& lot, const QString& mark) const;
 
 private:
     explicit FindIndex(std::unique_ptr<SqlConnection> connection);

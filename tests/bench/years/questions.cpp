@@ -3,6 +3,7 @@
 #include "years_log.h"
 
 #include "exchange/events.h"
+#include "stock/ledger.h"
 #include "repairlog/digest_bytes.h"
 
 using namespace Qt::StringLiterals;
@@ -45,6 +46,39 @@ std::vector<Payload> payloadsIn(const std::vector<Line>& lines, std::size_t kind
         payloads.push_back(*decodePayload(QString::fromStdString(each[kind]), std::stoi(each[kind + 1]),
                                           QByteArray::fromStdString(each[kind + 7])));
     return payloads;
+}
+
+/// Digests of which none is missing.
+std::vector<RepairDigest> whole(Logged<FindIndex::Digests> digests)
+{
+    auto found = orEnd(std::move(digests));
+    if (!found)
+        qFatal("a digest is missing");
+    return *std::move(found);
+}
+
+QString textOf(const std::string& bytes) { return QString::fromUtf8(bytes.data(), qsizetype(bytes.size())); }
+
+/// Likewise what a search finds.
+std::vector<FoundRepair> foundIn(const std::vector<Line>& lines)
+{
+    std::vector<FoundRepair> found;
+    for (const Line& each : lines)
+        found.push_back({QUuid::fromString(textOf(each[0])), textOf(each[2]), textOf(each[3]),
+                         textOf(each[4]).split(u'\n', Qt::SkipEmptyParts),
+                         textOf(each[5]).split(u'\n', Qt::SkipEmptyParts), 0, std::stoll(each[1])});
+    return found;
+}
+
+/// Likewise batches that took of a lot.
+std::vector<LotUse> usesIn(const StockLot& lot, const std::vector<Line>& lines)
+{
+    std::vector<LotUse> uses;
+    for (const Line& each : lines)
+        uses.push_back({lot, QUuid::fromString(textOf(each[0])), textOf(each[1]), textOf(each[2]), textOf(each[3]),
+                        textOf(each[4]), std::stoll(each[5]), fromMicrogramsOfStock(std::stoll(each[6])),
+                        each[7] != "0", std::stoi(each[8])});
+    return uses;
 }
 
 /// Every word as FTS5 is asked for what begins with it.
@@ -116,7 +150,7 @@ Question YearsLog::dayWithEvents() const
             }};
 }
 
-/// What is asked is whether all are kept, and then for them. Both answers give one key for each.
+/// Both answers give one key for each.
 Question YearsLog::dayReview() const
 {
     const auto plain = std::make_shared<PlainSql::Statement>(
@@ -124,9 +158,7 @@ Question YearsLog::dayReview() const
     return {"a day: its review", days(),
             [this](const std::string& asked) {
                 const QString day = QString::fromStdString(asked);
-                if (!orEnd(m_index->undigested(day, day, m_mark, allOfThem)).empty())
-                    qFatal("a digest is missing");
-                return answerOf(orEnd(m_index->digests(day, day)), [](const RepairDigest&) { return "+"; });
+                return answerOf(whole(m_index->digests(day, day, m_mark)), [](const RepairDigest&) { return "+"; });
             },
             [plain](const std::string& day) {
                 return answerOf(digestsIn(plain->rows({day})), [](const RepairDigest&) { return "+"; });
@@ -140,9 +172,7 @@ Question YearsLog::lotReview(const std::string& name, const char* which) const
         "product = ?) AS asked JOIN digest ON digest.id = asked.id ORDER BY asked.id"));
     return {name, lots(which),
             [this](const std::string& both) {
-                if (!orEnd(m_index->undigested(lotOf(both), m_mark, allOfThem)).empty())
-                    qFatal("a digest is missing");
-                return answerOf(orEnd(m_index->digests(lotOf(both))), [](const RepairDigest&) { return "+"; });
+                return answerOf(whole(m_index->digests(lotOf(both), m_mark)), [](const RepairDigest&) { return "+"; });
             },
             [plain](const std::string& both) {
                 const std::size_t cut = both.find('\t');
@@ -162,7 +192,8 @@ Question YearsLog::search(const std::string& name, const std::vector<std::string
                                 [](const FoundRepair& each) { return keyOf(each.repair); });
             },
             [plain](const std::string& text) {
-                return answerOf(plain->rows({matchOf(text), sqlite3_int64(mostRepairs)}));
+                return answerOf(foundIn(plain->rows({matchOf(text), sqlite3_int64(mostRepairs)})),
+                                [](const FoundRepair& each) { return keyOf(each.repair); });
             }};
 }
 
@@ -179,7 +210,8 @@ Question YearsLog::uses(const std::string& name, const char* which) const
             },
             [plain](const std::string& both) {
                 const std::size_t cut = both.find('\t');
-                return answerOf(plain->rows({both.substr(0, cut), both.substr(cut + 1), sqlite3_int64(mostUses)}));
+                const auto rows = plain->rows({both.substr(0, cut), both.substr(cut + 1), sqlite3_int64(mostUses)});
+                return answerOf(usesIn(lotOf(both), rows), [](const LotUse& each) { return keyOf(each.repair); });
             }};
 }
 

@@ -97,12 +97,18 @@ protected:
         EXPECT_TRUE(found);
         return {found->begin(), found->end()};
     }
+    bool isWhole(const QString& mark) const
+    {
+        const auto found = m_index->digests(u"0000"_s, u"9999"_s, mark);
+        return found && found->has_value();
+    }
     QStringList jobs() const
     {
-        const auto found = m_index->digests(u"0000"_s, u"9999"_s);
-        EXPECT_TRUE(found);
+        const auto found = m_index->digests(u"0000"_s, u"9999"_s, u"m"_s);
         QStringList jobs;
-        for (const RepairDigest& each : *found)
+        if (!found || !*found)
+            return {u"not whole"_s};
+        for (const RepairDigest& each : **found)
             jobs << each.job;
         return jobs;
     }
@@ -123,6 +129,7 @@ TEST_F(DigestsTest, OneIsStaleOnceItsRepairGoesOn)
     ASSERT_TRUE(m_log->append(draft(first, Noted{{}, u"wet"_s}, 20)));
     catchUp();
     EXPECT_EQ(undigested(u"m"_s), std::set{first}) << "it went on";
+    EXPECT_FALSE(isWhole(u"m"_s));
     ASSERT_TRUE(m_index->keep({named(first, u"1 again"_s)}, u"m"_s));
     EXPECT_EQ(jobs(), (QStringList{u"1 again"_s, u"2"_s}));
 }
@@ -134,6 +141,8 @@ TEST_F(DigestsTest, AllAreStaleUnderAnotherMark)
     catchUp();
     ASSERT_TRUE(m_index->keep({named(first, u"1"_s), named(second, u"2"_s)}, u"old limits"_s));
     EXPECT_EQ(undigested(u"new limits"_s), (std::set{first, second}));
+    EXPECT_TRUE(isWhole(u"old limits"_s));
+    EXPECT_FALSE(isWhole(u"new limits"_s));
     ASSERT_TRUE(m_index->keep({named(first, u"1"_s)}, u"new limits"_s));
     EXPECT_EQ(undigested(u"new limits"_s), std::set{second});
     EXPECT_EQ(m_index->undigested(u"0000"_s, u"9999"_s, u"newest"_s, 1)->size(), 1U) << "at most so many";
@@ -149,8 +158,8 @@ TEST_F(DigestsTest, OnlyRepairsWithAnActOnTheDaysAreMeant)
     const auto on = [&](int day) {
         const QString local = localDay(test::moment(day * 24 * 3600));
         QStringList found;
-        const auto digests = m_index->digests(local, local);
-        for (const RepairDigest& each : *digests)
+        const auto digests = m_index->digests(local, local, u"m"_s);
+        for (const RepairDigest& each : **digests)
             found << each.job;
         EXPECT_EQ(m_index->repairsOf(local, local), int(found.size()));
         return found;
@@ -172,10 +181,11 @@ TEST_F(DigestsTest, OfALotAreThoseThatTookOfIt)
     catchUp();
     const StockLot lot{u"demo_mixed"_s, u"F-77"_s};
     EXPECT_EQ(*m_index->undigested(lot, u"m"_s, 100), std::vector{one});
+    EXPECT_FALSE(*m_index->digests(lot, u"m"_s));
     ASSERT_TRUE(m_index->keep({named(one, u"1"_s)}, u"m"_s));
     EXPECT_TRUE(m_index->undigested(lot, u"m"_s, 100)->empty());
-    ASSERT_EQ(m_index->digests(lot)->size(), 1U);
-    EXPECT_TRUE(m_index->digests(StockLot{u"demo_mixed"_s, u"F-78"_s})->empty());
+    ASSERT_EQ((*m_index->digests(lot, u"m"_s))->size(), 1U);
+    EXPECT_TRUE((*m_index->digests(StockLot{u"demo_mixed"_s, u"F-78"_s}, u"m"_s))->empty());
 }
 
 } // namespace
