@@ -265,6 +265,10 @@
         <source>Back to the question</source>
         <translation>Zurück zur Frage</translation>
     </message>
+    <message>
+        <source>What did you go by?</source>
+        <translation>Woran haben Sie es erkannt?</translation>
+    </message>
 </context>
 <context>
     <name>Assumptions</name>
@@ -788,6 +792,196 @@
     </message>
 </context>
 <context>
+    <name>Consequences</name>
+    <message>
+        <source>It would be filled where it must stop: %1.</source>
+        <translation>Es würde trotz Halt gespachtelt: %1.</translation>
+    </message>
+    <message>
+        <source>It would stop for nothing: %1.</source>
+        <translation>Es würde grundlos angehalten: %1.</translation>
+    </message>
+    <message>
+        <source>It would be put right for the wrong reason: %1, not: %2.</source>
+        <translation>Es würde aus falschem Grund behoben: %1, nicht: %2.</translation>
+    </message>
+    <message>
+        <source>Another filler would go in: %1, not %2.</source>
+        <translation>Ein anderer Spachtel käme hinein: %1, nicht %2.</translation>
+    </message>
+    <message>
+        <source>%1 would be mixed, not %2.</source>
+        <translation>%1 würden angemischt, nicht %2.</translation>
+    </message>
+    <message>
+        <source>%1 of crack would stay, undrilled, and run on.</source>
+        <translation>%1 Riss blieben ungebohrt und liefen weiter.</translation>
+    </message>
+    <message>
+        <source>The plan would be the same; the record would be wrong.</source>
+        <translation>Der Plan wäre gleich; die Akte wäre falsch.</translation>
+    </message>
+    <message>
+        <source>It would lack: %1.</source>
+        <translation>Es würde fehlen: %1.</translation>
+    </message>
+    <message>
+        <source>Work for nothing: %1.</source>
+        <translation>Umsonst gearbeitet: %1.</translation>
+    </message>
+    <message>
+        <source>It spoils the bond or the panel: %1.</source>
+        <translation>Das verdirbt Haftung oder Teil: %1.</translation>
+    </message>
+    <message>
+        <source>%1: that comes before: %2.</source>
+        <translation>%1: das kommt vor: %2.</translation>
+    </message>
+    <message>
+        <source>The panel is only %1 above dew point, not %2: unseen dew, and no adhesion.</source>
+        <translation>Das Teil ist nur %1 über Taupunkt, nicht %2: unsichtbarer Tau und keine Haftung.</translation>
+    </message>
+    <message>
+        <source>Filler would hide it: %1.</source>
+        <translation>Spachtel würde es verdecken: %1.</translation>
+    </message>
+    <message>
+        <source>A panel that could be filled would wait.</source>
+        <translation>Ein spachtelbares Teil würde warten.</translation>
+    </message>
+    <message>
+        <source>It would still stand in the way: %1.</source>
+        <translation>Es stünde noch im Weg: %1.</translation>
+    </message>
+    <message>
+        <source>That does not put it right: %1.</source>
+        <translation>Das behebt es nicht: %1.</translation>
+    </message>
+    <message>
+        <source>%1 does not belong here: %2.</source>
+        <translation>%1 gehört nicht hierher: %2.</translation>
+    </message>
+    <message>
+        <source>%1 in one go reaches %2, above %3: it shrinks as it cools, and maps through.</source>
+        <translation>%1 auf einmal erreichen %2, mehr als %3: es schrumpft beim Abkühlen und zeichnet sich ab.</translation>
+    </message>
+    <message>
+        <source>%1 in one go; its sheet ends at %2: it shrinks and maps.</source>
+        <translation>%1 auf einmal; sein Blatt endet bei %2: es schrumpft, zeichnet sich ab.</translation>
+    </message>
+    <message>
+        <source>Nothing was laid: the damage is as it was.</source>
+        <translation>Nichts wurde gelegt: der Schaden ist wie zuvor.</translation>
+    </message>
+    <message>
+        <source>The face stays %1 too low.</source>
+        <translation>Die Seite bleibt %1 zu tief.</translation>
+    </message>
+    <message>
+        <source>The face stands %1 too high, all of it to sand off.</source>
+        <translation>Die Seite steht %1 zu hoch, alles abzuschleifen.</translation>
+    </message>
+    <message>
+        <source>%1 are missing: the next batch meets a cold joint.</source>
+        <translation>%1 fehlen: der nächste Ansatz trifft auf eine kalte Fuge.</translation>
+    </message>
+    <message>
+        <source>%1 are left over, and wasted.</source>
+        <translation>%1 bleiben übrig, vergeudet.</translation>
+    </message>
+    <message>
+        <source>The board gels after %1: %2 are wasted on it.</source>
+        <translation>Das Brett geliert nach %1: %2 sind dort verloren.</translation>
+    </message>
+    <message>
+        <source>It sands after %1, not after %2.</source>
+        <translation>Schleifbar nach %1, nicht nach %2.</translation>
+    </message>
+    <message>
+        <source>It gels after %1, not after %2.</source>
+        <translation>Es geliert nach %1, nicht nach %2.</translation>
+    </message>
+    <message>
+        <source>With %1 hardener it never cures hard enough to sand.</source>
+        <translation>Mit %1 Härter wird es nie hart genug zum Schleifen.</translation>
+    </message>
+    <message>
+        <source>%1 hardener: no sheet and no model goes there.</source>
+        <translation>%1 Härter: so weit reicht kein Blatt und kein Modell.</translation>
+    </message>
+    <message>
+        <source>The edges gel at %1: the repair grows, and must be ground back.</source>
+        <translation>Die Ränder gelieren bei %1: die Stelle wächst, sie ist zurückzuschleifen.</translation>
+    </message>
+    <message>
+        <source>Before %1 it still flows: the edges smear again.</source>
+        <translation>Vor %1 fließt es noch: die Ränder verschmieren wieder.</translation>
+    </message>
+    <message>
+        <source>Only %1 cured at the face, not %2: it drags and clogs until %3.</source>
+        <translation>Oberfläche nur zu %1 gehärtet, nicht %2: es zieht und setzt zu bis %3.</translation>
+    </message>
+    <message>
+        <source>After %1 it is hard as stone: the paper hardly bites.</source>
+        <translation>Nach %1 ist es steinhart: das Papier greift kaum.</translation>
+    </message>
+    <message>
+        <source>It was not sanded: nothing holds on it.</source>
+        <translation>Es wurde nicht geschliffen: nichts hält darauf.</translation>
+    </message>
+    <message>
+        <source>The other face stays open: water gets in, and it breaks out.</source>
+        <translation>Die andere Seite bleibt offen: Wasser dringt ein, es bricht aus.</translation>
+    </message>
+    <message>
+        <source>There is nothing to fill on the other face.</source>
+        <translation>Auf der anderen Seite ist nichts zu spachteln.</translation>
+    </message>
+    <message>
+        <source>A coat of %1 sinks and pinholes; at most %2.</source>
+        <translation>%1 je Schicht fallen ein und bilden Poren; höchstens %2.</translation>
+    </message>
+    <message>
+        <source>%1 of finishing filler in all; it cracks beyond %2.</source>
+        <translation>%1 Feinspachtel im Ganzen; über %2 reißt er.</translation>
+    </message>
+    <message>
+        <source>It stays %1 below the contour.</source>
+        <translation>Es bleibt %1 unter der Kontur.</translation>
+    </message>
+    <message>
+        <source>It was not finished: strands show through primer.</source>
+        <translation>Ohne Finish: die Fasern zeichnen sich im Primer ab.</translation>
+    </message>
+    <message>
+        <source>It goes to paint unseen: %1.</source>
+        <translation>Geht ungeprüft zum Lack: %1.</translation>
+    </message>
+    <message>
+        <source>Primed %1 too soon: what cures below shrinks, and maps.</source>
+        <translation>%1 zu früh grundiert: es härtet darunter, schrumpft, zeichnet sich ab.</translation>
+    </message>
+    <message>
+        <source>By its product sheet: below %2 the film stays soft.</source>
+        <extracomment>%1 is the share of hardener mixed, %2 the least</extracomment>
+        <translation>Laut seinem Blatt: unter %2 bleibt der Film weich.</translation>
+    </message>
+    <message>
+        <source>By its product sheet: above %2 it bleeds and pinholes.</source>
+        <extracomment>%1 is the share of hardener mixed, %2 the most</extracomment>
+        <translation>Laut seinem Blatt: über %2 blutet er aus, bildet Poren.</translation>
+    </message>
+    <message>
+        <source>It is damp: the filler does not hold on water.</source>
+        <translation>Es ist feucht: Spachtel hält nicht auf Wasser.</translation>
+    </message>
+    <message>
+        <source>At %1 the panel is colder than %2: it does not hold, nor cure through.</source>
+        <extracomment>%1 is the panel&apos;s temperature, %2 the least</extracomment>
+        <translation>Mit %1 ist das Teil kälter als %2: Es hält nicht und härtet nicht durch.</translation>
+    </message>
+</context>
+<context>
     <name>Deviations</name>
     <message>
         <source>panel %1 above dew point; at least %2</source>
@@ -1081,6 +1275,514 @@
     <message>
         <source>Its rework is taken in</source>
         <translation>Ihre Nacharbeit ist angenommen</translation>
+    </message>
+</context>
+<context>
+    <name>Evidence</name>
+    <message>
+        <source>From the front</source>
+        <translation>Von vorn</translation>
+    </message>
+    <message>
+        <source>From behind</source>
+        <translation>Von hinten</translation>
+    </message>
+    <message>
+        <source>Broken edge</source>
+        <translation>Bruchkante</translation>
+    </message>
+    <message>
+        <source>Magnet</source>
+        <translation>Magnet</translation>
+    </message>
+    <message>
+        <source>Zinc gauge</source>
+        <translation>Zink messen</translation>
+    </message>
+    <message>
+        <source>Ohmmeter</source>
+        <translation>Ohmmeter</translation>
+    </message>
+    <message>
+        <source>Tap it</source>
+        <translation>Abklopfen</translation>
+    </message>
+    <message>
+        <source>80 grit, a spot</source>
+        <translation>80er, eine Stelle</translation>
+    </message>
+    <message>
+        <source>Bend the edge</source>
+        <translation>Kante biegen</translation>
+    </message>
+    <message>
+        <source>Drop of vinegar</source>
+        <translation>Tropfen Essig</translation>
+    </message>
+    <message>
+        <source>Cloth and solvent</source>
+        <translation>Tuch und Lösemittel</translation>
+    </message>
+    <message>
+        <source>Nail in film</source>
+        <translation>Nagel in den Film</translation>
+    </message>
+    <message>
+        <source>Tap and wet</source>
+        <translation>Klopfen und nässen</translation>
+    </message>
+    <message>
+        <source>Nail in adhesive</source>
+        <translation>Nagel in den Kleber</translation>
+    </message>
+    <message>
+        <source>Taped foil</source>
+        <translation>Aufgeklebte Folie</translation>
+    </message>
+    <message>
+        <source>What is near</source>
+        <translation>Was in der Nähe ist</translation>
+    </message>
+    <message>
+        <source>Measures</source>
+        <translation>Maße</translation>
+    </message>
+    <message>
+        <source>Air and panel</source>
+        <translation>Luft und Teil</translation>
+    </message>
+    <message>
+        <source>Since when bare</source>
+        <translation>Seit wann blank</translation>
+    </message>
+    <message>
+        <source>a crack</source>
+        <translation>ein Riss</translation>
+    </message>
+    <message>
+        <source>fine crazing in the paint</source>
+        <translation>feine Haarrisse im Lack</translation>
+    </message>
+    <message>
+        <source>a dish pressed in</source>
+        <translation>eine eingedrückte Mulde</translation>
+    </message>
+    <message>
+        <source>a furrow</source>
+        <translation>eine Furche</translation>
+    </message>
+    <message>
+        <source>a hole right through</source>
+        <translation>ein Loch durch und durch</translation>
+    </message>
+    <message>
+        <source>a hole with a brown, flaking rim</source>
+        <translation>ein Loch mit braunem, blätterndem Rand</translation>
+    </message>
+    <message>
+        <source>an unbroken weld bead</source>
+        <translation>eine durchgehende Schweißnaht</translation>
+    </message>
+    <message>
+        <source>a row of round pressed spots</source>
+        <translation>eine Reihe runder, eingedrückter Punkte</translation>
+    </message>
+    <message>
+        <source>the line of a seam</source>
+        <translation>die Linie einer Naht</translation>
+    </message>
+    <message>
+        <source>a line of adhesive</source>
+        <translation>eine Klebelinie</translation>
+    </message>
+    <message>
+        <source>adhesive squeezed out</source>
+        <translation>herausgequollener Kleber</translation>
+    </message>
+    <message>
+        <source>pores in the bead</source>
+        <translation>Poren in der Naht</translation>
+    </message>
+    <message>
+        <source>brown specks on bright metal</source>
+        <translation>braune Punkte auf blankem Metall</translation>
+    </message>
+    <message>
+        <source>nothing on it</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>even grey film, abraded</source>
+        <translation>gleichmäßig grauer Film, angeschliffen</translation>
+    </message>
+    <message>
+        <source>glossy film</source>
+        <translation>glänzender Film</translation>
+    </message>
+    <message>
+        <source>a patch of another colour in the film</source>
+        <translation>ein Fleck anderer Farbe im Film</translation>
+    </message>
+    <message>
+        <source>thick rubbery film</source>
+        <translation>dicker gummiartiger Film</translation>
+    </message>
+    <message>
+        <source>brown scale</source>
+        <translation>brauner Zunder</translation>
+    </message>
+    <message>
+        <source>smooth black film</source>
+        <translation>glatter schwarzer Film</translation>
+    </message>
+    <message>
+        <source>thin tinted film, metal shows through</source>
+        <translation>dünner getönter Film, Metall scheint durch</translation>
+    </message>
+    <message>
+        <source>glassy drops along the joint</source>
+        <translation>glasige Tropfen an der Naht</translation>
+    </message>
+    <message>
+        <source>A hand gets behind it.</source>
+        <translation>Eine Hand kommt dahinter.</translation>
+    </message>
+    <message>
+        <source>Only a mirror gets behind it.</source>
+        <translation>Nur ein Spiegel kommt dahinter.</translation>
+    </message>
+    <message>
+        <source>The back is closed: nothing is seen.</source>
+        <translation>Hinten ist zu: Man sieht nichts.</translation>
+    </message>
+    <message>
+        <source>rough, strands every way</source>
+        <translation>rau, Fasern kreuz und quer</translation>
+    </message>
+    <message>
+        <source>smooth, with moulded ribs</source>
+        <translation>glatt, mit angeformten Rippen</translation>
+    </message>
+    <message>
+        <source>black woven cloth</source>
+        <translation>schwarzes Gewebe</translation>
+    </message>
+    <message>
+        <source>thin pressed sheet</source>
+        <translation>dünnes gepresstes Blech</translation>
+    </message>
+    <message>
+        <source>thick cast ribs</source>
+        <translation>dicke gegossene Rippen</translation>
+    </message>
+    <message>
+        <source>short weld beads with gaps</source>
+        <translation>kurze Schweißraupen mit Lücken</translation>
+    </message>
+    <message>
+        <source>Marked: UP-GF</source>
+        <extracomment>what is moulded into the back of a part, an abbreviation of ISO 1043</extracomment>
+        <translation>Gekennzeichnet: UP-GF</translation>
+    </message>
+    <message>
+        <source>Marked: PP-EPDM</source>
+        <translation>Gekennzeichnet: PP-EPDM</translation>
+    </message>
+    <message>
+        <source>Marked: PUR</source>
+        <translation>Gekennzeichnet: PUR</translation>
+    </message>
+    <message>
+        <source>Marked: PDCPD</source>
+        <translation>Gekennzeichnet: PDCPD</translation>
+    </message>
+    <message>
+        <source>Marked: Mg</source>
+        <translation>Gekennzeichnet: Mg</translation>
+    </message>
+    <message>
+        <source>layers, long strands stand out</source>
+        <translation>Lagen, lange Fasern stehen heraus</translation>
+    </message>
+    <message>
+        <source>short strands, evenly all through</source>
+        <translation>kurze Fasern, gleichmäßig verteilt</translation>
+    </message>
+    <message>
+        <source>no strand anywhere</source>
+        <translation>nirgends eine Faser</translation>
+    </message>
+    <message>
+        <source>black woven threads</source>
+        <translation>schwarze gewebte Fäden</translation>
+    </message>
+    <message>
+        <source>metal</source>
+        <translation>Metall</translation>
+    </message>
+    <message>
+        <source>Solid all through.</source>
+        <translation>Durchgehend massiv.</translation>
+    </message>
+    <message>
+        <source>Between two skins: small cells.</source>
+        <translation>Zwischen zwei Häuten: kleine Zellen.</translation>
+    </message>
+    <message>
+        <source>Between two skins: pale dry wood.</source>
+        <translation>Zwischen zwei Häuten: helles, trockenes Holz.</translation>
+    </message>
+    <message>
+        <source>Between two skins: dark wood, wet to the finger.</source>
+        <translation>Zwischen zwei Häuten: dunkles Holz, feucht am Finger.</translation>
+    </message>
+    <message>
+        <source>no pull</source>
+        <translation>zieht nicht</translation>
+    </message>
+    <message>
+        <source>weak pull</source>
+        <translation>zieht schwach</translation>
+    </message>
+    <message>
+        <source>strong pull</source>
+        <translation>zieht stark</translation>
+    </message>
+    <message>
+        <source>It rings.</source>
+        <translation>Es klingt.</translation>
+    </message>
+    <message>
+        <source>A hard, short sound.</source>
+        <translation>Ein harter, kurzer Ton.</translation>
+    </message>
+    <message>
+        <source>A dull sound.</source>
+        <translation>Ein dumpfer Ton.</translation>
+    </message>
+    <message>
+        <source>Dead: no sound of its own.</source>
+        <translation>Tot: kein eigener Klang.</translation>
+    </message>
+    <message>
+        <source>It gives dry powder.</source>
+        <translation>Es gibt trockenen Staub.</translation>
+    </message>
+    <message>
+        <source>It smears and gives strings.</source>
+        <translation>Es schmiert und zieht Fäden.</translation>
+    </message>
+    <message>
+        <source>It gives soft crumbs.</source>
+        <translation>Es gibt weiche Krümel.</translation>
+    </message>
+    <message>
+        <source>It gives black dust.</source>
+        <translation>Es gibt schwarzen Staub.</translation>
+    </message>
+    <message>
+        <source>Bright metal comes up.</source>
+        <translation>Blankes Metall kommt hervor.</translation>
+    </message>
+    <message>
+        <source>The cloth stays clean.</source>
+        <translation>Das Tuch bleibt sauber.</translation>
+    </message>
+    <message>
+        <source>The cloth takes colour.</source>
+        <translation>Das Tuch färbt sich.</translation>
+    </message>
+    <message>
+        <source>The film softens and smears.</source>
+        <translation>Der Film wird weich und schmiert.</translation>
+    </message>
+    <message>
+        <source>Hard: the nail slides off.</source>
+        <translation>Hart: Der Nagel gleitet ab.</translation>
+    </message>
+    <message>
+        <source>Rubbery: the nail springs back.</source>
+        <translation>Gummiartig: Der Nagel federt zurück.</translation>
+    </message>
+    <message>
+        <source>Soft: the nail goes in and stays.</source>
+        <translation>Weich: Der Nagel dringt ein und bleibt.</translation>
+    </message>
+    <message>
+        <source>Dry below the foil.</source>
+        <translation>Trocken unter der Folie.</translation>
+    </message>
+    <message>
+        <source>Beads of water below the foil.</source>
+        <translation>Wasserperlen unter der Folie.</translation>
+    </message>
+    <message>
+        <source>pillar</source>
+        <translation>Säule</translation>
+    </message>
+    <message>
+        <source>chassis rail</source>
+        <translation>Rahmenträger</translation>
+    </message>
+    <message>
+        <source>brake mounting</source>
+        <translation>Bremsbefestigung</translation>
+    </message>
+    <message>
+        <source>steering mounting</source>
+        <translation>Lenkungsbefestigung</translation>
+    </message>
+    <message>
+        <source>suspension mounting</source>
+        <translation>Radaufhängung</translation>
+    </message>
+    <message>
+        <source>belt mounting</source>
+        <translation>Gurtbefestigung</translation>
+    </message>
+    <message>
+        <source>seat mounting</source>
+        <translation>Sitzbefestigung</translation>
+    </message>
+    <message>
+        <source>flange that glass is bonded to</source>
+        <translation>Flansch, an dem Glas klebt</translation>
+    </message>
+    <message>
+        <source>airbag cover</source>
+        <translation>Airbag-Abdeckung</translation>
+    </message>
+    <message>
+        <source>high-voltage part, orange cable</source>
+        <translation>Hochvoltteil, oranges Kabel</translation>
+    </message>
+    <message>
+        <source>driver-assistance sensor behind it</source>
+        <translation>Sensor der Fahrassistenz dahinter</translation>
+    </message>
+    <message>
+        <source>wall of a tank</source>
+        <translation>Wand eines Behälters</translation>
+    </message>
+    <message>
+        <source>It cannot be tried here.</source>
+        <translation>Das lässt sich hier nicht prüfen.</translation>
+    </message>
+    <message>
+        <source>On it: %1.</source>
+        <translation>Darauf: %1.</translation>
+    </message>
+    <message>
+        <source>Seen: %1. On it: %2.</source>
+        <extracomment>both are lists: &quot;a crack, fine crazing in the paint&quot;, &quot;glossy film&quot;</extracomment>
+        <translation>Zu sehen: %1. Darauf: %2.</translation>
+    </message>
+    <message>
+        <source>Seen: %1.</source>
+        <translation>Zu sehen: %1.</translation>
+    </message>
+    <message>
+        <source>No edge is broken or cut open.</source>
+        <translation>Keine Kante ist gebrochen oder aufgeschnitten.</translation>
+    </message>
+    <message>
+        <source>At the damage: %1.</source>
+        <translation>Am Schaden: %1.</translation>
+    </message>
+    <message>
+        <source>At the damage: %1. On a spot ground bare: %2.</source>
+        <translation>Am Schaden: %1. Auf einer blanken Stelle: %2.</translation>
+    </message>
+    <message>
+        <source>%1 µm</source>
+        <extracomment>a thickness: &quot;12 µm&quot;</extracomment>
+        <translation>%1 µm</translation>
+    </message>
+    <message>
+        <source>Beside it: %1.</source>
+        <translation>Daneben: %1.</translation>
+    </message>
+    <message>
+        <source>Nothing but skin within an arm’s length.</source>
+        <translation>Im Umkreis einer Armlänge nur Außenhaut.</translation>
+    </message>
+    <message>
+        <source>%1, %2 away</source>
+        <extracomment>%1 is a part of a vehicle, %2 how far off: &quot;belt mounting, 120 mm away&quot;</extracomment>
+        <translation>%1, %2 entfernt</translation>
+    </message>
+    <message>
+        <source>%1, right here</source>
+        <translation>%1, genau hier</translation>
+    </message>
+    <message>
+        <source>Long, as the eye has it: %1.</source>
+        <translation>Lang, nach Augenschein: %1.</translation>
+    </message>
+    <message>
+        <source>Wide: %1.</source>
+        <translation>Breit: %1.</translation>
+    </message>
+    <message>
+        <source>Deep: %1.</source>
+        <translation>Tief: %1.</translation>
+    </message>
+    <message>
+        <source>Panel: %1.</source>
+        <translation>Teil: %1.</translation>
+    </message>
+    <message>
+        <source>It conducts.</source>
+        <translation>Es leitet.</translation>
+    </message>
+    <message>
+        <source>Open: it does not conduct.</source>
+        <translation>Offen: Es leitet nicht.</translation>
+    </message>
+    <message>
+        <source>It bends by hand and springs back.</source>
+        <translation>Es biegt sich von Hand und federt zurück.</translation>
+    </message>
+    <message>
+        <source>It stays stiff.</source>
+        <translation>Es bleibt steif.</translation>
+    </message>
+    <message>
+        <source>It fizzes.</source>
+        <translation>Es schäumt.</translation>
+    </message>
+    <message>
+        <source>Nothing happens.</source>
+        <translation>Nichts geschieht.</translation>
+    </message>
+    <message>
+        <source>The nail leaves a mark.</source>
+        <translation>Der Nagel hinterlässt eine Spur.</translation>
+    </message>
+    <message>
+        <source>The nail leaves no mark.</source>
+        <translation>Der Nagel hinterlässt keine Spur.</translation>
+    </message>
+    <message>
+        <source>From tip to tip: %1.</source>
+        <translation>Von Spitze zu Spitze: %1.</translation>
+    </message>
+    <message>
+        <source>No crack opens.</source>
+        <translation>Kein Riss öffnet sich.</translation>
+    </message>
+    <message>
+        <source>Cut or ground bare %1 ago.</source>
+        <translation>Vor %1 geschnitten oder blank geschliffen.</translation>
+    </message>
+    <message>
+        <source>Nobody knows.</source>
+        <translation>Das weiß niemand.</translation>
+    </message>
+    <message>
+        <source>Bevel to cut: %1 : 1.</source>
+        <extracomment>run to depth, told by the shop: &quot;Bevel to cut: 4 : 1.&quot;</extracomment>
+        <translation>Fase: %1 : 1.</translation>
     </message>
 </context>
 <context>
@@ -1689,6 +2391,39 @@
     <message>
         <source>%1 faster than the sheet</source>
         <translation>%1 schneller als das Blatt</translation>
+    </message>
+</context>
+<context>
+    <name>FoundBy</name>
+    <message>
+        <source>magnet</source>
+        <extracomment>what told one substrate from another, in a list: &quot;magnet, tap sound&quot;</extracomment>
+        <translation>Magnet</translation>
+    </message>
+    <message>
+        <source>zinc gauge</source>
+        <translation>Zinkmessgerät</translation>
+    </message>
+    <message>
+        <source>ohmmeter</source>
+        <translation>Ohmmeter</translation>
+    </message>
+    <message>
+        <source>broken edge</source>
+        <translation>Bruchkante</translation>
+    </message>
+    <message>
+        <source>marking on the back</source>
+        <translation>Kennzeichen hinten</translation>
+    </message>
+    <message>
+        <source>tap sound</source>
+        <translation>Klopfklang</translation>
+    </message>
+    <message>
+        <source>%1 (told by %2)</source>
+        <extracomment>%1 is what a panel is made of, %2 a list: &quot;SMC (told by broken edge, tap sound)&quot;</extracomment>
+        <translation>%1 (erkannt an: %2)</translation>
     </message>
 </context>
 <context>
@@ -4372,6 +5107,700 @@
     </message>
 </context>
 <context>
+    <name>Practice</name>
+    <message>
+        <source>Rinse the open fibre with water</source>
+        <translation>Offene Fasern mit Wasser spülen</translation>
+    </message>
+    <message>
+        <source>Wipe the ground fibre with solvent</source>
+        <translation>Geschliffene Fasern mit Lösemittel wischen</translation>
+    </message>
+    <message>
+        <source>Blow it off at full line pressure</source>
+        <translation>Mit vollem Leitungsdruck abblasen</translation>
+    </message>
+    <message>
+        <source>Put the lamp on the wet filler</source>
+        <translation>Strahler auf den nassen Spachtel richten</translation>
+    </message>
+    <message>
+        <source>Grind it with the disc used on steel</source>
+        <translation>Mit der Scheibe vom Stahl schleifen</translation>
+    </message>
+    <message>
+        <source>Fill over the paint where it holds</source>
+        <translation>Auf dem Lack spachteln, wo er hält</translation>
+    </message>
+    <message>
+        <source>A weld seam cannot be on this material.</source>
+        <translation>Auf diesem Werkstoff kann keine Schweißnaht sein.</translation>
+    </message>
+    <message>
+        <source>A rust hole cannot be in this material.</source>
+        <translation>In diesem Werkstoff kann kein Rostloch sein.</translation>
+    </message>
+    <message>
+        <source>The adhesive has not cured.</source>
+        <translation>Der Kleber ist nicht ausgehärtet.</translation>
+    </message>
+    <message>
+        <source>It is a crack in metal.</source>
+        <translation>Es ist ein Riss im Metall.</translation>
+    </message>
+    <message>
+        <source>The dent is too deep for filler.</source>
+        <translation>Die Delle ist zu tief für Spachtel.</translation>
+    </message>
+    <message>
+        <source>The hole is too large for filler.</source>
+        <translation>Das Loch ist zu groß für Spachtel.</translation>
+    </message>
+    <message>
+        <source>It is damp.</source>
+        <translation>Es ist feucht.</translation>
+    </message>
+    <message>
+        <source>No filler fits here.</source>
+        <translation>Kein Spachtel passt hier.</translation>
+    </message>
+    <message>
+        <source>The panel is too near its dew point.</source>
+        <translation>Das Teil ist zu nah an seinem Taupunkt.</translation>
+    </message>
+    <message>
+        <source>The panel is too cold.</source>
+        <translation>Das Teil ist zu kalt.</translation>
+    </message>
+    <message>
+        <source>The panel is too hot.</source>
+        <translation>Das Teil ist zu warm.</translation>
+    </message>
+    <message>
+        <source>The air is too cold.</source>
+        <translation>Die Luft ist zu kalt.</translation>
+    </message>
+    <message>
+        <source>The air is too hot.</source>
+        <translation>Die Luft ist zu warm.</translation>
+    </message>
+    <message>
+        <source>It would gel before it is spread.</source>
+        <translation>Es würde vor dem Auftragen gelieren.</translation>
+    </message>
+    <message>
+        <source>Even a thin lift would overheat.</source>
+        <translation>Selbst eine dünne Lage würde zu heiß.</translation>
+    </message>
+    <message>
+        <source>It would not sand.</source>
+        <translation>Nicht schleifbar.</translation>
+    </message>
+    <message>
+        <source>Something was not answered.</source>
+        <translation>Etwas blieb unbeantwortet.</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>fill</source>
+        <translation>spachteln</translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation>anhalten</translation>
+    </message>
+    <message>
+        <source>front face alone</source>
+        <translation>nur Vorderseite</translation>
+    </message>
+    <message>
+        <source>both faces</source>
+        <translation>beide Seiten</translation>
+    </message>
+    <message>
+        <source>zinc gauge</source>
+        <translation>Zinkmessgerät</translation>
+    </message>
+    <message>
+        <source>ohmmeter</source>
+        <translation>Ohmmeter</translation>
+    </message>
+    <message>
+        <source>broken edge</source>
+        <translation>Bruchkante</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>Rückseite</translation>
+    </message>
+    <message>
+        <source>tap sound</source>
+        <translation>Klopfklang</translation>
+    </message>
+    <message>
+        <source>80 grit</source>
+        <translation>Korn 80</translation>
+    </message>
+    <message>
+        <source>bending</source>
+        <translation>Biegen</translation>
+    </message>
+    <message>
+        <source>vinegar</source>
+        <translation>Essig</translation>
+    </message>
+    <message>
+        <source>magnet</source>
+        <translation>Magnet</translation>
+    </message>
+    <message>
+        <source>Guide coat gone</source>
+        <translation>Puder weg</translation>
+    </message>
+    <message>
+        <source>Straightedge, both ways</source>
+        <translation>Lineal, über Kreuz</translation>
+    </message>
+    <message>
+        <source>Pinholes in raking light</source>
+        <translation>Poren im Streiflicht</translation>
+    </message>
+    <message>
+        <source>Nail and paper test</source>
+        <translation>Nagel- und Papierprobe</translation>
+    </message>
+    <message>
+        <source>Even tap sound</source>
+        <translation>Klopfklang gleich</translation>
+    </message>
+    <message>
+        <source>No edge to be felt</source>
+        <translation>Keine Kante fühlbar</translation>
+    </message>
+    <message>
+        <source>identify</source>
+        <translation>bestimmen</translation>
+    </message>
+    <message>
+        <source>decide</source>
+        <translation>entscheiden</translation>
+    </message>
+    <message>
+        <source>prepare</source>
+        <translation>vorbereiten</translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation>mischen</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>finish</source>
+        <translation>Finish</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Werkstoff</translation>
+    </message>
+    <message>
+        <source>Kind of damage</source>
+        <translation>Art des Schadens</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Kind of weld</source>
+        <translation>Schweißart</translation>
+    </message>
+    <message>
+        <source>Adhesive</source>
+        <translation>Kleber</translation>
+    </message>
+    <message>
+        <source>Reach from behind</source>
+        <translation>Zugang von hinten</translation>
+    </message>
+    <message>
+        <source>Surface</source>
+        <translation>Oberfläche</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>Dry or damp</source>
+        <translation>Trocken/feucht</translation>
+    </message>
+    <message>
+        <source>Core</source>
+        <translation>Kern</translation>
+    </message>
+    <message>
+        <source>Fill or stop</source>
+        <translation>Spachtel oder Halt</translation>
+    </message>
+    <message>
+        <source>Why stop</source>
+        <translation>Warum Halt</translation>
+    </message>
+    <message>
+        <source>What instead</source>
+        <translation>Was stattdessen</translation>
+    </message>
+    <message>
+        <source>Which filler</source>
+        <translation>Welcher Spachtel</translation>
+    </message>
+    <message>
+        <source>Steps left out</source>
+        <translation>Fehlende Schritte</translation>
+    </message>
+    <message>
+        <source>Steps too many</source>
+        <translation>Schritte zu viel</translation>
+    </message>
+    <message>
+        <source>Order of steps</source>
+        <translation>Reihenfolge</translation>
+    </message>
+    <message>
+        <source>Thickness in one go</source>
+        <translation>Dicke auf einmal</translation>
+    </message>
+    <message>
+        <source>Built up</source>
+        <translation>Aufbau</translation>
+    </message>
+    <message>
+        <source>Amount mixed</source>
+        <translation>Mischmenge</translation>
+    </message>
+    <message>
+        <source>Hardener</source>
+        <translation>Härter</translation>
+    </message>
+    <message>
+        <source>Edges cleared</source>
+        <translation>Ränder gesäubert</translation>
+    </message>
+    <message>
+        <source>When sanded</source>
+        <translation>Wann geschliffen</translation>
+    </message>
+    <message>
+        <source>Other face</source>
+        <translation>Andere Seite</translation>
+    </message>
+    <message>
+        <source>Finishing filler</source>
+        <translation>Feinspachtel</translation>
+    </message>
+    <message>
+        <source>Inspection</source>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>Wait before primer</source>
+        <translation>Wartezeit vor Primer</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <extracomment>two times</extracomment>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1, lift %2</source>
+        <extracomment>%1 is a decision, %2 a number: &quot;Hardener, lift 2&quot;</extracomment>
+        <translation>%1, Lage %2</translation>
+    </message>
+    <message>
+        <source>Not passed: it was filled where it must stop.</source>
+        <translation>Nicht bestanden: trotz Halt gespachtelt.</translation>
+    </message>
+    <message>
+        <source>Not passed: it could have been filled.</source>
+        <translation>Nicht bestanden: es war spachtelbar.</translation>
+    </message>
+    <message>
+        <source>Not passed: the wrong filler went in.</source>
+        <translation>Nicht bestanden: falscher Spachtel.</translation>
+    </message>
+    <message>
+        <source>Not passed: one mistake that no care makes good.</source>
+        <translation>Nicht bestanden: ein Fehler, den keine Sorgfalt wettmacht.</translation>
+    </message>
+    <message>
+        <source>Passed.</source>
+        <translation>Bestanden.</translation>
+    </message>
+    <message>
+        <source>Not passed: more than one mistake in: %1.</source>
+        <extracomment>%1 is a list of skills: &quot;mix, time&quot;</extracomment>
+        <translation>Nicht bestanden: mehr als ein Fehler bei: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>PracticeAsk</name>
+    <message>
+        <source>Look at the panel</source>
+        <translation>Teil ansehen</translation>
+    </message>
+    <message>
+        <source>More answers</source>
+        <translation>Mehr Antworten</translation>
+    </message>
+    <message>
+        <source>Fill it, or stop?</source>
+        <translation>Spachteln oder anhalten?</translation>
+    </message>
+    <message>
+        <source>Fill it</source>
+        <translation>Spachteln</translation>
+    </message>
+    <message>
+        <source>Stop here</source>
+        <translation>Hier anhalten</translation>
+    </message>
+    <message>
+        <source>What speaks against filling? All of it</source>
+        <translation>Was spricht gegen Spachteln? Alles angeben</translation>
+    </message>
+    <message>
+        <source>That is all</source>
+        <translation>Das ist alles</translation>
+    </message>
+    <message>
+        <source>What is done instead?</source>
+        <translation>Was geschieht stattdessen?</translation>
+    </message>
+    <message>
+        <source>Which filler is put on first?</source>
+        <translation>Welcher Spachtel kommt zuerst?</translation>
+    </message>
+    <message>
+        <source>Tap what is done, in its order</source>
+        <translation>Antippen, was getan wird, der Reihe nach</translation>
+    </message>
+    <message>
+        <source>Prepared</source>
+        <translation>Vorbereitet</translation>
+    </message>
+    <message>
+        <source>How thick is the next lift?</source>
+        <translation>Wie dick wird die nächste Lage?</translation>
+    </message>
+    <message>
+        <source>Lift</source>
+        <translation>Lage</translation>
+    </message>
+    <message>
+        <source>Key in its thickness</source>
+        <translation>Dicke eintippen</translation>
+    </message>
+    <message>
+        <source>Mix for it</source>
+        <translation>Dafür mischen</translation>
+    </message>
+    <message>
+        <source>Another lift on this face</source>
+        <translation>Noch eine Lage auf dieser Seite</translation>
+    </message>
+    <message>
+        <source>Turn the panel, fill the back</source>
+        <translation>Teil wenden, Rückseite spachteln</translation>
+    </message>
+    <message>
+        <source>Finishing filler</source>
+        <translation>Feinspachtel</translation>
+    </message>
+    <message>
+        <source>It is sanded. What comes next?</source>
+        <translation>Geschliffen. Was kommt als Nächstes?</translation>
+    </message>
+    <message>
+        <source>Finishing filler: how many coats, how thick?</source>
+        <translation>Feinspachtel: wie viele Schichten, wie dick?</translation>
+    </message>
+    <message>
+        <source>Coats</source>
+        <translation>Schichten</translation>
+    </message>
+    <message>
+        <source>Key in how many</source>
+        <translation>Anzahl eintippen</translation>
+    </message>
+    <message>
+        <source>Each coat</source>
+        <translation>Je Schicht</translation>
+    </message>
+    <message>
+        <source>Finished</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>What do you look for before primer?</source>
+        <translation>Was wird vor dem Primer geprüft?</translation>
+    </message>
+    <message>
+        <source>How long after the last sanding comes primer?</source>
+        <translation>Wie lange nach dem letzten Schleifen kommt Primer?</translation>
+    </message>
+    <message>
+        <source>Wait</source>
+        <translation>Warten</translation>
+    </message>
+    <message>
+        <source>Key in the minutes</source>
+        <translation>Minuten eintippen</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation>min</translation>
+    </message>
+    <message>
+        <source>Hand it over</source>
+        <translation>Übergeben</translation>
+    </message>
+    <message>
+        <source>Practice panel</source>
+        <translation>Übungsteil</translation>
+    </message>
+</context>
+<context>
+    <name>PracticeHome</name>
+    <message>
+        <source>Practice: nobody is at the bench</source>
+        <translation>Übung: niemand am Platz</translation>
+    </message>
+    <message>
+        <source>Practice: %1</source>
+        <translation>Übung: %1</translation>
+    </message>
+    <message>
+        <source>Practise: nothing here is in the shop’s record</source>
+        <translation>Üben: nichts hiervon steht im Protokoll der Werkstatt</translation>
+    </message>
+    <message>
+        <source>exercises: %1</source>
+        <extracomment>%1 is a skill: &quot;mix&quot;</extracomment>
+        <translation>übt: %1</translation>
+    </message>
+    <message>
+        <source>Go on with the panel</source>
+        <translation>Weiter mit dem Teil</translation>
+    </message>
+    <message>
+        <source>Next panel</source>
+        <translation>Nächstes Teil</translation>
+    </message>
+    <message>
+        <source>A panel made up</source>
+        <translation>Ein erfundenes Teil</translation>
+    </message>
+    <message>
+        <source>never the same again</source>
+        <translation>nie zweimal dasselbe</translation>
+    </message>
+    <message>
+        <source>Skills</source>
+        <translation>Können</translation>
+    </message>
+    <message>
+        <source>what is mastered</source>
+        <translation>was beherrscht wird</translation>
+    </message>
+    <message>
+        <source>Tour</source>
+        <translation>Rundgang</translation>
+    </message>
+    <message>
+        <source>three minutes</source>
+        <translation>drei Minuten</translation>
+    </message>
+    <message>
+        <source>not tried yet</source>
+        <translation>noch nicht geübt</translation>
+    </message>
+    <message>
+        <source>%1 of %2 right</source>
+        <translation>%1 von %2 richtig</translation>
+    </message>
+    <message>
+        <source>%1, mastered</source>
+        <extracomment>%1 is &quot;8 of 10 right&quot;</extracomment>
+        <translation>%1, beherrscht</translation>
+    </message>
+    <message>
+        <source>%1, not mastered yet</source>
+        <translation>%1, noch nicht beherrscht</translation>
+    </message>
+</context>
+<context>
+    <name>PracticeRules</name>
+    <message>
+        <source>Every test on the panel must fit the material named.</source>
+        <translation>Jede Probe am Teil muss zum genannten Werkstoff passen.</translation>
+    </message>
+    <message>
+        <source>One test speaks against it: %1.</source>
+        <extracomment>%1 is a test: &quot;tap sound&quot;</extracomment>
+        <translation>Eine Probe spricht dagegen: %1.</translation>
+    </message>
+    <message>
+        <source>No test tells %1 materials apart here: that is unknown.</source>
+        <extracomment>%1 is a number</extracomment>
+        <translation>Hier trennt keine Probe %1 Werkstoffe: das heißt unbekannt.</translation>
+    </message>
+    <message>
+        <source>The kind of damage sets how it is cut and filled.</source>
+        <translation>Die Schadensart bestimmt Ausschneiden und Spachteln.</translation>
+    </message>
+    <message>
+        <source>A length within %1 or %2, a width or depth within %3 or %4. A crack counts from tip to tip.</source>
+        <extracomment>%1 and %3 are percentages, %2 and %4 lengths</extracomment>
+        <translation>Länge auf %1 oder %2 genau, Breite oder Tiefe auf %3 oder %4. Ein Riss zählt von Spitze zu Spitze.</translation>
+    </message>
+    <message>
+        <source>Only a solid weld is filled; look at both sides.</source>
+        <translation>Nur eine volle Naht wird gespachtelt; beide Seiten ansehen.</translation>
+    </message>
+    <message>
+        <source>A nail tells whether the adhesive has cured.</source>
+        <translation>Der Nagel zeigt, ob der Kleber ausgehärtet ist.</translation>
+    </message>
+    <message>
+        <source>Reached from behind means by hand, not by a mirror.</source>
+        <translation>Zugang von hinten heißt mit der Hand, nicht mit dem Spiegel.</translation>
+    </message>
+    <message>
+        <source>What is on the surface is told by cloth and nail.</source>
+        <translation>Was auf der Oberfläche ist, zeigen Tuch und Nagel.</translation>
+    </message>
+    <message>
+        <source>What carries load, restrains or sees reaches %1 round it.</source>
+        <extracomment>%1 is a length</extracomment>
+        <translation>Was trägt, zurückhält oder sieht, reicht %1 weit ringsum.</translation>
+    </message>
+    <message>
+        <source>A taped foil tells dry from damp.</source>
+        <translation>Aufgeklebte Folie verrät Feuchte.</translation>
+    </message>
+    <message>
+        <source>An open edge shows what lies between the skins.</source>
+        <translation>Eine offene Kante zeigt, was zwischen den Häuten liegt.</translation>
+    </message>
+    <message>
+        <source>The decision table says it for the answers given.</source>
+        <translation>Die Entscheidungstabelle sagt es zu diesen Antworten.</translation>
+    </message>
+    <message>
+        <source>By the answers given, this stops it: %1.</source>
+        <translation>Nach den Antworten ist dies ein Halt: %1.</translation>
+    </message>
+    <message>
+        <source>By the answers given, nothing stops it.</source>
+        <translation>Nach den Antworten ist nichts ein Halt.</translation>
+    </message>
+    <message>
+        <source>Whoever stops says what must be put right, all of it.</source>
+        <translation>Wer anhält, sagt alles, was zu beheben ist.</translation>
+    </message>
+    <message>
+        <source>Each stop has its own way out.</source>
+        <translation>Jeder Halt hat seinen eigenen Ausweg.</translation>
+    </message>
+    <message>
+        <source>Best for this damage on this material: %1.</source>
+        <extracomment>%1 is a filler</extracomment>
+        <translation>Am besten für diesen Schaden auf diesem Werkstoff: %1.</translation>
+    </message>
+    <message>
+        <source>It may be used, but another is better: %1.</source>
+        <translation>Er ist erlaubt, besser ist aber: %1.</translation>
+    </message>
+    <message>
+        <source>The table refuses it here: %1.</source>
+        <translation>Die Tabelle schließt ihn hier aus: %1.</translation>
+    </message>
+    <message>
+        <source>No step of the plan is left out.</source>
+        <translation>Kein Schritt des Plans fehlt.</translation>
+    </message>
+    <message>
+        <source>Nothing is done that does not belong here.</source>
+        <translation>Nichts wird getan, was nicht hierher gehört.</translation>
+    </message>
+    <message>
+        <source>Each step comes before the one that would spoil it.</source>
+        <translation>Jeder Schritt kommt vor dem, der ihn verderben würde.</translation>
+    </message>
+    <message>
+        <source>At most %1 in one go, and no hotter than %2.</source>
+        <extracomment>%1 is a thickness, %2 a temperature</extracomment>
+        <translation>Höchstens %1 auf einmal und nicht heißer als %2.</translation>
+    </message>
+    <message>
+        <source>The face is full to within %1.</source>
+        <extracomment>%1 is a thickness</extracomment>
+        <translation>Die Seite ist auf %1 genau gefüllt.</translation>
+    </message>
+    <message>
+        <source>At most %1 too little or %2 too much.</source>
+        <extracomment>%1 and %2 are percentages</extracomment>
+        <translation>Höchstens %1 zu wenig oder %2 zu viel.</translation>
+    </message>
+    <message>
+        <source>%1 hardener of filler mass, from %2 to %3.</source>
+        <extracomment>three shares</extracomment>
+        <translation>%1 Härter auf die Masse des Spachtels, %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>Edges are cleared from %1 of the gel time to the gel.</source>
+        <extracomment>%1 is a share</extracomment>
+        <translation>Ränder werden ab %1 der Gelzeit bis zum Gel gesäubert.</translation>
+    </message>
+    <message>
+        <source>Sanding waits for %1 cured at the face, and is easy for a while.</source>
+        <extracomment>%1 is a share</extracomment>
+        <translation>Schleifen erst bei %1 Härtung der Oberfläche; eine Weile geht es leicht.</translation>
+    </message>
+    <message>
+        <source>A hole through a laminate is filled from both faces.</source>
+        <translation>Ein Loch durch Laminat wird von beiden Seiten gespachtelt.</translation>
+    </message>
+    <message>
+        <source>A coat at most %1, in all at most %2, full to within %3.</source>
+        <extracomment>two thicknesses, and a tolerance</extracomment>
+        <translation>Schicht höchstens %1, im Ganzen höchstens %2, auf %3 genau gefüllt.</translation>
+    </message>
+    <message>
+        <source>All tests are made before primer.</source>
+        <translation>Alle Prüfungen kommen vor dem Primer.</translation>
+    </message>
+    <message>
+        <source>Primer waits at least %1 after the last sanding.</source>
+        <extracomment>%1 is a time</extracomment>
+        <translation>Primer wartet mindestens %1 nach dem letzten Schleifen.</translation>
+    </message>
+</context>
+<context>
     <name>ProductFiles</name>
     <message>
         <source>This file is no sheet that can be used</source>
@@ -5218,6 +6647,10 @@
         <source>Bench %1</source>
         <translation>Platz %1</translation>
     </message>
+    <message>
+        <source>Not told by what the substrate was found out.</source>
+        <translation>Woran der Untergrund erkannt wurde, ist nicht gesagt.</translation>
+    </message>
 </context>
 <context>
     <name>ReviewChoices</name>
@@ -5481,6 +6914,75 @@
     <message>
         <source>none yet</source>
         <translation>noch keins</translation>
+    </message>
+</context>
+<context>
+    <name>SkillsPaper</name>
+    <message>
+        <source>filled where it must stop</source>
+        <translation>trotz Halt gespachtelt</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation>bestanden</translation>
+    </message>
+    <message>
+        <source>not passed</source>
+        <translation>nicht bestanden</translation>
+    </message>
+    <message>
+        <source>Practice · %1</source>
+        <extracomment>%1 is a person</extracomment>
+        <translation>Übung · %1</translation>
+    </message>
+    <message>
+        <source>Practice panels alone; nothing of this is in the shop’s record. It says what was practised, not what somebody may do.</source>
+        <translation>Nur Übungsteile; nichts davon steht im Protokoll der Werkstatt. Es sagt, was geübt wurde, nicht, was jemand darf.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>a page of several: &quot;1 of 3&quot;</extracomment>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Skill</source>
+        <translation>Können</translation>
+    </message>
+    <message>
+        <source>Panels</source>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>Likely known</source>
+        <translation>Wohl gekonnt</translation>
+    </message>
+    <message>
+        <source>Mastered: known with a probability of 95 % by knowledge tracing (Corbett and Anderson, 1995).</source>
+        <translation>Beherrscht: mit 95&#xa0;% Wahrscheinlichkeit gekonnt, nach „Knowledge Tracing“ (Corbett und Anderson, 1995).</translation>
+    </message>
+    <message>
+        <source>Panels worked</source>
+        <translation>Bearbeitete Teile</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Panel</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>How it ended</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Mistakes</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <source>Choose where the skills go</source>
+        <translation>Wohin mit dem Übungsblatt?</translation>
     </message>
 </context>
 <context>
@@ -7536,6 +9038,168 @@
     </message>
 </context>
 <context>
+    <name>Tour</name>
+    <message>
+        <source>One panel, one card, one step at a time</source>
+        <translation>Ein Teil, eine Karte, Schritt für Schritt</translation>
+    </message>
+    <message>
+        <source>Every repair hangs on the rail as a card. Tap it: the glass shows the one step that is next. Several run at once; none is lost.</source>
+        <translation>Jede Reparatur hängt als Karte an der Leiste. Antippen: der Bildschirm zeigt den einen nächsten Schritt. Mehrere laufen zugleich; keine geht verloren.</translation>
+    </message>
+    <message>
+        <source>First find out what it is</source>
+        <translation>Erst herausfinden, was es ist</translation>
+    </message>
+    <message>
+        <source>Magnet, gauge, edge and sound tell the material. What nobody can tell stays unknown, and unknown is a stop.</source>
+        <translation>Magnet, Messgerät, Kante und Klang zeigen den Werkstoff. Was niemand sagen kann, bleibt unbekannt, und unbekannt heißt Halt.</translation>
+    </message>
+    <message>
+        <source>A stop is an answer too</source>
+        <translation>Auch ein Halt ist eine Antwort</translation>
+    </message>
+    <message>
+        <source>Where filler does not belong, the glass says why, and what to do instead. You leave a stop by putting it right and assessing again.</source>
+        <translation>Wo Spachtel nicht hingehört, sagt der Bildschirm, warum, und was stattdessen zu tun ist. Aus einem Halt führt nur beheben und neu beurteilen.</translation>
+    </message>
+    <message>
+        <source>Prepare in order, gear first</source>
+        <translation>Der Reihe nach, Ausrüstung zuerst</translation>
+    </message>
+    <message>
+        <source>Each step is confirmed when it is done. Most repairs that fail were lost here.</source>
+        <translation>Jeder Schritt wird nach dem Tun bestätigt. Die meisten Fehlschläge entstehen hier.</translation>
+    </message>
+    <message>
+        <source>Puddle and bead are drawn at true size</source>
+        <translation>Kreis und Strang, in wahrer Größe gezeichnet</translation>
+    </message>
+    <message>
+        <source>Lay filler and hardener as drawn, or weigh them. The clock starts when the hardener meets the filler: tap &apos;Hardener in&apos;.</source>
+        <translation>Spachtel und Härter wie gezeichnet legen oder wiegen. Die Uhr startet, wenn der Härter an den Spachtel kommt: „Härter drin“ antippen.</translation>
+    </message>
+    <message>
+        <source>The clock counts to the next act</source>
+        <translation>Die Uhr zählt bis zum nächsten Handgriff</translation>
+    </message>
+    <message>
+        <source>Spread, clear the edges before it gels, then hands off. Every mix that runs stays in the dark bar at the top: tap it to go there.</source>
+        <translation>Auftragen, Ränder vor dem Gelieren säubern, dann Hände weg. Jeder laufende Ansatz bleibt in der dunklen Leiste oben: antippen führt hin.</translation>
+    </message>
+    <message>
+        <source>Sand when nail and paper say so</source>
+        <translation>Schleifen, wenn Nagel und Papier es sagen</translation>
+    </message>
+    <message>
+        <source>No mark by the nail, powder on the paper. Then the next lift, the other face, or the finish.</source>
+        <translation>Keine Spur vom Nagel, Staub am Papier. Dann die nächste Lage, die andere Seite oder das Finish.</translation>
+    </message>
+    <message>
+        <source>Now practise: nothing here is in the shop’s record</source>
+        <translation>Jetzt üben: nichts hiervon steht im Protokoll der Werkstatt</translation>
+    </message>
+    <message>
+        <source>On a practice panel you decide alone, and see what it would have come to. Safety data sheet and the vehicle maker’s manual come first, at the bench as here.</source>
+        <translation>Am Übungsteil wird allein entschieden, und es zeigt sich, was daraus geworden wäre. Sicherheitsdatenblatt und Anleitung des Fahrzeugherstellers gehen vor, am Platz wie hier.</translation>
+    </message>
+    <message>
+        <source>Tour, %1 of %2</source>
+        <translation>Rundgang, %1 von %2</translation>
+    </message>
+    <message>
+        <source>Begin</source>
+        <translation>Beginnen</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Skip the tour</source>
+        <translation>Ohne Rundgang</translation>
+    </message>
+</context>
+<context>
+    <name>Traps</name>
+    <message>
+        <source>The crack runs on past the crazing that is seen.</source>
+        <translation>Der Riss läuft weiter als die sichtbaren Haarrisse.</translation>
+    </message>
+    <message>
+        <source>SMC passes for hand laminate until its edge is looked at.</source>
+        <translation>SMC geht als Handlaminat durch, bis man seine Kante ansieht.</translation>
+    </message>
+    <message>
+        <source>It looks dry, and is too near its dew point.</source>
+        <translation>Es sieht trocken aus und ist zu nah an seinem Taupunkt.</translation>
+    </message>
+    <message>
+        <source>Just above the dew point is not enough.</source>
+        <translation>Knapp über dem Taupunkt reicht nicht.</translation>
+    </message>
+    <message>
+        <source>A weak magnet means old filler over steel.</source>
+        <translation>Schwacher Magnet heißt alter Spachtel auf Stahl.</translation>
+    </message>
+    <message>
+        <source>The weld is hot and full of pores.</source>
+        <translation>Die Schweißnaht ist heiß und voller Poren.</translation>
+    </message>
+    <message>
+        <source>A spot-welded seam invites welding up: it is a joint.</source>
+        <translation>Eine Punktnaht verleitet zum Zuschweißen: sie ist eine Verbindung.</translation>
+    </message>
+    <message>
+        <source>Only from behind it is seen that the weld is stitched.</source>
+        <translation>Erst von hinten ist zu sehen, dass es Steppnähte sind.</translation>
+    </message>
+    <message>
+        <source>Black rust converter looks sound, and a belt is mounted near.</source>
+        <translation>Schwarzer Rostumwandler wirkt fest, und nahebei ist ein Gurt befestigt.</translation>
+    </message>
+    <message>
+        <source>The zinc was ground away here; beside it the gauge finds it.</source>
+        <translation>Hier ist das Zink weggeschliffen; daneben findet es das Messgerät.</translation>
+    </message>
+    <message>
+        <source>Steel in aluminium corrodes overnight.</source>
+        <translation>Stahl in Aluminium korrodiert über Nacht.</translation>
+    </message>
+    <message>
+        <source>The squeezed-out adhesive is still soft.</source>
+        <translation>Der ausgequollene Kleber ist noch weich.</translation>
+    </message>
+    <message>
+        <source>It rings hard under its paint, and sands to strings.</source>
+        <translation>Es klingt hart unter dem Lack und zieht beim Schleifen Fäden.</translation>
+    </message>
+    <message>
+        <source>Carbon under paint: only the ohmmeter tells.</source>
+        <translation>Kohlefaser unter Lack: nur das Ohmmeter zeigt sie.</translation>
+    </message>
+    <message>
+        <source>It powders like SMC, and has no fibre in it.</source>
+        <translation>Es stäubt wie SMC und hat keine Faser.</translation>
+    </message>
+    <message>
+        <source>Etch primer looks good, and polyester does not hold on it.</source>
+        <translation>Säureprimer sieht gut aus, und Polyester hält nicht darauf.</translation>
+    </message>
+    <message>
+        <source>A sensor looks through here.</source>
+        <translation>Hier schaut ein Sensor hindurch.</translation>
+    </message>
+    <message>
+        <source>It is the wall of a tank.</source>
+        <translation>Es ist die Wand eines Tanks.</translation>
+    </message>
+    <message>
+        <source>Under the skin there is foam.</source>
+        <translation>Unter der Haut ist Schaum.</translation>
+    </message>
+</context>
+<context>
     <name>WeighScreen</name>
     <message>
         <source>Planned: %1. Tare the scale before each.</source>
@@ -8708,6 +10372,14 @@
         <source>Stock</source>
         <translation>Bestand</translation>
     </message>
+    <message>
+        <source>Practise</source>
+        <translation>Üben</translation>
+    </message>
+    <message>
+        <source>on a practice panel</source>
+        <translation>an einem Übungsteil</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::LotKeys</name>
@@ -8938,6 +10610,128 @@
     </message>
 </context>
 <context>
+    <name>strandbench::MarkScreen</name>
+    <message>
+        <source>Practice panel</source>
+        <translation>Übungsteil</translation>
+    </message>
+    <message>
+        <source>Back to the marks</source>
+        <translation>Zurück zur Auswertung</translation>
+    </message>
+    <message>
+        <source>You: %1</source>
+        <extracomment>what the apprentice decided</extracomment>
+        <translation>Antwort: %1</translation>
+    </message>
+    <message>
+        <source>Right: %1</source>
+        <translation>Richtig: %1</translation>
+    </message>
+    <message>
+        <source>It was not reached.</source>
+        <translation>Nicht erreicht.</translation>
+    </message>
+    <message>
+        <source>hottest</source>
+        <translation>heißeste</translation>
+    </message>
+    <message>
+        <source>face</source>
+        <translation>Oberfläche</translation>
+    </message>
+    <message>
+        <source>cured</source>
+        <translation>gehärtet</translation>
+    </message>
+    <message>
+        <source>gel</source>
+        <translation>Gel</translation>
+    </message>
+    <message>
+        <source>sands</source>
+        <translation>schleifbar</translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <translation>Grenze</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::MarksScreen</name>
+    <message>
+        <source>Practice panel</source>
+        <translation>Übungsteil</translation>
+    </message>
+    <message>
+        <source>Working out what it comes to …</source>
+        <translation>Es wird gerechnet, was daraus wird …</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>Replay</source>
+        <translation>Ablauf</translation>
+    </message>
+    <message>
+        <source>beside the model answer</source>
+        <translation>neben der Musterlösung</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>richtig</translation>
+    </message>
+    <message>
+        <source>not reached</source>
+        <translation>nicht erreicht</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::MixByEyeScreen</name>
+    <message>
+        <source>Lay filler and hardener on the board</source>
+        <translation>Spachtel und Härter aufs Brett legen</translation>
+    </message>
+    <message>
+        <source>Hardener in — start</source>
+        <translation>Härter drin: Start</translation>
+    </message>
+    <message>
+        <source>Puddle and bead at true size</source>
+        <translation>Kreis und Strang in wahrer Größe</translation>
+    </message>
+    <message>
+        <source>Puddle smaller</source>
+        <translation>Kreis kleiner</translation>
+    </message>
+    <message>
+        <source>Puddle larger</source>
+        <translation>Kreis größer</translation>
+    </message>
+    <message>
+        <source>Bead shorter</source>
+        <translation>Strang kürzer</translation>
+    </message>
+    <message>
+        <source>Bead longer</source>
+        <translation>Strang länger</translation>
+    </message>
+    <message>
+        <source>True size</source>
+        <translation>Wahre Größe</translation>
+    </message>
+    <message>
+        <source>not true size</source>
+        <translation>nicht wahre Größe</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::MixScreen</name>
     <message>
         <source>Knead both, then weigh these two</source>
@@ -9097,6 +10891,30 @@
         <source>%1 of %2</source>
         <extracomment>a page of a list: &quot;1 of 3&quot;</extracomment>
         <translation>%1 von %2</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::PanelLookScreen</name>
+    <message>
+        <source>Practice panel</source>
+        <translation>Übungsteil</translation>
+    </message>
+    <message>
+        <source>Look at it, and try what you need</source>
+        <translation>Ansehen und prüfen, was nötig ist</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is what was tried, %2 what it finds: &quot;Magnet: no pull.&quot;</extracomment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -9286,6 +11104,21 @@
     </message>
 </context>
 <context>
+    <name>strandbench::PickScreen</name>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>number %1</source>
+        <translation>Nummer %1</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::PinScreen</name>
     <message numerus="yes">
         <source>%n digit(s)</source>
@@ -9403,6 +11236,109 @@
     <message>
         <source>enough</source>
         <translation>genug</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::PracticeClockScreen</name>
+    <message>
+        <source>Practice panel</source>
+        <translation>Übungsteil</translation>
+    </message>
+    <message>
+        <source>Press it in, build it up, clear the edges</source>
+        <translation>Eindrücken, aufbauen, Ränder säubern</translation>
+    </message>
+    <message>
+        <source>Hands off until it sands</source>
+        <translation>Hände weg, bis es schleifbar ist</translation>
+    </message>
+    <message>
+        <source>Edges are clear</source>
+        <translation>Ränder sind sauber</translation>
+    </message>
+    <message>
+        <source>Sand it now</source>
+        <translation>Jetzt schleifen</translation>
+    </message>
+    <message>
+        <source>since the hardener went in</source>
+        <translation>seit Härter drin</translation>
+    </message>
+    <message>
+        <source>faster, or as in the shop</source>
+        <translation>schneller oder in echter Zeit</translation>
+    </message>
+    <message>
+        <source>Nail and paper</source>
+        <translation>Nagel und Papier</translation>
+    </message>
+    <message>
+        <source>try whether it sands</source>
+        <translation>prüfen, ob schleifbar</translation>
+    </message>
+    <message>
+        <source>Another batch</source>
+        <translation>Noch ein Ansatz</translation>
+    </message>
+    <message>
+        <source>for the same lift</source>
+        <translation>für dieselbe Lage</translation>
+    </message>
+    <message>
+        <source>Clock: %1 times</source>
+        <extracomment>how many times as fast as the shop&apos;s clock</extracomment>
+        <translation>Uhr: %1-fach</translation>
+    </message>
+    <message>
+        <source>It spreads easily.</source>
+        <translation>Trägt sich leicht auf.</translation>
+    </message>
+    <message>
+        <source>It drags behind the spreader.</source>
+        <translation>Es zieht hinter der Klinge nach.</translation>
+    </message>
+    <message>
+        <source>What is left on the board has set: it tears.</source>
+        <translation>Der Rest auf dem Brett ist fest: er reißt.</translation>
+    </message>
+    <message>
+        <source>Try again in a moment.</source>
+        <translation>Gleich noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>It is wet: it smears.</source>
+        <translation>Es ist nass: es schmiert.</translation>
+    </message>
+    <message>
+        <source>The nail leaves a mark, the paper clogs.</source>
+        <translation>Der Nagel macht Spuren, Papier setzt sich zu.</translation>
+    </message>
+    <message>
+        <source>The nail leaves no mark, the paper powders it.</source>
+        <translation>Der Nagel hinterlässt nichts, das Papier stäubt.</translation>
+    </message>
+    <message>
+        <source>Hard as stone: the paper hardly bites.</source>
+        <translation>Steinhart: das Papier greift kaum.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::PracticeFlow</name>
+    <message>
+        <source>This line of the practice record is left out; it stays in its file.</source>
+        <translation>Diese Zeile des Übungsprotokolls fällt weg; sie bleibt in ihrer Datei.</translation>
+    </message>
+    <message>
+        <source>To the question</source>
+        <translation>Zur Frage</translation>
+    </message>
+    <message>
+        <source>The practice record was not written: %1</source>
+        <translation>Übungsprotokoll nicht geschrieben: %1</translation>
+    </message>
+    <message>
+        <source>The marks hold until the program is closed.</source>
+        <translation>Die Auswertung gilt, bis das Programm schließt.</translation>
     </message>
 </context>
 <context>
@@ -9803,6 +11739,53 @@
     <message>
         <source>What was answered</source>
         <translation>Die Antworten</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::ReplayScreen</name>
+    <message>
+        <source>Practice panel</source>
+        <translation>Übungsteil</translation>
+    </message>
+    <message>
+        <source>What you did, below the model answer</source>
+        <translation>Das Eigene unter der Musterlösung</translation>
+    </message>
+    <message>
+        <source>Back to the marks</source>
+        <translation>Zurück zur Auswertung</translation>
+    </message>
+    <message>
+        <source>model</source>
+        <translation>Muster</translation>
+    </message>
+    <message>
+        <source>you</source>
+        <translation>selbst</translation>
+    </message>
+    <message>
+        <source>yours</source>
+        <translation>eigene</translation>
+    </message>
+    <message>
+        <source>edges clear</source>
+        <translation>Ränder sauber</translation>
+    </message>
+    <message>
+        <source>gelled</source>
+        <translation>geliert</translation>
+    </message>
+    <message>
+        <source>The model answer stops here: nothing is mixed.</source>
+        <translation>Die Musterlösung hält hier an: nichts wird gemischt.</translation>
+    </message>
+    <message>
+        <source>You stopped here: nothing was mixed.</source>
+        <translation>Hier angehalten: nichts wurde gemischt.</translation>
+    </message>
+    <message>
+        <source>From the first step on. Edges and gel of your batches are marked below.</source>
+        <translation>Vom ersten Schritt an. Ränder und Gel der eigenen Ansätze sind unten markiert.</translation>
     </message>
 </context>
 <context>
@@ -10475,6 +12458,24 @@
     <message>
         <source>This record cannot be read.</source>
         <translation>Diese Akte ist nicht lesbar.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SkillsScreen</name>
+    <message>
+        <source>Nobody named</source>
+        <translation>Ohne Namen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n panel(s) worked</source>
+        <translation>
+            <numerusform>%n Teil bearbeitet</numerusform>
+            <numerusform>%n Teile bearbeitet</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>On paper</source>
+        <translation>Auf Papier</translation>
     </message>
 </context>
 <context>

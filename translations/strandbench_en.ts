@@ -368,6 +368,16 @@
     </message>
 </context>
 <context>
+    <name>strandbench::SkillsScreen</name>
+    <message numerus="yes">
+        <source>%n panel(s) worked</source>
+        <translation>
+            <numerusform>%n panel worked</numerusform>
+            <numerusform>%n panels worked</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>strandbench::StockListScreen</name>
     <message numerus="yes">
         <source>%n unopened</source>

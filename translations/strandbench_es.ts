@@ -265,6 +265,10 @@
         <source>Back to the question</source>
         <translation>Volver a la pregunta</translation>
     </message>
+    <message>
+        <source>What did you go by?</source>
+        <translation>¿En qué se ha fijado?</translation>
+    </message>
 </context>
 <context>
     <name>Assumptions</name>
@@ -788,6 +792,196 @@
     </message>
 </context>
 <context>
+    <name>Consequences</name>
+    <message>
+        <source>It would be filled where it must stop: %1.</source>
+        <translation>Se masillaría donde hay que parar: %1.</translation>
+    </message>
+    <message>
+        <source>It would stop for nothing: %1.</source>
+        <translation>Se pararía sin motivo: %1.</translation>
+    </message>
+    <message>
+        <source>It would be put right for the wrong reason: %1, not: %2.</source>
+        <translation>Se corregiría por la razón equivocada: %1, no: %2.</translation>
+    </message>
+    <message>
+        <source>Another filler would go in: %1, not %2.</source>
+        <translation>Iría otra masilla: %1, no %2.</translation>
+    </message>
+    <message>
+        <source>%1 would be mixed, not %2.</source>
+        <translation>Se mezclarían %1, no %2.</translation>
+    </message>
+    <message>
+        <source>%1 of crack would stay, undrilled, and run on.</source>
+        <translation>Quedarían %1 de grieta sin taladrar, y seguiría.</translation>
+    </message>
+    <message>
+        <source>The plan would be the same; the record would be wrong.</source>
+        <translation>El plan sería igual; el registro, erróneo.</translation>
+    </message>
+    <message>
+        <source>It would lack: %1.</source>
+        <translation>Faltaría: %1.</translation>
+    </message>
+    <message>
+        <source>Work for nothing: %1.</source>
+        <translation>Trabajo inútil: %1.</translation>
+    </message>
+    <message>
+        <source>It spoils the bond or the panel: %1.</source>
+        <translation>Estropea el agarre o el panel: %1.</translation>
+    </message>
+    <message>
+        <source>%1: that comes before: %2.</source>
+        <translation>%1: eso va antes de: %2.</translation>
+    </message>
+    <message>
+        <source>The panel is only %1 above dew point, not %2: unseen dew, and no adhesion.</source>
+        <translation>El panel está solo %1 sobre el rocío, no %2: rocío que no se ve, y sin adherencia.</translation>
+    </message>
+    <message>
+        <source>Filler would hide it: %1.</source>
+        <translation>La masilla lo taparía: %1.</translation>
+    </message>
+    <message>
+        <source>A panel that could be filled would wait.</source>
+        <translation>Esperaría un panel que se puede masillar.</translation>
+    </message>
+    <message>
+        <source>It would still stand in the way: %1.</source>
+        <translation>Seguiría estorbando: %1.</translation>
+    </message>
+    <message>
+        <source>That does not put it right: %1.</source>
+        <translation>Eso no lo corrige: %1.</translation>
+    </message>
+    <message>
+        <source>%1 does not belong here: %2.</source>
+        <translation>%1 no va aquí: %2.</translation>
+    </message>
+    <message>
+        <source>%1 in one go reaches %2, above %3: it shrinks as it cools, and maps through.</source>
+        <translation>%1 de una vez llega a %2, más de %3: merma al enfriar y se marca.</translation>
+    </message>
+    <message>
+        <source>%1 in one go; its sheet ends at %2: it shrinks and maps.</source>
+        <translation>%1 de una vez; su ficha acaba en %2: merma y se marca.</translation>
+    </message>
+    <message>
+        <source>Nothing was laid: the damage is as it was.</source>
+        <translation>No se puso nada: el daño sigue igual.</translation>
+    </message>
+    <message>
+        <source>The face stays %1 too low.</source>
+        <translation>La cara queda %1 demasiado baja.</translation>
+    </message>
+    <message>
+        <source>The face stands %1 too high, all of it to sand off.</source>
+        <translation>La cara queda %1 demasiado alta; todo eso se lija.</translation>
+    </message>
+    <message>
+        <source>%1 are missing: the next batch meets a cold joint.</source>
+        <translation>Faltan %1: la próxima mezcla da en junta fría.</translation>
+    </message>
+    <message>
+        <source>%1 are left over, and wasted.</source>
+        <translation>Sobran %1, y se pierden.</translation>
+    </message>
+    <message>
+        <source>The board gels after %1: %2 are wasted on it.</source>
+        <translation>La tabla gelifica tras %1: en ella se pierden %2.</translation>
+    </message>
+    <message>
+        <source>It sands after %1, not after %2.</source>
+        <translation>Se lija tras %1, no tras %2.</translation>
+    </message>
+    <message>
+        <source>It gels after %1, not after %2.</source>
+        <translation>Gelifica tras %1, no tras %2.</translation>
+    </message>
+    <message>
+        <source>With %1 hardener it never cures hard enough to sand.</source>
+        <translation>Con %1 de endurecedor nunca cura lo bastante para lijar.</translation>
+    </message>
+    <message>
+        <source>%1 hardener: no sheet and no model goes there.</source>
+        <translation>%1 de endurecedor: ni ficha ni modelo llegan ahí.</translation>
+    </message>
+    <message>
+        <source>The edges gel at %1: the repair grows, and must be ground back.</source>
+        <translation>Los bordes gelifican a los %1: la reparación crece y hay que rebajarla.</translation>
+    </message>
+    <message>
+        <source>Before %1 it still flows: the edges smear again.</source>
+        <translation>Antes de %1 aún fluye: los bordes se ensucian otra vez.</translation>
+    </message>
+    <message>
+        <source>Only %1 cured at the face, not %2: it drags and clogs until %3.</source>
+        <translation>Solo %1 curado en superficie, no %2: tira y empasta la lija hasta %3.</translation>
+    </message>
+    <message>
+        <source>After %1 it is hard as stone: the paper hardly bites.</source>
+        <translation>Tras %1 está duro como piedra: la lija apenas muerde.</translation>
+    </message>
+    <message>
+        <source>It was not sanded: nothing holds on it.</source>
+        <translation>No se lijó: nada agarra encima.</translation>
+    </message>
+    <message>
+        <source>The other face stays open: water gets in, and it breaks out.</source>
+        <translation>La otra cara queda abierta: entra agua, y salta.</translation>
+    </message>
+    <message>
+        <source>There is nothing to fill on the other face.</source>
+        <translation>No hay nada que masillar en la otra cara.</translation>
+    </message>
+    <message>
+        <source>A coat of %1 sinks and pinholes; at most %2.</source>
+        <translation>Una mano de %1 se hunde y da poros; máximo %2.</translation>
+    </message>
+    <message>
+        <source>%1 of finishing filler in all; it cracks beyond %2.</source>
+        <translation>%1 de masilla de acabado en total; más de %2 se agrieta.</translation>
+    </message>
+    <message>
+        <source>It stays %1 below the contour.</source>
+        <translation>Queda %1 bajo el contorno.</translation>
+    </message>
+    <message>
+        <source>It was not finished: strands show through primer.</source>
+        <translation>Sin acabado: las fibras se ven bajo la imprimación.</translation>
+    </message>
+    <message>
+        <source>It goes to paint unseen: %1.</source>
+        <translation>Va a pintura sin mirar: %1.</translation>
+    </message>
+    <message>
+        <source>Primed %1 too soon: what cures below shrinks, and maps.</source>
+        <translation>Imprimado %1 antes de tiempo: lo que cura debajo merma y se marca.</translation>
+    </message>
+    <message>
+        <source>By its product sheet: below %2 the film stays soft.</source>
+        <extracomment>%1 is the share of hardener mixed, %2 the least</extracomment>
+        <translation>Según su ficha: bajo %2 la película queda blanda.</translation>
+    </message>
+    <message>
+        <source>By its product sheet: above %2 it bleeds and pinholes.</source>
+        <extracomment>%1 is the share of hardener mixed, %2 the most</extracomment>
+        <translation>Según su ficha: sobre %2 sangra y da poros.</translation>
+    </message>
+    <message>
+        <source>It is damp: the filler does not hold on water.</source>
+        <translation>Está húmedo: la masilla no agarra sobre agua.</translation>
+    </message>
+    <message>
+        <source>At %1 the panel is colder than %2: it does not hold, nor cure through.</source>
+        <extracomment>%1 is the panel&apos;s temperature, %2 the least</extracomment>
+        <translation>A %1 el panel está más frío que %2: no agarra ni cura del todo.</translation>
+    </message>
+</context>
+<context>
     <name>Deviations</name>
     <message>
         <source>panel %1 above dew point; at least %2</source>
@@ -1081,6 +1275,514 @@
     <message>
         <source>Its rework is taken in</source>
         <translation>Su repaso está recibido</translation>
+    </message>
+</context>
+<context>
+    <name>Evidence</name>
+    <message>
+        <source>From the front</source>
+        <translation>De frente</translation>
+    </message>
+    <message>
+        <source>From behind</source>
+        <translation>Por detrás</translation>
+    </message>
+    <message>
+        <source>Broken edge</source>
+        <translation>Borde roto</translation>
+    </message>
+    <message>
+        <source>Magnet</source>
+        <translation>Imán</translation>
+    </message>
+    <message>
+        <source>Zinc gauge</source>
+        <translation>Medidor de zinc</translation>
+    </message>
+    <message>
+        <source>Ohmmeter</source>
+        <translation>Óhmetro</translation>
+    </message>
+    <message>
+        <source>Tap it</source>
+        <translation>Golpear</translation>
+    </message>
+    <message>
+        <source>80 grit, a spot</source>
+        <translation>Grano 80, un punto</translation>
+    </message>
+    <message>
+        <source>Bend the edge</source>
+        <translation>Doblar el borde</translation>
+    </message>
+    <message>
+        <source>Drop of vinegar</source>
+        <translation>Gota de vinagre</translation>
+    </message>
+    <message>
+        <source>Cloth and solvent</source>
+        <translation>Paño y disolvente</translation>
+    </message>
+    <message>
+        <source>Nail in film</source>
+        <translation>Uña en la película</translation>
+    </message>
+    <message>
+        <source>Tap and wet</source>
+        <translation>Golpear y mojar</translation>
+    </message>
+    <message>
+        <source>Nail in adhesive</source>
+        <translation>Uña en el adhesivo</translation>
+    </message>
+    <message>
+        <source>Taped foil</source>
+        <translation>Lámina pegada</translation>
+    </message>
+    <message>
+        <source>What is near</source>
+        <translation>Qué hay cerca</translation>
+    </message>
+    <message>
+        <source>Measures</source>
+        <translation>Medidas</translation>
+    </message>
+    <message>
+        <source>Air and panel</source>
+        <translation>Aire y panel</translation>
+    </message>
+    <message>
+        <source>Since when bare</source>
+        <translation>Desde cuándo desnudo</translation>
+    </message>
+    <message>
+        <source>a crack</source>
+        <translation>una grieta</translation>
+    </message>
+    <message>
+        <source>fine crazing in the paint</source>
+        <translation>finas grietas en la pintura</translation>
+    </message>
+    <message>
+        <source>a dish pressed in</source>
+        <translation>una concavidad hundida</translation>
+    </message>
+    <message>
+        <source>a furrow</source>
+        <translation>un surco</translation>
+    </message>
+    <message>
+        <source>a hole right through</source>
+        <translation>un agujero de lado a lado</translation>
+    </message>
+    <message>
+        <source>a hole with a brown, flaking rim</source>
+        <translation>un agujero de borde pardo que se descascara</translation>
+    </message>
+    <message>
+        <source>an unbroken weld bead</source>
+        <translation>un cordón de soldadura sin cortes</translation>
+    </message>
+    <message>
+        <source>a row of round pressed spots</source>
+        <translation>una fila de puntos redondos hundidos</translation>
+    </message>
+    <message>
+        <source>the line of a seam</source>
+        <translation>la línea de una junta</translation>
+    </message>
+    <message>
+        <source>a line of adhesive</source>
+        <translation>una línea de adhesivo</translation>
+    </message>
+    <message>
+        <source>adhesive squeezed out</source>
+        <translation>adhesivo que rebosa</translation>
+    </message>
+    <message>
+        <source>pores in the bead</source>
+        <translation>poros en el cordón</translation>
+    </message>
+    <message>
+        <source>brown specks on bright metal</source>
+        <translation>motas pardas en metal brillante</translation>
+    </message>
+    <message>
+        <source>nothing on it</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>even grey film, abraded</source>
+        <translation>película gris uniforme, lijada</translation>
+    </message>
+    <message>
+        <source>glossy film</source>
+        <translation>película brillante</translation>
+    </message>
+    <message>
+        <source>a patch of another colour in the film</source>
+        <translation>una mancha de otro color en la película</translation>
+    </message>
+    <message>
+        <source>thick rubbery film</source>
+        <translation>película gruesa como goma</translation>
+    </message>
+    <message>
+        <source>brown scale</source>
+        <translation>costra parda</translation>
+    </message>
+    <message>
+        <source>smooth black film</source>
+        <translation>película negra lisa</translation>
+    </message>
+    <message>
+        <source>thin tinted film, metal shows through</source>
+        <translation>película fina teñida, se ve el metal</translation>
+    </message>
+    <message>
+        <source>glassy drops along the joint</source>
+        <translation>gotas vítreas a lo largo de la junta</translation>
+    </message>
+    <message>
+        <source>A hand gets behind it.</source>
+        <translation>La mano llega por detrás.</translation>
+    </message>
+    <message>
+        <source>Only a mirror gets behind it.</source>
+        <translation>Por detrás solo llega un espejo.</translation>
+    </message>
+    <message>
+        <source>The back is closed: nothing is seen.</source>
+        <translation>Por detrás está cerrado: no se ve nada.</translation>
+    </message>
+    <message>
+        <source>rough, strands every way</source>
+        <translation>áspero, hebras en todas direcciones</translation>
+    </message>
+    <message>
+        <source>smooth, with moulded ribs</source>
+        <translation>liso, con nervios moldeados</translation>
+    </message>
+    <message>
+        <source>black woven cloth</source>
+        <translation>tejido negro</translation>
+    </message>
+    <message>
+        <source>thin pressed sheet</source>
+        <translation>chapa fina estampada</translation>
+    </message>
+    <message>
+        <source>thick cast ribs</source>
+        <translation>nervios gruesos colados</translation>
+    </message>
+    <message>
+        <source>short weld beads with gaps</source>
+        <translation>cordones cortos con huecos</translation>
+    </message>
+    <message>
+        <source>Marked: UP-GF</source>
+        <extracomment>what is moulded into the back of a part, an abbreviation of ISO 1043</extracomment>
+        <translation>Marca: UP-GF</translation>
+    </message>
+    <message>
+        <source>Marked: PP-EPDM</source>
+        <translation>Marca: PP-EPDM</translation>
+    </message>
+    <message>
+        <source>Marked: PUR</source>
+        <translation>Marca: PUR</translation>
+    </message>
+    <message>
+        <source>Marked: PDCPD</source>
+        <translation>Marca: PDCPD</translation>
+    </message>
+    <message>
+        <source>Marked: Mg</source>
+        <translation>Marca: Mg</translation>
+    </message>
+    <message>
+        <source>layers, long strands stand out</source>
+        <translation>capas, sobresalen hebras largas</translation>
+    </message>
+    <message>
+        <source>short strands, evenly all through</source>
+        <translation>hebras cortas, repartidas por igual</translation>
+    </message>
+    <message>
+        <source>no strand anywhere</source>
+        <translation>ninguna hebra</translation>
+    </message>
+    <message>
+        <source>black woven threads</source>
+        <translation>hilos negros tejidos</translation>
+    </message>
+    <message>
+        <source>metal</source>
+        <translation>metal</translation>
+    </message>
+    <message>
+        <source>Solid all through.</source>
+        <translation>Macizo de lado a lado.</translation>
+    </message>
+    <message>
+        <source>Between two skins: small cells.</source>
+        <translation>Entre dos caras: celdas pequeñas.</translation>
+    </message>
+    <message>
+        <source>Between two skins: pale dry wood.</source>
+        <translation>Entre dos caras: madera clara y seca.</translation>
+    </message>
+    <message>
+        <source>Between two skins: dark wood, wet to the finger.</source>
+        <translation>Entre dos caras: madera oscura, húmeda al dedo.</translation>
+    </message>
+    <message>
+        <source>no pull</source>
+        <translation>no tira</translation>
+    </message>
+    <message>
+        <source>weak pull</source>
+        <translation>tira poco</translation>
+    </message>
+    <message>
+        <source>strong pull</source>
+        <translation>tira fuerte</translation>
+    </message>
+    <message>
+        <source>It rings.</source>
+        <translation>Suena como campana.</translation>
+    </message>
+    <message>
+        <source>A hard, short sound.</source>
+        <translation>Un sonido duro y corto.</translation>
+    </message>
+    <message>
+        <source>A dull sound.</source>
+        <translation>Un sonido sordo.</translation>
+    </message>
+    <message>
+        <source>Dead: no sound of its own.</source>
+        <translation>Muerto: sin sonido propio.</translation>
+    </message>
+    <message>
+        <source>It gives dry powder.</source>
+        <translation>Da polvo seco.</translation>
+    </message>
+    <message>
+        <source>It smears and gives strings.</source>
+        <translation>Se embarra y hace hilos.</translation>
+    </message>
+    <message>
+        <source>It gives soft crumbs.</source>
+        <translation>Da migas blandas.</translation>
+    </message>
+    <message>
+        <source>It gives black dust.</source>
+        <translation>Da polvo negro.</translation>
+    </message>
+    <message>
+        <source>Bright metal comes up.</source>
+        <translation>Aparece metal brillante.</translation>
+    </message>
+    <message>
+        <source>The cloth stays clean.</source>
+        <translation>El paño queda limpio.</translation>
+    </message>
+    <message>
+        <source>The cloth takes colour.</source>
+        <translation>El paño toma color.</translation>
+    </message>
+    <message>
+        <source>The film softens and smears.</source>
+        <translation>La película se ablanda y se corre.</translation>
+    </message>
+    <message>
+        <source>Hard: the nail slides off.</source>
+        <translation>Duro: la uña resbala.</translation>
+    </message>
+    <message>
+        <source>Rubbery: the nail springs back.</source>
+        <translation>Como goma: la uña rebota.</translation>
+    </message>
+    <message>
+        <source>Soft: the nail goes in and stays.</source>
+        <translation>Blando: la uña entra y se queda.</translation>
+    </message>
+    <message>
+        <source>Dry below the foil.</source>
+        <translation>Seco bajo la lámina.</translation>
+    </message>
+    <message>
+        <source>Beads of water below the foil.</source>
+        <translation>Gotas de agua bajo la lámina.</translation>
+    </message>
+    <message>
+        <source>pillar</source>
+        <translation>pilar</translation>
+    </message>
+    <message>
+        <source>chassis rail</source>
+        <translation>larguero</translation>
+    </message>
+    <message>
+        <source>brake mounting</source>
+        <translation>anclaje del freno</translation>
+    </message>
+    <message>
+        <source>steering mounting</source>
+        <translation>anclaje de la dirección</translation>
+    </message>
+    <message>
+        <source>suspension mounting</source>
+        <translation>anclaje de la suspensión</translation>
+    </message>
+    <message>
+        <source>belt mounting</source>
+        <translation>anclaje del cinturón</translation>
+    </message>
+    <message>
+        <source>seat mounting</source>
+        <translation>anclaje del asiento</translation>
+    </message>
+    <message>
+        <source>flange that glass is bonded to</source>
+        <translation>pestaña donde se pega el vidrio</translation>
+    </message>
+    <message>
+        <source>airbag cover</source>
+        <translation>tapa de airbag</translation>
+    </message>
+    <message>
+        <source>high-voltage part, orange cable</source>
+        <translation>pieza de alta tensión, cable naranja</translation>
+    </message>
+    <message>
+        <source>driver-assistance sensor behind it</source>
+        <translation>sensor de asistencia detrás</translation>
+    </message>
+    <message>
+        <source>wall of a tank</source>
+        <translation>pared de un depósito</translation>
+    </message>
+    <message>
+        <source>It cannot be tried here.</source>
+        <translation>Aquí no se puede probar.</translation>
+    </message>
+    <message>
+        <source>On it: %1.</source>
+        <translation>Encima: %1.</translation>
+    </message>
+    <message>
+        <source>Seen: %1. On it: %2.</source>
+        <extracomment>both are lists: &quot;a crack, fine crazing in the paint&quot;, &quot;glossy film&quot;</extracomment>
+        <translation>Se ve: %1. Encima: %2.</translation>
+    </message>
+    <message>
+        <source>Seen: %1.</source>
+        <translation>Se ve: %1.</translation>
+    </message>
+    <message>
+        <source>No edge is broken or cut open.</source>
+        <translation>No hay borde roto ni cortado.</translation>
+    </message>
+    <message>
+        <source>At the damage: %1.</source>
+        <translation>En el daño: %1.</translation>
+    </message>
+    <message>
+        <source>At the damage: %1. On a spot ground bare: %2.</source>
+        <translation>En el daño: %1. En un punto lijado a desnudo: %2.</translation>
+    </message>
+    <message>
+        <source>%1 µm</source>
+        <extracomment>a thickness: &quot;12 µm&quot;</extracomment>
+        <translation>%1 µm</translation>
+    </message>
+    <message>
+        <source>Beside it: %1.</source>
+        <translation>Al lado: %1.</translation>
+    </message>
+    <message>
+        <source>Nothing but skin within an arm’s length.</source>
+        <translation>Solo chapa exterior a un brazo de distancia.</translation>
+    </message>
+    <message>
+        <source>%1, %2 away</source>
+        <extracomment>%1 is a part of a vehicle, %2 how far off: &quot;belt mounting, 120 mm away&quot;</extracomment>
+        <translation>%1, a %2</translation>
+    </message>
+    <message>
+        <source>%1, right here</source>
+        <translation>%1, aquí mismo</translation>
+    </message>
+    <message>
+        <source>Long, as the eye has it: %1.</source>
+        <translation>Largo, a la vista: %1.</translation>
+    </message>
+    <message>
+        <source>Wide: %1.</source>
+        <translation>Ancho: %1.</translation>
+    </message>
+    <message>
+        <source>Deep: %1.</source>
+        <translation>Hondo: %1.</translation>
+    </message>
+    <message>
+        <source>Panel: %1.</source>
+        <translation>Panel: %1.</translation>
+    </message>
+    <message>
+        <source>It conducts.</source>
+        <translation>Conduce.</translation>
+    </message>
+    <message>
+        <source>Open: it does not conduct.</source>
+        <translation>Abierto: no conduce.</translation>
+    </message>
+    <message>
+        <source>It bends by hand and springs back.</source>
+        <translation>Se dobla con la mano y vuelve.</translation>
+    </message>
+    <message>
+        <source>It stays stiff.</source>
+        <translation>Sigue rígido.</translation>
+    </message>
+    <message>
+        <source>It fizzes.</source>
+        <translation>Hace burbujas.</translation>
+    </message>
+    <message>
+        <source>Nothing happens.</source>
+        <translation>No pasa nada.</translation>
+    </message>
+    <message>
+        <source>The nail leaves a mark.</source>
+        <translation>La uña deja marca.</translation>
+    </message>
+    <message>
+        <source>The nail leaves no mark.</source>
+        <translation>La uña no deja marca.</translation>
+    </message>
+    <message>
+        <source>From tip to tip: %1.</source>
+        <translation>De punta a punta: %1.</translation>
+    </message>
+    <message>
+        <source>No crack opens.</source>
+        <translation>No se abre ninguna grieta.</translation>
+    </message>
+    <message>
+        <source>Cut or ground bare %1 ago.</source>
+        <translation>Cortado o lijado hace %1.</translation>
+    </message>
+    <message>
+        <source>Nobody knows.</source>
+        <translation>Nadie lo sabe.</translation>
+    </message>
+    <message>
+        <source>Bevel to cut: %1 : 1.</source>
+        <extracomment>run to depth, told by the shop: &quot;Bevel to cut: 4 : 1.&quot;</extracomment>
+        <translation>Bisel que se hace: %1 : 1.</translation>
     </message>
 </context>
 <context>
@@ -1689,6 +2391,39 @@
     <message>
         <source>%1 faster than the sheet</source>
         <translation>%1 más rápido que la ficha</translation>
+    </message>
+</context>
+<context>
+    <name>FoundBy</name>
+    <message>
+        <source>magnet</source>
+        <extracomment>what told one substrate from another, in a list: &quot;magnet, tap sound&quot;</extracomment>
+        <translation>imán</translation>
+    </message>
+    <message>
+        <source>zinc gauge</source>
+        <translation>medidor de zinc</translation>
+    </message>
+    <message>
+        <source>ohmmeter</source>
+        <translation>óhmetro</translation>
+    </message>
+    <message>
+        <source>broken edge</source>
+        <translation>borde roto</translation>
+    </message>
+    <message>
+        <source>marking on the back</source>
+        <translation>marca por detrás</translation>
+    </message>
+    <message>
+        <source>tap sound</source>
+        <translation>sonido al golpear</translation>
+    </message>
+    <message>
+        <source>%1 (told by %2)</source>
+        <extracomment>%1 is what a panel is made of, %2 a list: &quot;SMC (told by broken edge, tap sound)&quot;</extracomment>
+        <translation>%1 (por %2)</translation>
     </message>
 </context>
 <context>
@@ -4372,6 +5107,700 @@
     </message>
 </context>
 <context>
+    <name>Practice</name>
+    <message>
+        <source>Rinse the open fibre with water</source>
+        <translation>Enjuagar la fibra abierta con agua</translation>
+    </message>
+    <message>
+        <source>Wipe the ground fibre with solvent</source>
+        <translation>Limpiar la fibra amolada con disolvente</translation>
+    </message>
+    <message>
+        <source>Blow it off at full line pressure</source>
+        <translation>Soplar a plena presión de red</translation>
+    </message>
+    <message>
+        <source>Put the lamp on the wet filler</source>
+        <translation>Poner la lámpara a la masilla fresca</translation>
+    </message>
+    <message>
+        <source>Grind it with the disc used on steel</source>
+        <translation>Amolar con el disco usado en acero</translation>
+    </message>
+    <message>
+        <source>Fill over the paint where it holds</source>
+        <translation>Masillar sobre la pintura que agarra</translation>
+    </message>
+    <message>
+        <source>A weld seam cannot be on this material.</source>
+        <translation>No puede haber junta soldada en este material.</translation>
+    </message>
+    <message>
+        <source>A rust hole cannot be in this material.</source>
+        <translation>No puede haber agujero de óxido en este material.</translation>
+    </message>
+    <message>
+        <source>The adhesive has not cured.</source>
+        <translation>El adhesivo no ha curado.</translation>
+    </message>
+    <message>
+        <source>It is a crack in metal.</source>
+        <translation>Es una grieta en metal.</translation>
+    </message>
+    <message>
+        <source>The dent is too deep for filler.</source>
+        <translation>Abolladura demasiado honda para masilla.</translation>
+    </message>
+    <message>
+        <source>The hole is too large for filler.</source>
+        <translation>Agujero demasiado grande para masilla.</translation>
+    </message>
+    <message>
+        <source>It is damp.</source>
+        <translation>Está húmedo.</translation>
+    </message>
+    <message>
+        <source>No filler fits here.</source>
+        <translation>Ninguna masilla va aquí.</translation>
+    </message>
+    <message>
+        <source>The panel is too near its dew point.</source>
+        <translation>Panel demasiado cerca de su punto de rocío.</translation>
+    </message>
+    <message>
+        <source>The panel is too cold.</source>
+        <translation>Panel demasiado frío.</translation>
+    </message>
+    <message>
+        <source>The panel is too hot.</source>
+        <translation>Panel demasiado caliente.</translation>
+    </message>
+    <message>
+        <source>The air is too cold.</source>
+        <translation>Aire demasiado frío.</translation>
+    </message>
+    <message>
+        <source>The air is too hot.</source>
+        <translation>Aire demasiado caliente.</translation>
+    </message>
+    <message>
+        <source>It would gel before it is spread.</source>
+        <translation>Gelificaría antes de extenderse.</translation>
+    </message>
+    <message>
+        <source>Even a thin lift would overheat.</source>
+        <translation>Hasta una capa fina se recalentaría.</translation>
+    </message>
+    <message>
+        <source>It would not sand.</source>
+        <translation>No se podría lijar.</translation>
+    </message>
+    <message>
+        <source>Something was not answered.</source>
+        <translation>Algo quedó sin responder.</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>fill</source>
+        <translation>masillar</translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation>parar</translation>
+    </message>
+    <message>
+        <source>front face alone</source>
+        <translation>solo el frente</translation>
+    </message>
+    <message>
+        <source>both faces</source>
+        <translation>ambas caras</translation>
+    </message>
+    <message>
+        <source>zinc gauge</source>
+        <translation>medidor de zinc</translation>
+    </message>
+    <message>
+        <source>ohmmeter</source>
+        <translation>óhmetro</translation>
+    </message>
+    <message>
+        <source>broken edge</source>
+        <translation>borde roto</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>dorso</translation>
+    </message>
+    <message>
+        <source>tap sound</source>
+        <translation>sonido al golpear</translation>
+    </message>
+    <message>
+        <source>80 grit</source>
+        <translation>grano 80</translation>
+    </message>
+    <message>
+        <source>bending</source>
+        <translation>flexión</translation>
+    </message>
+    <message>
+        <source>vinegar</source>
+        <translation>vinagre</translation>
+    </message>
+    <message>
+        <source>magnet</source>
+        <translation>imán</translation>
+    </message>
+    <message>
+        <source>Guide coat gone</source>
+        <translation>Sin restos de guía</translation>
+    </message>
+    <message>
+        <source>Straightedge, both ways</source>
+        <translation>Regla, en ambos sentidos</translation>
+    </message>
+    <message>
+        <source>Pinholes in raking light</source>
+        <translation>Poros con luz rasante</translation>
+    </message>
+    <message>
+        <source>Nail and paper test</source>
+        <translation>Prueba de uña y lija</translation>
+    </message>
+    <message>
+        <source>Even tap sound</source>
+        <translation>Sonido uniforme</translation>
+    </message>
+    <message>
+        <source>No edge to be felt</source>
+        <translation>No se nota borde</translation>
+    </message>
+    <message>
+        <source>identify</source>
+        <translation>identificar</translation>
+    </message>
+    <message>
+        <source>decide</source>
+        <translation>decidir</translation>
+    </message>
+    <message>
+        <source>prepare</source>
+        <translation>preparar</translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation>mezclar</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation>tiempos</translation>
+    </message>
+    <message>
+        <source>finish</source>
+        <translation>acabar</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>Kind of damage</source>
+        <translation>Tipo de daño</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Tamaño</translation>
+    </message>
+    <message>
+        <source>Kind of weld</source>
+        <translation>Tipo de soldadura</translation>
+    </message>
+    <message>
+        <source>Adhesive</source>
+        <translation>Adhesivo</translation>
+    </message>
+    <message>
+        <source>Reach from behind</source>
+        <translation>Acceso por detrás</translation>
+    </message>
+    <message>
+        <source>Surface</source>
+        <translation>Superficie</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zona</translation>
+    </message>
+    <message>
+        <source>Dry or damp</source>
+        <translation>Seco o húmedo</translation>
+    </message>
+    <message>
+        <source>Core</source>
+        <translation>Núcleo</translation>
+    </message>
+    <message>
+        <source>Fill or stop</source>
+        <translation>Masillar o parar</translation>
+    </message>
+    <message>
+        <source>Why stop</source>
+        <translation>Por qué parar</translation>
+    </message>
+    <message>
+        <source>What instead</source>
+        <translation>Qué en su lugar</translation>
+    </message>
+    <message>
+        <source>Which filler</source>
+        <translation>Qué masilla</translation>
+    </message>
+    <message>
+        <source>Steps left out</source>
+        <translation>Pasos omitidos</translation>
+    </message>
+    <message>
+        <source>Steps too many</source>
+        <translation>Pasos de más</translation>
+    </message>
+    <message>
+        <source>Order of steps</source>
+        <translation>Orden de pasos</translation>
+    </message>
+    <message>
+        <source>Thickness in one go</source>
+        <translation>Espesor de una vez</translation>
+    </message>
+    <message>
+        <source>Built up</source>
+        <translation>Relleno</translation>
+    </message>
+    <message>
+        <source>Amount mixed</source>
+        <translation>Masilla mezclada</translation>
+    </message>
+    <message>
+        <source>Hardener</source>
+        <translation>Endurecedor</translation>
+    </message>
+    <message>
+        <source>Edges cleared</source>
+        <translation>Bordes limpios</translation>
+    </message>
+    <message>
+        <source>When sanded</source>
+        <translation>Cuándo se lijó</translation>
+    </message>
+    <message>
+        <source>Other face</source>
+        <translation>Otra cara</translation>
+    </message>
+    <message>
+        <source>Finishing filler</source>
+        <translation>Masilla de acabado</translation>
+    </message>
+    <message>
+        <source>Inspection</source>
+        <translation>Inspección</translation>
+    </message>
+    <message>
+        <source>Wait before primer</source>
+        <translation>Espera antes de imprimar</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <extracomment>two times</extracomment>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>%1, lift %2</source>
+        <extracomment>%1 is a decision, %2 a number: &quot;Hardener, lift 2&quot;</extracomment>
+        <translation>%1, capa %2</translation>
+    </message>
+    <message>
+        <source>Not passed: it was filled where it must stop.</source>
+        <translation>No superado: se masilló donde había que parar.</translation>
+    </message>
+    <message>
+        <source>Not passed: it could have been filled.</source>
+        <translation>No superado: se podía masillar.</translation>
+    </message>
+    <message>
+        <source>Not passed: the wrong filler went in.</source>
+        <translation>No superado: masilla equivocada.</translation>
+    </message>
+    <message>
+        <source>Not passed: one mistake that no care makes good.</source>
+        <translation>No superado: un error que ningún cuidado repara.</translation>
+    </message>
+    <message>
+        <source>Passed.</source>
+        <translation>Superado.</translation>
+    </message>
+    <message>
+        <source>Not passed: more than one mistake in: %1.</source>
+        <extracomment>%1 is a list of skills: &quot;mix, time&quot;</extracomment>
+        <translation>No superado: más de un error en: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>PracticeAsk</name>
+    <message>
+        <source>Look at the panel</source>
+        <translation>Mirar el panel</translation>
+    </message>
+    <message>
+        <source>More answers</source>
+        <translation>Más respuestas</translation>
+    </message>
+    <message>
+        <source>Fill it, or stop?</source>
+        <translation>¿Masillar o parar?</translation>
+    </message>
+    <message>
+        <source>Fill it</source>
+        <translation>Masillar</translation>
+    </message>
+    <message>
+        <source>Stop here</source>
+        <translation>Parar aquí</translation>
+    </message>
+    <message>
+        <source>What speaks against filling? All of it</source>
+        <translation>¿Qué impide masillar? Indicar todo</translation>
+    </message>
+    <message>
+        <source>That is all</source>
+        <translation>Eso es todo</translation>
+    </message>
+    <message>
+        <source>What is done instead?</source>
+        <translation>¿Qué se hace en su lugar?</translation>
+    </message>
+    <message>
+        <source>Which filler is put on first?</source>
+        <translation>¿Qué masilla va primero?</translation>
+    </message>
+    <message>
+        <source>Tap what is done, in its order</source>
+        <translation>Pulsar lo que se hace, en su orden</translation>
+    </message>
+    <message>
+        <source>Prepared</source>
+        <translation>Preparado</translation>
+    </message>
+    <message>
+        <source>How thick is the next lift?</source>
+        <translation>¿Espesor de la próxima capa?</translation>
+    </message>
+    <message>
+        <source>Lift</source>
+        <translation>Capa</translation>
+    </message>
+    <message>
+        <source>Key in its thickness</source>
+        <translation>Teclear el espesor</translation>
+    </message>
+    <message>
+        <source>Mix for it</source>
+        <translation>A mezclar</translation>
+    </message>
+    <message>
+        <source>Another lift on this face</source>
+        <translation>Otra capa en esta cara</translation>
+    </message>
+    <message>
+        <source>Turn the panel, fill the back</source>
+        <translation>Voltear el panel, masillar el dorso</translation>
+    </message>
+    <message>
+        <source>Finishing filler</source>
+        <translation>Masilla de acabado</translation>
+    </message>
+    <message>
+        <source>It is sanded. What comes next?</source>
+        <translation>Lijado. ¿Qué sigue?</translation>
+    </message>
+    <message>
+        <source>Finishing filler: how many coats, how thick?</source>
+        <translation>Masilla de acabado: ¿cuántas manos, qué espesor?</translation>
+    </message>
+    <message>
+        <source>Coats</source>
+        <translation>Manos</translation>
+    </message>
+    <message>
+        <source>Key in how many</source>
+        <translation>Teclear cuántas</translation>
+    </message>
+    <message>
+        <source>Each coat</source>
+        <translation>Cada mano</translation>
+    </message>
+    <message>
+        <source>Finished</source>
+        <translation>Acabado</translation>
+    </message>
+    <message>
+        <source>What do you look for before primer?</source>
+        <translation>¿Qué se busca antes de imprimar?</translation>
+    </message>
+    <message>
+        <source>How long after the last sanding comes primer?</source>
+        <translation>¿Cuánto tras el último lijado se imprima?</translation>
+    </message>
+    <message>
+        <source>Wait</source>
+        <translation>Espera</translation>
+    </message>
+    <message>
+        <source>Key in the minutes</source>
+        <translation>Teclear los minutos</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation>min</translation>
+    </message>
+    <message>
+        <source>Hand it over</source>
+        <translation>Entregar</translation>
+    </message>
+    <message>
+        <source>Practice panel</source>
+        <translation>Panel de práctica</translation>
+    </message>
+</context>
+<context>
+    <name>PracticeHome</name>
+    <message>
+        <source>Practice: nobody is at the bench</source>
+        <translation>Práctica: nadie en el puesto</translation>
+    </message>
+    <message>
+        <source>Practice: %1</source>
+        <translation>Práctica: %1</translation>
+    </message>
+    <message>
+        <source>Practise: nothing here is in the shop’s record</source>
+        <translation>Practicar: nada de esto va al registro del taller</translation>
+    </message>
+    <message>
+        <source>exercises: %1</source>
+        <extracomment>%1 is a skill: &quot;mix&quot;</extracomment>
+        <translation>practica: %1</translation>
+    </message>
+    <message>
+        <source>Go on with the panel</source>
+        <translation>Seguir con el panel</translation>
+    </message>
+    <message>
+        <source>Next panel</source>
+        <translation>Próximo panel</translation>
+    </message>
+    <message>
+        <source>A panel made up</source>
+        <translation>Un panel inventado</translation>
+    </message>
+    <message>
+        <source>never the same again</source>
+        <translation>nunca se repite</translation>
+    </message>
+    <message>
+        <source>Skills</source>
+        <translation>Destrezas</translation>
+    </message>
+    <message>
+        <source>what is mastered</source>
+        <translation>lo dominado</translation>
+    </message>
+    <message>
+        <source>Tour</source>
+        <translation>Recorrido</translation>
+    </message>
+    <message>
+        <source>three minutes</source>
+        <translation>tres minutos</translation>
+    </message>
+    <message>
+        <source>not tried yet</source>
+        <translation>aún sin probar</translation>
+    </message>
+    <message>
+        <source>%1 of %2 right</source>
+        <translation>%1 de %2 bien</translation>
+    </message>
+    <message>
+        <source>%1, mastered</source>
+        <extracomment>%1 is &quot;8 of 10 right&quot;</extracomment>
+        <translation>%1, dominado</translation>
+    </message>
+    <message>
+        <source>%1, not mastered yet</source>
+        <translation>%1, aún no dominado</translation>
+    </message>
+</context>
+<context>
+    <name>PracticeRules</name>
+    <message>
+        <source>Every test on the panel must fit the material named.</source>
+        <translation>Cada prueba del panel debe cuadrar con el material dicho.</translation>
+    </message>
+    <message>
+        <source>One test speaks against it: %1.</source>
+        <extracomment>%1 is a test: &quot;tap sound&quot;</extracomment>
+        <translation>Una prueba lo desmiente: %1.</translation>
+    </message>
+    <message>
+        <source>No test tells %1 materials apart here: that is unknown.</source>
+        <extracomment>%1 is a number</extracomment>
+        <translation>Ninguna prueba distingue aquí %1 materiales: es desconocido.</translation>
+    </message>
+    <message>
+        <source>The kind of damage sets how it is cut and filled.</source>
+        <translation>El tipo de daño decide cómo se corta y se masilla.</translation>
+    </message>
+    <message>
+        <source>A length within %1 or %2, a width or depth within %3 or %4. A crack counts from tip to tip.</source>
+        <extracomment>%1 and %3 are percentages, %2 and %4 lengths</extracomment>
+        <translation>Largo con margen de %1 o %2; ancho o profundidad, de %3 o %4. Una grieta cuenta de punta a punta.</translation>
+    </message>
+    <message>
+        <source>Only a solid weld is filled; look at both sides.</source>
+        <translation>Solo se masilla una soldadura continua; mirar ambos lados.</translation>
+    </message>
+    <message>
+        <source>A nail tells whether the adhesive has cured.</source>
+        <translation>La uña dice si el adhesivo ha curado.</translation>
+    </message>
+    <message>
+        <source>Reached from behind means by hand, not by a mirror.</source>
+        <translation>Acceso por detrás es con la mano, no con espejo.</translation>
+    </message>
+    <message>
+        <source>What is on the surface is told by cloth and nail.</source>
+        <translation>Lo que hay en la superficie lo dicen paño y uña.</translation>
+    </message>
+    <message>
+        <source>What carries load, restrains or sees reaches %1 round it.</source>
+        <extracomment>%1 is a length</extracomment>
+        <translation>Lo que soporta carga, retiene o ve abarca %1 a su alrededor.</translation>
+    </message>
+    <message>
+        <source>A taped foil tells dry from damp.</source>
+        <translation>Un film pegado distingue seco de húmedo.</translation>
+    </message>
+    <message>
+        <source>An open edge shows what lies between the skins.</source>
+        <translation>Un borde abierto muestra lo que hay entre las pieles.</translation>
+    </message>
+    <message>
+        <source>The decision table says it for the answers given.</source>
+        <translation>Lo dice la tabla de decisión para estas respuestas.</translation>
+    </message>
+    <message>
+        <source>By the answers given, this stops it: %1.</source>
+        <translation>Según las respuestas, lo para esto: %1.</translation>
+    </message>
+    <message>
+        <source>By the answers given, nothing stops it.</source>
+        <translation>Según las respuestas, nada lo para.</translation>
+    </message>
+    <message>
+        <source>Whoever stops says what must be put right, all of it.</source>
+        <translation>Quien para dice qué hay que corregir, todo.</translation>
+    </message>
+    <message>
+        <source>Each stop has its own way out.</source>
+        <translation>Cada alto tiene su propia salida.</translation>
+    </message>
+    <message>
+        <source>Best for this damage on this material: %1.</source>
+        <extracomment>%1 is a filler</extracomment>
+        <translation>Lo mejor para este daño en este material: %1.</translation>
+    </message>
+    <message>
+        <source>It may be used, but another is better: %1.</source>
+        <translation>Se puede usar, pero otra es mejor: %1.</translation>
+    </message>
+    <message>
+        <source>The table refuses it here: %1.</source>
+        <translation>La tabla la rechaza aquí: %1.</translation>
+    </message>
+    <message>
+        <source>No step of the plan is left out.</source>
+        <translation>No se omite ningún paso del plan.</translation>
+    </message>
+    <message>
+        <source>Nothing is done that does not belong here.</source>
+        <translation>No se hace nada que no corresponda aquí.</translation>
+    </message>
+    <message>
+        <source>Each step comes before the one that would spoil it.</source>
+        <translation>Cada paso va antes del que lo estropearía.</translation>
+    </message>
+    <message>
+        <source>At most %1 in one go, and no hotter than %2.</source>
+        <extracomment>%1 is a thickness, %2 a temperature</extracomment>
+        <translation>Máximo %1 de una vez, y no pasar de %2.</translation>
+    </message>
+    <message>
+        <source>The face is full to within %1.</source>
+        <extracomment>%1 is a thickness</extracomment>
+        <translation>La cara está llena, margen %1.</translation>
+    </message>
+    <message>
+        <source>At most %1 too little or %2 too much.</source>
+        <extracomment>%1 and %2 are percentages</extracomment>
+        <translation>Como mucho, %1 de menos o %2 de más.</translation>
+    </message>
+    <message>
+        <source>%1 hardener of filler mass, from %2 to %3.</source>
+        <extracomment>three shares</extracomment>
+        <translation>%1 de endurecedor sobre la masilla, de %2 a %3.</translation>
+    </message>
+    <message>
+        <source>Edges are cleared from %1 of the gel time to the gel.</source>
+        <extracomment>%1 is a share</extracomment>
+        <translation>Los bordes se limpian desde %1 del tiempo de gel hasta el gel.</translation>
+    </message>
+    <message>
+        <source>Sanding waits for %1 cured at the face, and is easy for a while.</source>
+        <extracomment>%1 is a share</extracomment>
+        <translation>Se lija con %1 curado en superficie; es fácil durante un rato.</translation>
+    </message>
+    <message>
+        <source>A hole through a laminate is filled from both faces.</source>
+        <translation>Un agujero pasante en laminado se masilla por ambas caras.</translation>
+    </message>
+    <message>
+        <source>A coat at most %1, in all at most %2, full to within %3.</source>
+        <extracomment>two thicknesses, and a tolerance</extracomment>
+        <translation>Cada mano, máximo %1; en total, máximo %2; llena, margen %3.</translation>
+    </message>
+    <message>
+        <source>All tests are made before primer.</source>
+        <translation>Todas las pruebas, antes de imprimar.</translation>
+    </message>
+    <message>
+        <source>Primer waits at least %1 after the last sanding.</source>
+        <extracomment>%1 is a time</extracomment>
+        <translation>La imprimación espera al menos %1 tras el último lijado.</translation>
+    </message>
+</context>
+<context>
     <name>ProductFiles</name>
     <message>
         <source>This file is no sheet that can be used</source>
@@ -5218,6 +6647,10 @@
         <source>Bench %1</source>
         <translation>Puesto %1</translation>
     </message>
+    <message>
+        <source>Not told by what the substrate was found out.</source>
+        <translation>No se dijo cómo se reconoció el sustrato.</translation>
+    </message>
 </context>
 <context>
     <name>ReviewChoices</name>
@@ -5481,6 +6914,75 @@
     <message>
         <source>none yet</source>
         <translation>aún ninguna</translation>
+    </message>
+</context>
+<context>
+    <name>SkillsPaper</name>
+    <message>
+        <source>filled where it must stop</source>
+        <translation>masillado pese al alto</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation>superado</translation>
+    </message>
+    <message>
+        <source>not passed</source>
+        <translation>no superado</translation>
+    </message>
+    <message>
+        <source>Practice · %1</source>
+        <extracomment>%1 is a person</extracomment>
+        <translation>Práctica · %1</translation>
+    </message>
+    <message>
+        <source>Practice panels alone; nothing of this is in the shop’s record. It says what was practised, not what somebody may do.</source>
+        <translation>Solo paneles de práctica; nada de esto está en el registro del taller. Dice qué se practicó, no qué está alguien autorizado a hacer.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>a page of several: &quot;1 of 3&quot;</extracomment>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>Skill</source>
+        <translation>Destreza</translation>
+    </message>
+    <message>
+        <source>Panels</source>
+        <translation>Paneles</translation>
+    </message>
+    <message>
+        <source>Likely known</source>
+        <translation>Dominio probable</translation>
+    </message>
+    <message>
+        <source>Mastered: known with a probability of 95 % by knowledge tracing (Corbett and Anderson, 1995).</source>
+        <translation>Dominado: sabido con probabilidad del 95&#xa0;% según «knowledge tracing» (Corbett y Anderson, 1995).</translation>
+    </message>
+    <message>
+        <source>Panels worked</source>
+        <translation>Paneles hechos</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Panel</source>
+        <translation>Panel</translation>
+    </message>
+    <message>
+        <source>How it ended</source>
+        <translation>Cómo acabó</translation>
+    </message>
+    <message>
+        <source>Mistakes</source>
+        <translation>Errores</translation>
+    </message>
+    <message>
+        <source>Choose where the skills go</source>
+        <translation>Elegir destino de las destrezas</translation>
     </message>
 </context>
 <context>
@@ -7536,6 +9038,168 @@
     </message>
 </context>
 <context>
+    <name>Tour</name>
+    <message>
+        <source>One panel, one card, one step at a time</source>
+        <translation>Un panel, una tarjeta, un paso cada vez</translation>
+    </message>
+    <message>
+        <source>Every repair hangs on the rail as a card. Tap it: the glass shows the one step that is next. Several run at once; none is lost.</source>
+        <translation>Cada reparación es una tarjeta en la fila. Al pulsarla, la pantalla muestra el único paso que sigue. Varias corren a la vez; ninguna se pierde.</translation>
+    </message>
+    <message>
+        <source>First find out what it is</source>
+        <translation>Primero, averiguar qué es</translation>
+    </message>
+    <message>
+        <source>Magnet, gauge, edge and sound tell the material. What nobody can tell stays unknown, and unknown is a stop.</source>
+        <translation>Imán, medidor, borde y sonido dicen el material. Lo que nadie puede decir queda desconocido, y desconocido es un alto.</translation>
+    </message>
+    <message>
+        <source>A stop is an answer too</source>
+        <translation>Un alto también es respuesta</translation>
+    </message>
+    <message>
+        <source>Where filler does not belong, the glass says why, and what to do instead. You leave a stop by putting it right and assessing again.</source>
+        <translation>Donde no va masilla, la pantalla dice por qué y qué hacer en su lugar. De un alto se sale corrigiendo y evaluando de nuevo.</translation>
+    </message>
+    <message>
+        <source>Prepare in order, gear first</source>
+        <translation>Preparar en orden, primero el equipo</translation>
+    </message>
+    <message>
+        <source>Each step is confirmed when it is done. Most repairs that fail were lost here.</source>
+        <translation>Cada paso se confirma al hacerlo. La mayoría de las reparaciones que fallan se perdió aquí.</translation>
+    </message>
+    <message>
+        <source>Puddle and bead are drawn at true size</source>
+        <translation>Torta y cordón, dibujados a tamaño real</translation>
+    </message>
+    <message>
+        <source>Lay filler and hardener as drawn, or weigh them. The clock starts when the hardener meets the filler: tap &apos;Hardener in&apos;.</source>
+        <translation>Poner masilla y endurecedor como en el dibujo, o pesarlos. El reloj arranca cuando el endurecedor toca la masilla: pulsar «Con endurecedor».</translation>
+    </message>
+    <message>
+        <source>The clock counts to the next act</source>
+        <translation>El reloj cuenta hasta el próximo acto</translation>
+    </message>
+    <message>
+        <source>Spread, clear the edges before it gels, then hands off. Every mix that runs stays in the dark bar at the top: tap it to go there.</source>
+        <translation>Extender, limpiar los bordes antes de que gelifique, y no tocar. Cada mezcla en curso sigue en la barra oscura de arriba: pulsarla para ir allí.</translation>
+    </message>
+    <message>
+        <source>Sand when nail and paper say so</source>
+        <translation>Lijar cuando uña y lija lo digan</translation>
+    </message>
+    <message>
+        <source>No mark by the nail, powder on the paper. Then the next lift, the other face, or the finish.</source>
+        <translation>Sin marca de la uña, polvo en la lija. Luego, la próxima capa, la otra cara o el acabado.</translation>
+    </message>
+    <message>
+        <source>Now practise: nothing here is in the shop’s record</source>
+        <translation>Ahora, practicar: nada de esto va al registro del taller</translation>
+    </message>
+    <message>
+        <source>On a practice panel you decide alone, and see what it would have come to. Safety data sheet and the vehicle maker’s manual come first, at the bench as here.</source>
+        <translation>En un panel de práctica se decide a solas y se ve en qué habría acabado. Primero van la ficha de seguridad y el manual del fabricante del vehículo, en el puesto y aquí.</translation>
+    </message>
+    <message>
+        <source>Tour, %1 of %2</source>
+        <translation>Recorrido, %1 de %2</translation>
+    </message>
+    <message>
+        <source>Begin</source>
+        <translation>Empezar</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Seguir</translation>
+    </message>
+    <message>
+        <source>Skip the tour</source>
+        <translation>Saltar recorrido</translation>
+    </message>
+</context>
+<context>
+    <name>Traps</name>
+    <message>
+        <source>The crack runs on past the crazing that is seen.</source>
+        <translation>La grieta sigue más allá del cuarteado que se ve.</translation>
+    </message>
+    <message>
+        <source>SMC passes for hand laminate until its edge is looked at.</source>
+        <translation>El SMC pasa por laminado a mano hasta que se mira su borde.</translation>
+    </message>
+    <message>
+        <source>It looks dry, and is too near its dew point.</source>
+        <translation>Parece seco, y está demasiado cerca del punto de rocío.</translation>
+    </message>
+    <message>
+        <source>Just above the dew point is not enough.</source>
+        <translation>Apenas por encima del punto de rocío no basta.</translation>
+    </message>
+    <message>
+        <source>A weak magnet means old filler over steel.</source>
+        <translation>Imán flojo: masilla vieja sobre acero.</translation>
+    </message>
+    <message>
+        <source>The weld is hot and full of pores.</source>
+        <translation>La soldadura está caliente y con poros.</translation>
+    </message>
+    <message>
+        <source>A spot-welded seam invites welding up: it is a joint.</source>
+        <translation>Una junta por puntos invita a soldarla entera: es unión.</translation>
+    </message>
+    <message>
+        <source>Only from behind it is seen that the weld is stitched.</source>
+        <translation>Solo por detrás se ve que la soldadura es a tramos.</translation>
+    </message>
+    <message>
+        <source>Black rust converter looks sound, and a belt is mounted near.</source>
+        <translation>El convertidor negro parece firme, y hay un cinturón anclado cerca.</translation>
+    </message>
+    <message>
+        <source>The zinc was ground away here; beside it the gauge finds it.</source>
+        <translation>Aquí el zinc se amoló; al lado, el medidor lo encuentra.</translation>
+    </message>
+    <message>
+        <source>Steel in aluminium corrodes overnight.</source>
+        <translation>El acero en el aluminio corroe en una noche.</translation>
+    </message>
+    <message>
+        <source>The squeezed-out adhesive is still soft.</source>
+        <translation>El adhesivo rebosado sigue blando.</translation>
+    </message>
+    <message>
+        <source>It rings hard under its paint, and sands to strings.</source>
+        <translation>Suena duro bajo la pintura, y al lijar hace hilos.</translation>
+    </message>
+    <message>
+        <source>Carbon under paint: only the ohmmeter tells.</source>
+        <translation>Carbono bajo pintura: solo lo dice el óhmetro.</translation>
+    </message>
+    <message>
+        <source>It powders like SMC, and has no fibre in it.</source>
+        <translation>Saca polvo como el SMC, y no tiene fibra.</translation>
+    </message>
+    <message>
+        <source>Etch primer looks good, and polyester does not hold on it.</source>
+        <translation>La imprimación ácida se ve bien, y el poliéster no agarra en ella.</translation>
+    </message>
+    <message>
+        <source>A sensor looks through here.</source>
+        <translation>Un sensor mira por aquí.</translation>
+    </message>
+    <message>
+        <source>It is the wall of a tank.</source>
+        <translation>Es la pared de un depósito.</translation>
+    </message>
+    <message>
+        <source>Under the skin there is foam.</source>
+        <translation>Bajo la piel hay espuma.</translation>
+    </message>
+</context>
+<context>
     <name>WeighScreen</name>
     <message>
         <source>Planned: %1. Tare the scale before each.</source>
@@ -8708,6 +10372,14 @@
         <source>Stock</source>
         <translation>Existencias</translation>
     </message>
+    <message>
+        <source>Practise</source>
+        <translation>Practicar</translation>
+    </message>
+    <message>
+        <source>on a practice panel</source>
+        <translation>con un panel de práctica</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::LotKeys</name>
@@ -8938,6 +10610,128 @@
     </message>
 </context>
 <context>
+    <name>strandbench::MarkScreen</name>
+    <message>
+        <source>Practice panel</source>
+        <translation>Panel de práctica</translation>
+    </message>
+    <message>
+        <source>Back to the marks</source>
+        <translation>Volver a la corrección</translation>
+    </message>
+    <message>
+        <source>You: %1</source>
+        <extracomment>what the apprentice decided</extracomment>
+        <translation>Respuesta: %1</translation>
+    </message>
+    <message>
+        <source>Right: %1</source>
+        <translation>Correcto: %1</translation>
+    </message>
+    <message>
+        <source>It was not reached.</source>
+        <translation>No se llegó ahí.</translation>
+    </message>
+    <message>
+        <source>hottest</source>
+        <translation>máximo</translation>
+    </message>
+    <message>
+        <source>face</source>
+        <translation>cara</translation>
+    </message>
+    <message>
+        <source>cured</source>
+        <translation>curado</translation>
+    </message>
+    <message>
+        <source>gel</source>
+        <translation>gel</translation>
+    </message>
+    <message>
+        <source>sands</source>
+        <translation>se lija</translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <translation>límite</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>ahora</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::MarksScreen</name>
+    <message>
+        <source>Practice panel</source>
+        <translation>Panel de práctica</translation>
+    </message>
+    <message>
+        <source>Working out what it comes to …</source>
+        <translation>Calculando en qué acaba …</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Hecho</translation>
+    </message>
+    <message>
+        <source>Replay</source>
+        <translation>Revisar</translation>
+    </message>
+    <message>
+        <source>beside the model answer</source>
+        <translation>junto a la respuesta modelo</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>correcto</translation>
+    </message>
+    <message>
+        <source>not reached</source>
+        <translation>no alcanzado</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::MixByEyeScreen</name>
+    <message>
+        <source>Lay filler and hardener on the board</source>
+        <translation>Poner masilla y endurecedor en la tabla</translation>
+    </message>
+    <message>
+        <source>Hardener in — start</source>
+        <translation>Con endurecedor: iniciar</translation>
+    </message>
+    <message>
+        <source>Puddle and bead at true size</source>
+        <translation>Torta y cordón a tamaño real</translation>
+    </message>
+    <message>
+        <source>Puddle smaller</source>
+        <translation>Reducir torta</translation>
+    </message>
+    <message>
+        <source>Puddle larger</source>
+        <translation>Ampliar torta</translation>
+    </message>
+    <message>
+        <source>Bead shorter</source>
+        <translation>Acortar cordón</translation>
+    </message>
+    <message>
+        <source>Bead longer</source>
+        <translation>Alargar cordón</translation>
+    </message>
+    <message>
+        <source>True size</source>
+        <translation>Tamaño real</translation>
+    </message>
+    <message>
+        <source>not true size</source>
+        <translation>no a tamaño real</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::MixScreen</name>
     <message>
         <source>Knead both, then weigh these two</source>
@@ -9097,6 +10891,30 @@
         <source>%1 of %2</source>
         <extracomment>a page of a list: &quot;1 of 3&quot;</extracomment>
         <translation>%1 de %2</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::PanelLookScreen</name>
+    <message>
+        <source>Practice panel</source>
+        <translation>Panel de práctica</translation>
+    </message>
+    <message>
+        <source>Look at it, and try what you need</source>
+        <translation>Mirarlo y probar lo que haga falta</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Más</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is what was tried, %2 what it finds: &quot;Magnet: no pull.&quot;</extracomment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -9286,6 +11104,21 @@
     </message>
 </context>
 <context>
+    <name>strandbench::PickScreen</name>
+    <message>
+        <source>More</source>
+        <translation>Más</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>number %1</source>
+        <translation>número %1</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::PinScreen</name>
     <message numerus="yes">
         <source>%n digit(s)</source>
@@ -9403,6 +11236,109 @@
     <message>
         <source>enough</source>
         <translation>basta</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::PracticeClockScreen</name>
+    <message>
+        <source>Practice panel</source>
+        <translation>Panel de práctica</translation>
+    </message>
+    <message>
+        <source>Press it in, build it up, clear the edges</source>
+        <translation>Apretar, rellenar, limpiar los bordes</translation>
+    </message>
+    <message>
+        <source>Hands off until it sands</source>
+        <translation>No tocar hasta poder lijar</translation>
+    </message>
+    <message>
+        <source>Edges are clear</source>
+        <translation>Bordes limpios</translation>
+    </message>
+    <message>
+        <source>Sand it now</source>
+        <translation>Lijar ahora</translation>
+    </message>
+    <message>
+        <source>since the hardener went in</source>
+        <translation>desde el endurecedor</translation>
+    </message>
+    <message>
+        <source>faster, or as in the shop</source>
+        <translation>más rápido o como en el taller</translation>
+    </message>
+    <message>
+        <source>Nail and paper</source>
+        <translation>Uña y lija</translation>
+    </message>
+    <message>
+        <source>try whether it sands</source>
+        <translation>probar si se lija</translation>
+    </message>
+    <message>
+        <source>Another batch</source>
+        <translation>Otra mezcla</translation>
+    </message>
+    <message>
+        <source>for the same lift</source>
+        <translation>para la misma capa</translation>
+    </message>
+    <message>
+        <source>Clock: %1 times</source>
+        <extracomment>how many times as fast as the shop&apos;s clock</extracomment>
+        <translation>Reloj: %1 veces</translation>
+    </message>
+    <message>
+        <source>It spreads easily.</source>
+        <translation>Se extiende bien.</translation>
+    </message>
+    <message>
+        <source>It drags behind the spreader.</source>
+        <translation>Se arrastra tras la espátula.</translation>
+    </message>
+    <message>
+        <source>What is left on the board has set: it tears.</source>
+        <translation>Lo que queda en la tabla fraguó: se desgarra.</translation>
+    </message>
+    <message>
+        <source>Try again in a moment.</source>
+        <translation>Volver a intentarlo en un momento.</translation>
+    </message>
+    <message>
+        <source>It is wet: it smears.</source>
+        <translation>Está fresco: embarra.</translation>
+    </message>
+    <message>
+        <source>The nail leaves a mark, the paper clogs.</source>
+        <translation>La uña marca, la lija se empasta.</translation>
+    </message>
+    <message>
+        <source>The nail leaves no mark, the paper powders it.</source>
+        <translation>La uña no marca, la lija saca polvo.</translation>
+    </message>
+    <message>
+        <source>Hard as stone: the paper hardly bites.</source>
+        <translation>Duro como piedra: la lija apenas muerde.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::PracticeFlow</name>
+    <message>
+        <source>This line of the practice record is left out; it stays in its file.</source>
+        <translation>Esta línea del registro de práctica se omite; sigue en su archivo.</translation>
+    </message>
+    <message>
+        <source>To the question</source>
+        <translation>A la pregunta</translation>
+    </message>
+    <message>
+        <source>The practice record was not written: %1</source>
+        <translation>El registro de práctica no se escribió: %1</translation>
+    </message>
+    <message>
+        <source>The marks hold until the program is closed.</source>
+        <translation>La corrección vale hasta cerrar el programa.</translation>
     </message>
 </context>
 <context>
@@ -9803,6 +11739,53 @@
     <message>
         <source>What was answered</source>
         <translation>Las respuestas</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::ReplayScreen</name>
+    <message>
+        <source>Practice panel</source>
+        <translation>Panel de práctica</translation>
+    </message>
+    <message>
+        <source>What you did, below the model answer</source>
+        <translation>Lo hecho, bajo la respuesta modelo</translation>
+    </message>
+    <message>
+        <source>Back to the marks</source>
+        <translation>Volver a la corrección</translation>
+    </message>
+    <message>
+        <source>model</source>
+        <translation>modelo</translation>
+    </message>
+    <message>
+        <source>you</source>
+        <translation>hecho</translation>
+    </message>
+    <message>
+        <source>yours</source>
+        <translation>lo hecho</translation>
+    </message>
+    <message>
+        <source>edges clear</source>
+        <translation>bordes limpios</translation>
+    </message>
+    <message>
+        <source>gelled</source>
+        <translation>gelificado</translation>
+    </message>
+    <message>
+        <source>The model answer stops here: nothing is mixed.</source>
+        <translation>La respuesta modelo para aquí: no se mezcla nada.</translation>
+    </message>
+    <message>
+        <source>You stopped here: nothing was mixed.</source>
+        <translation>Aquí se paró: no se mezcló nada.</translation>
+    </message>
+    <message>
+        <source>From the first step on. Edges and gel of your batches are marked below.</source>
+        <translation>Desde el primer paso. Abajo, bordes y gel de las mezclas hechas.</translation>
     </message>
 </context>
 <context>
@@ -10475,6 +12458,24 @@
     <message>
         <source>This record cannot be read.</source>
         <translation>Este registro no se puede leer.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SkillsScreen</name>
+    <message>
+        <source>Nobody named</source>
+        <translation>Sin nombre</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n panel(s) worked</source>
+        <translation>
+            <numerusform>%n panel hecho</numerusform>
+            <numerusform>%n paneles hechos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>On paper</source>
+        <translation>En papel</translation>
     </message>
 </context>
 <context>

@@ -265,6 +265,10 @@
         <source>Back to the question</source>
         <translation>Retour à la question</translation>
     </message>
+    <message>
+        <source>What did you go by?</source>
+        <translation>À quoi l’avez-vous reconnu&#xa0;?</translation>
+    </message>
 </context>
 <context>
     <name>Assumptions</name>
@@ -788,6 +792,196 @@
     </message>
 </context>
 <context>
+    <name>Consequences</name>
+    <message>
+        <source>It would be filled where it must stop: %1.</source>
+        <translation>On mastiquerait là où il faut arrêter&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>It would stop for nothing: %1.</source>
+        <translation>On arrêterait pour rien&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>It would be put right for the wrong reason: %1, not: %2.</source>
+        <translation>On corrigerait pour la mauvaise raison&#xa0;: %1, et non&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>Another filler would go in: %1, not %2.</source>
+        <translation>Un autre mastic serait mis&#xa0;: %1, pas %2.</translation>
+    </message>
+    <message>
+        <source>%1 would be mixed, not %2.</source>
+        <translation>On mélangerait %1, pas %2.</translation>
+    </message>
+    <message>
+        <source>%1 of crack would stay, undrilled, and run on.</source>
+        <translation>%1 de fissure resteraient, non percés, et fileraient.</translation>
+    </message>
+    <message>
+        <source>The plan would be the same; the record would be wrong.</source>
+        <translation>Le plan serait le même&#xa0;; l’historique serait faux.</translation>
+    </message>
+    <message>
+        <source>It would lack: %1.</source>
+        <translation>Il manquerait&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Work for nothing: %1.</source>
+        <translation>Travail pour rien&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>It spoils the bond or the panel: %1.</source>
+        <translation>Cela gâche l’adhérence ou le panneau&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>%1: that comes before: %2.</source>
+        <translation>%1&#xa0;: cela vient avant&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>The panel is only %1 above dew point, not %2: unseen dew, and no adhesion.</source>
+        <translation>Écart de rosée %1 seulement, pas %2&#xa0;: rosée invisible, aucune adhérence.</translation>
+    </message>
+    <message>
+        <source>Filler would hide it: %1.</source>
+        <translation>Le mastic le cacherait&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>A panel that could be filled would wait.</source>
+        <translation>Un panneau bon à mastiquer attendrait.</translation>
+    </message>
+    <message>
+        <source>It would still stand in the way: %1.</source>
+        <translation>Cela ferait encore obstacle&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>That does not put it right: %1.</source>
+        <translation>Cela ne corrige rien&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>%1 does not belong here: %2.</source>
+        <translation>%1 n’a pas sa place ici&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>%1 in one go reaches %2, above %3: it shrinks as it cools, and maps through.</source>
+        <translation>%1 d’un coup monte à %2, plus de %3&#xa0;: il se rétracte en refroidissant et se marque.</translation>
+    </message>
+    <message>
+        <source>%1 in one go; its sheet ends at %2: it shrinks and maps.</source>
+        <translation>%1 d’un coup&#xa0;; sa fiche s’arrête à %2&#xa0;: il se rétracte et se marque.</translation>
+    </message>
+    <message>
+        <source>Nothing was laid: the damage is as it was.</source>
+        <translation>Rien n’a été posé&#xa0;: le dommage reste tel quel.</translation>
+    </message>
+    <message>
+        <source>The face stays %1 too low.</source>
+        <translation>La face reste %1 trop basse.</translation>
+    </message>
+    <message>
+        <source>The face stands %1 too high, all of it to sand off.</source>
+        <translation>La face est %1 trop haute, tout est à poncer.</translation>
+    </message>
+    <message>
+        <source>%1 are missing: the next batch meets a cold joint.</source>
+        <translation>Il manque %1&#xa0;: le mélange suivant fait une reprise froide.</translation>
+    </message>
+    <message>
+        <source>%1 are left over, and wasted.</source>
+        <translation>Il reste %1, perdus.</translation>
+    </message>
+    <message>
+        <source>The board gels after %1: %2 are wasted on it.</source>
+        <translation>La palette prend après %1&#xa0;: %2 y sont perdus.</translation>
+    </message>
+    <message>
+        <source>It sands after %1, not after %2.</source>
+        <translation>Il se ponce après %1, pas après %2.</translation>
+    </message>
+    <message>
+        <source>It gels after %1, not after %2.</source>
+        <translation>Il prend après %1, pas après %2.</translation>
+    </message>
+    <message>
+        <source>With %1 hardener it never cures hard enough to sand.</source>
+        <translation>Avec %1 de durcisseur, il ne durcit jamais assez pour poncer.</translation>
+    </message>
+    <message>
+        <source>%1 hardener: no sheet and no model goes there.</source>
+        <translation>%1 de durcisseur&#xa0;: ni fiche ni modèle ne va jusque-là.</translation>
+    </message>
+    <message>
+        <source>The edges gel at %1: the repair grows, and must be ground back.</source>
+        <translation>Les bords prennent à %1&#xa0;: la réparation grandit, il faut la meuler.</translation>
+    </message>
+    <message>
+        <source>Before %1 it still flows: the edges smear again.</source>
+        <translation>Avant %1 il coule encore&#xa0;: les bords bavent à nouveau.</translation>
+    </message>
+    <message>
+        <source>Only %1 cured at the face, not %2: it drags and clogs until %3.</source>
+        <translation>Durci à %1 seulement en surface, pas à %2&#xa0;: il tire et encrasse jusqu’à %3.</translation>
+    </message>
+    <message>
+        <source>After %1 it is hard as stone: the paper hardly bites.</source>
+        <translation>Après %1 il est dur comme pierre&#xa0;: le papier mord à peine.</translation>
+    </message>
+    <message>
+        <source>It was not sanded: nothing holds on it.</source>
+        <translation>Il n’a pas été poncé&#xa0;: rien n’y tient.</translation>
+    </message>
+    <message>
+        <source>The other face stays open: water gets in, and it breaks out.</source>
+        <translation>L’autre face reste ouverte&#xa0;: l’eau entre, et il se détache.</translation>
+    </message>
+    <message>
+        <source>There is nothing to fill on the other face.</source>
+        <translation>Il n’y a rien à mastiquer sur l’autre face.</translation>
+    </message>
+    <message>
+        <source>A coat of %1 sinks and pinholes; at most %2.</source>
+        <translation>Une couche de %1 se creuse et pique&#xa0;; au plus %2.</translation>
+    </message>
+    <message>
+        <source>%1 of finishing filler in all; it cracks beyond %2.</source>
+        <translation>%1 de mastic de finition en tout&#xa0;; il fissure au-delà de %2.</translation>
+    </message>
+    <message>
+        <source>It stays %1 below the contour.</source>
+        <translation>Il reste %1 sous le galbe.</translation>
+    </message>
+    <message>
+        <source>It was not finished: strands show through primer.</source>
+        <translation>Pas de finition&#xa0;: les fibres se voient sous l’apprêt.</translation>
+    </message>
+    <message>
+        <source>It goes to paint unseen: %1.</source>
+        <translation>Part en peinture non vérifié&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Primed %1 too soon: what cures below shrinks, and maps.</source>
+        <translation>Apprêté %1 trop tôt&#xa0;: ce qui durcit dessous se rétracte et se marque.</translation>
+    </message>
+    <message>
+        <source>By its product sheet: below %2 the film stays soft.</source>
+        <extracomment>%1 is the share of hardener mixed, %2 the least</extracomment>
+        <translation>D’après sa fiche&#xa0;: sous %2 le film reste mou.</translation>
+    </message>
+    <message>
+        <source>By its product sheet: above %2 it bleeds and pinholes.</source>
+        <extracomment>%1 is the share of hardener mixed, %2 the most</extracomment>
+        <translation>D’après sa fiche&#xa0;: au-delà de %2 il ressue et pique.</translation>
+    </message>
+    <message>
+        <source>It is damp: the filler does not hold on water.</source>
+        <translation>C’est humide : le mastic ne tient pas sur l’eau.</translation>
+    </message>
+    <message>
+        <source>At %1 the panel is colder than %2: it does not hold, nor cure through.</source>
+        <extracomment>%1 is the panel&apos;s temperature, %2 the least</extracomment>
+        <translation>À %1, le panneau est plus froid que %2 : cela ne tient ni ne durcit à cœur.</translation>
+    </message>
+</context>
+<context>
     <name>Deviations</name>
     <message>
         <source>panel %1 above dew point; at least %2</source>
@@ -1081,6 +1275,514 @@
     <message>
         <source>Its rework is taken in</source>
         <translation>Sa reprise est reçue</translation>
+    </message>
+</context>
+<context>
+    <name>Evidence</name>
+    <message>
+        <source>From the front</source>
+        <translation>De face</translation>
+    </message>
+    <message>
+        <source>From behind</source>
+        <translation>De derrière</translation>
+    </message>
+    <message>
+        <source>Broken edge</source>
+        <translation>Bord cassé</translation>
+    </message>
+    <message>
+        <source>Magnet</source>
+        <translation>Aimant</translation>
+    </message>
+    <message>
+        <source>Zinc gauge</source>
+        <translation>Jauge de zinc</translation>
+    </message>
+    <message>
+        <source>Ohmmeter</source>
+        <translation>Ohmmètre</translation>
+    </message>
+    <message>
+        <source>Tap it</source>
+        <translation>Tapoter</translation>
+    </message>
+    <message>
+        <source>80 grit, a spot</source>
+        <translation>Grain 80, un point</translation>
+    </message>
+    <message>
+        <source>Bend the edge</source>
+        <translation>Plier le bord</translation>
+    </message>
+    <message>
+        <source>Drop of vinegar</source>
+        <translation>Goutte de vinaigre</translation>
+    </message>
+    <message>
+        <source>Cloth and solvent</source>
+        <translation>Chiffon et solvant</translation>
+    </message>
+    <message>
+        <source>Nail in film</source>
+        <translation>Ongle dans le film</translation>
+    </message>
+    <message>
+        <source>Tap and wet</source>
+        <translation>Tapoter et mouiller</translation>
+    </message>
+    <message>
+        <source>Nail in adhesive</source>
+        <translation>Ongle dans la colle</translation>
+    </message>
+    <message>
+        <source>Taped foil</source>
+        <translation>Film scotché</translation>
+    </message>
+    <message>
+        <source>What is near</source>
+        <translation>Ce qui est près</translation>
+    </message>
+    <message>
+        <source>Measures</source>
+        <translation>Mesures</translation>
+    </message>
+    <message>
+        <source>Air and panel</source>
+        <translation>Air et panneau</translation>
+    </message>
+    <message>
+        <source>Since when bare</source>
+        <translation>À nu depuis</translation>
+    </message>
+    <message>
+        <source>a crack</source>
+        <translation>une fissure</translation>
+    </message>
+    <message>
+        <source>fine crazing in the paint</source>
+        <translation>fin faïençage dans la peinture</translation>
+    </message>
+    <message>
+        <source>a dish pressed in</source>
+        <translation>un creux enfoncé</translation>
+    </message>
+    <message>
+        <source>a furrow</source>
+        <translation>un sillon</translation>
+    </message>
+    <message>
+        <source>a hole right through</source>
+        <translation>un trou traversant</translation>
+    </message>
+    <message>
+        <source>a hole with a brown, flaking rim</source>
+        <translation>un trou au bord brun qui s’écaille</translation>
+    </message>
+    <message>
+        <source>an unbroken weld bead</source>
+        <translation>un cordon de soudure continu</translation>
+    </message>
+    <message>
+        <source>a row of round pressed spots</source>
+        <translation>une rangée de points ronds enfoncés</translation>
+    </message>
+    <message>
+        <source>the line of a seam</source>
+        <translation>la ligne d’un joint</translation>
+    </message>
+    <message>
+        <source>a line of adhesive</source>
+        <translation>une ligne de colle</translation>
+    </message>
+    <message>
+        <source>adhesive squeezed out</source>
+        <translation>colle qui déborde</translation>
+    </message>
+    <message>
+        <source>pores in the bead</source>
+        <translation>pores dans le cordon</translation>
+    </message>
+    <message>
+        <source>brown specks on bright metal</source>
+        <translation>points bruns sur métal brillant</translation>
+    </message>
+    <message>
+        <source>nothing on it</source>
+        <translation>rien</translation>
+    </message>
+    <message>
+        <source>even grey film, abraded</source>
+        <translation>film gris uniforme, poncé</translation>
+    </message>
+    <message>
+        <source>glossy film</source>
+        <translation>film brillant</translation>
+    </message>
+    <message>
+        <source>a patch of another colour in the film</source>
+        <translation>une plaque d’une autre couleur dans le film</translation>
+    </message>
+    <message>
+        <source>thick rubbery film</source>
+        <translation>film épais comme du caoutchouc</translation>
+    </message>
+    <message>
+        <source>brown scale</source>
+        <translation>croûte brune</translation>
+    </message>
+    <message>
+        <source>smooth black film</source>
+        <translation>film noir lisse</translation>
+    </message>
+    <message>
+        <source>thin tinted film, metal shows through</source>
+        <translation>film mince teinté, le métal transparaît</translation>
+    </message>
+    <message>
+        <source>glassy drops along the joint</source>
+        <translation>gouttes vitreuses le long du joint</translation>
+    </message>
+    <message>
+        <source>A hand gets behind it.</source>
+        <translation>La main passe derrière.</translation>
+    </message>
+    <message>
+        <source>Only a mirror gets behind it.</source>
+        <translation>Seul un miroir passe derrière.</translation>
+    </message>
+    <message>
+        <source>The back is closed: nothing is seen.</source>
+        <translation>Le dos est fermé&#xa0;: on ne voit rien.</translation>
+    </message>
+    <message>
+        <source>rough, strands every way</source>
+        <translation>rugueux, brins en tous sens</translation>
+    </message>
+    <message>
+        <source>smooth, with moulded ribs</source>
+        <translation>lisse, avec nervures moulées</translation>
+    </message>
+    <message>
+        <source>black woven cloth</source>
+        <translation>tissu noir</translation>
+    </message>
+    <message>
+        <source>thin pressed sheet</source>
+        <translation>tôle mince emboutie</translation>
+    </message>
+    <message>
+        <source>thick cast ribs</source>
+        <translation>nervures épaisses coulées</translation>
+    </message>
+    <message>
+        <source>short weld beads with gaps</source>
+        <translation>cordons courts espacés</translation>
+    </message>
+    <message>
+        <source>Marked: UP-GF</source>
+        <extracomment>what is moulded into the back of a part, an abbreviation of ISO 1043</extracomment>
+        <translation>Marqué&#xa0;: UP-GF</translation>
+    </message>
+    <message>
+        <source>Marked: PP-EPDM</source>
+        <translation>Marqué&#xa0;: PP-EPDM</translation>
+    </message>
+    <message>
+        <source>Marked: PUR</source>
+        <translation>Marqué&#xa0;: PUR</translation>
+    </message>
+    <message>
+        <source>Marked: PDCPD</source>
+        <translation>Marqué&#xa0;: PDCPD</translation>
+    </message>
+    <message>
+        <source>Marked: Mg</source>
+        <translation>Marqué&#xa0;: Mg</translation>
+    </message>
+    <message>
+        <source>layers, long strands stand out</source>
+        <translation>couches, de longs brins dépassent</translation>
+    </message>
+    <message>
+        <source>short strands, evenly all through</source>
+        <translation>brins courts, répartis partout</translation>
+    </message>
+    <message>
+        <source>no strand anywhere</source>
+        <translation>aucun brin</translation>
+    </message>
+    <message>
+        <source>black woven threads</source>
+        <translation>fils noirs tissés</translation>
+    </message>
+    <message>
+        <source>metal</source>
+        <translation>métal</translation>
+    </message>
+    <message>
+        <source>Solid all through.</source>
+        <translation>Plein de part en part.</translation>
+    </message>
+    <message>
+        <source>Between two skins: small cells.</source>
+        <translation>Entre deux peaux&#xa0;: de petites cellules.</translation>
+    </message>
+    <message>
+        <source>Between two skins: pale dry wood.</source>
+        <translation>Entre deux peaux&#xa0;: bois clair et sec.</translation>
+    </message>
+    <message>
+        <source>Between two skins: dark wood, wet to the finger.</source>
+        <translation>Entre deux peaux&#xa0;: bois sombre, mouillé au doigt.</translation>
+    </message>
+    <message>
+        <source>no pull</source>
+        <translation>n’attire pas</translation>
+    </message>
+    <message>
+        <source>weak pull</source>
+        <translation>attire faiblement</translation>
+    </message>
+    <message>
+        <source>strong pull</source>
+        <translation>attire fort</translation>
+    </message>
+    <message>
+        <source>It rings.</source>
+        <translation>Ça sonne clair.</translation>
+    </message>
+    <message>
+        <source>A hard, short sound.</source>
+        <translation>Un son dur et bref.</translation>
+    </message>
+    <message>
+        <source>A dull sound.</source>
+        <translation>Un son sourd.</translation>
+    </message>
+    <message>
+        <source>Dead: no sound of its own.</source>
+        <translation>Mort&#xa0;: aucun son propre.</translation>
+    </message>
+    <message>
+        <source>It gives dry powder.</source>
+        <translation>Cela donne une poudre sèche.</translation>
+    </message>
+    <message>
+        <source>It smears and gives strings.</source>
+        <translation>Cela bave et fait des fils.</translation>
+    </message>
+    <message>
+        <source>It gives soft crumbs.</source>
+        <translation>Cela donne des miettes molles.</translation>
+    </message>
+    <message>
+        <source>It gives black dust.</source>
+        <translation>Cela donne une poussière noire.</translation>
+    </message>
+    <message>
+        <source>Bright metal comes up.</source>
+        <translation>Le métal brillant apparaît.</translation>
+    </message>
+    <message>
+        <source>The cloth stays clean.</source>
+        <translation>Le chiffon reste propre.</translation>
+    </message>
+    <message>
+        <source>The cloth takes colour.</source>
+        <translation>Le chiffon prend de la couleur.</translation>
+    </message>
+    <message>
+        <source>The film softens and smears.</source>
+        <translation>Le film ramollit et bave.</translation>
+    </message>
+    <message>
+        <source>Hard: the nail slides off.</source>
+        <translation>Dur&#xa0;: l’ongle glisse.</translation>
+    </message>
+    <message>
+        <source>Rubbery: the nail springs back.</source>
+        <translation>Caoutchouteux&#xa0;: l’ongle rebondit.</translation>
+    </message>
+    <message>
+        <source>Soft: the nail goes in and stays.</source>
+        <translation>Mou&#xa0;: l’ongle entre et reste.</translation>
+    </message>
+    <message>
+        <source>Dry below the foil.</source>
+        <translation>Sec sous le film.</translation>
+    </message>
+    <message>
+        <source>Beads of water below the foil.</source>
+        <translation>Gouttes d’eau sous le film.</translation>
+    </message>
+    <message>
+        <source>pillar</source>
+        <translation>montant</translation>
+    </message>
+    <message>
+        <source>chassis rail</source>
+        <translation>longeron</translation>
+    </message>
+    <message>
+        <source>brake mounting</source>
+        <translation>fixation de frein</translation>
+    </message>
+    <message>
+        <source>steering mounting</source>
+        <translation>fixation de direction</translation>
+    </message>
+    <message>
+        <source>suspension mounting</source>
+        <translation>fixation de suspension</translation>
+    </message>
+    <message>
+        <source>belt mounting</source>
+        <translation>ancrage de ceinture</translation>
+    </message>
+    <message>
+        <source>seat mounting</source>
+        <translation>fixation de siège</translation>
+    </message>
+    <message>
+        <source>flange that glass is bonded to</source>
+        <translation>bride où le vitrage est collé</translation>
+    </message>
+    <message>
+        <source>airbag cover</source>
+        <translation>cache d’airbag</translation>
+    </message>
+    <message>
+        <source>high-voltage part, orange cable</source>
+        <translation>pièce haute tension, câble orange</translation>
+    </message>
+    <message>
+        <source>driver-assistance sensor behind it</source>
+        <translation>capteur d’assistance derrière</translation>
+    </message>
+    <message>
+        <source>wall of a tank</source>
+        <translation>paroi d’un réservoir</translation>
+    </message>
+    <message>
+        <source>It cannot be tried here.</source>
+        <translation>Cela ne peut pas s’essayer ici.</translation>
+    </message>
+    <message>
+        <source>On it: %1.</source>
+        <translation>Dessus&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Seen: %1. On it: %2.</source>
+        <extracomment>both are lists: &quot;a crack, fine crazing in the paint&quot;, &quot;glossy film&quot;</extracomment>
+        <translation>On voit&#xa0;: %1. Dessus&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>Seen: %1.</source>
+        <translation>On voit&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>No edge is broken or cut open.</source>
+        <translation>Aucun bord n’est cassé ni coupé.</translation>
+    </message>
+    <message>
+        <source>At the damage: %1.</source>
+        <translation>Au dommage&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>At the damage: %1. On a spot ground bare: %2.</source>
+        <translation>Au dommage&#xa0;: %1. Sur un point mis à nu&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>%1 µm</source>
+        <extracomment>a thickness: &quot;12 µm&quot;</extracomment>
+        <translation>%1&#xa0;µm</translation>
+    </message>
+    <message>
+        <source>Beside it: %1.</source>
+        <translation>À côté&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Nothing but skin within an arm’s length.</source>
+        <translation>Rien que de la peau à un bras de distance.</translation>
+    </message>
+    <message>
+        <source>%1, %2 away</source>
+        <extracomment>%1 is a part of a vehicle, %2 how far off: &quot;belt mounting, 120 mm away&quot;</extracomment>
+        <translation>%1, à %2</translation>
+    </message>
+    <message>
+        <source>%1, right here</source>
+        <translation>%1, ici même</translation>
+    </message>
+    <message>
+        <source>Long, as the eye has it: %1.</source>
+        <translation>Long, à l’œil&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Wide: %1.</source>
+        <translation>Large&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Deep: %1.</source>
+        <translation>Profond&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Panel: %1.</source>
+        <translation>Panneau&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>It conducts.</source>
+        <translation>Il conduit.</translation>
+    </message>
+    <message>
+        <source>Open: it does not conduct.</source>
+        <translation>Ouvert&#xa0;: il ne conduit pas.</translation>
+    </message>
+    <message>
+        <source>It bends by hand and springs back.</source>
+        <translation>Il plie à la main et revient.</translation>
+    </message>
+    <message>
+        <source>It stays stiff.</source>
+        <translation>Il reste raide.</translation>
+    </message>
+    <message>
+        <source>It fizzes.</source>
+        <translation>Ça pétille.</translation>
+    </message>
+    <message>
+        <source>Nothing happens.</source>
+        <translation>Rien ne se passe.</translation>
+    </message>
+    <message>
+        <source>The nail leaves a mark.</source>
+        <translation>L’ongle laisse une marque.</translation>
+    </message>
+    <message>
+        <source>The nail leaves no mark.</source>
+        <translation>L’ongle ne laisse pas de marque.</translation>
+    </message>
+    <message>
+        <source>From tip to tip: %1.</source>
+        <translation>D’un bout à l’autre&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>No crack opens.</source>
+        <translation>Aucune fissure ne s’ouvre.</translation>
+    </message>
+    <message>
+        <source>Cut or ground bare %1 ago.</source>
+        <translation>Coupé ou mis à nu il y a %1.</translation>
+    </message>
+    <message>
+        <source>Nobody knows.</source>
+        <translation>Personne ne le sait.</translation>
+    </message>
+    <message>
+        <source>Bevel to cut: %1 : 1.</source>
+        <extracomment>run to depth, told by the shop: &quot;Bevel to cut: 4 : 1.&quot;</extracomment>
+        <translation>Chanfrein à faire&#xa0;: %1&#xa0;: 1.</translation>
     </message>
 </context>
 <context>
@@ -1689,6 +2391,39 @@
     <message>
         <source>%1 faster than the sheet</source>
         <translation>%1 plus rapide que la fiche</translation>
+    </message>
+</context>
+<context>
+    <name>FoundBy</name>
+    <message>
+        <source>magnet</source>
+        <extracomment>what told one substrate from another, in a list: &quot;magnet, tap sound&quot;</extracomment>
+        <translation>aimant</translation>
+    </message>
+    <message>
+        <source>zinc gauge</source>
+        <translation>jauge de zinc</translation>
+    </message>
+    <message>
+        <source>ohmmeter</source>
+        <translation>ohmmètre</translation>
+    </message>
+    <message>
+        <source>broken edge</source>
+        <translation>bord cassé</translation>
+    </message>
+    <message>
+        <source>marking on the back</source>
+        <translation>marquage au dos</translation>
+    </message>
+    <message>
+        <source>tap sound</source>
+        <translation>son au tapotement</translation>
+    </message>
+    <message>
+        <source>%1 (told by %2)</source>
+        <extracomment>%1 is what a panel is made of, %2 a list: &quot;SMC (told by broken edge, tap sound)&quot;</extracomment>
+        <translation>%1 (d’après&#xa0;: %2)</translation>
     </message>
 </context>
 <context>
@@ -4372,6 +5107,700 @@
     </message>
 </context>
 <context>
+    <name>Practice</name>
+    <message>
+        <source>Rinse the open fibre with water</source>
+        <translation>Rincer la fibre ouverte à l’eau</translation>
+    </message>
+    <message>
+        <source>Wipe the ground fibre with solvent</source>
+        <translation>Essuyer la fibre poncée au solvant</translation>
+    </message>
+    <message>
+        <source>Blow it off at full line pressure</source>
+        <translation>Souffler à pleine pression du réseau</translation>
+    </message>
+    <message>
+        <source>Put the lamp on the wet filler</source>
+        <translation>Mettre la lampe sur le mastic frais</translation>
+    </message>
+    <message>
+        <source>Grind it with the disc used on steel</source>
+        <translation>Meuler au disque qui a servi sur l’acier</translation>
+    </message>
+    <message>
+        <source>Fill over the paint where it holds</source>
+        <translation>Mastiquer sur la peinture qui tient</translation>
+    </message>
+    <message>
+        <source>A weld seam cannot be on this material.</source>
+        <translation>Joint soudé impossible sur cette matière.</translation>
+    </message>
+    <message>
+        <source>A rust hole cannot be in this material.</source>
+        <translation>Trou de rouille impossible dans cette matière.</translation>
+    </message>
+    <message>
+        <source>The adhesive has not cured.</source>
+        <translation>La colle n’a pas durci.</translation>
+    </message>
+    <message>
+        <source>It is a crack in metal.</source>
+        <translation>C’est une fissure du métal.</translation>
+    </message>
+    <message>
+        <source>The dent is too deep for filler.</source>
+        <translation>Creux trop profond pour le mastic.</translation>
+    </message>
+    <message>
+        <source>The hole is too large for filler.</source>
+        <translation>Le trou est trop grand pour le mastic.</translation>
+    </message>
+    <message>
+        <source>It is damp.</source>
+        <translation>Il est humide.</translation>
+    </message>
+    <message>
+        <source>No filler fits here.</source>
+        <translation>Aucun mastic ne convient.</translation>
+    </message>
+    <message>
+        <source>The panel is too near its dew point.</source>
+        <translation>Le panneau est trop près du point de rosée.</translation>
+    </message>
+    <message>
+        <source>The panel is too cold.</source>
+        <translation>Le panneau est trop froid.</translation>
+    </message>
+    <message>
+        <source>The panel is too hot.</source>
+        <translation>Le panneau est trop chaud.</translation>
+    </message>
+    <message>
+        <source>The air is too cold.</source>
+        <translation>L’air est trop froid.</translation>
+    </message>
+    <message>
+        <source>The air is too hot.</source>
+        <translation>L’air est trop chaud.</translation>
+    </message>
+    <message>
+        <source>It would gel before it is spread.</source>
+        <translation>Il prendrait avant l’étalement.</translation>
+    </message>
+    <message>
+        <source>Even a thin lift would overheat.</source>
+        <translation>Même une passe fine surchaufferait.</translation>
+    </message>
+    <message>
+        <source>It would not sand.</source>
+        <translation>Il ne se poncerait pas.</translation>
+    </message>
+    <message>
+        <source>Something was not answered.</source>
+        <translation>Une réponse manque.</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>oui</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>non</translation>
+    </message>
+    <message>
+        <source>fill</source>
+        <translation>mastiquer</translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation>arrêter</translation>
+    </message>
+    <message>
+        <source>front face alone</source>
+        <translation>face avant seule</translation>
+    </message>
+    <message>
+        <source>both faces</source>
+        <translation>les deux faces</translation>
+    </message>
+    <message>
+        <source>zinc gauge</source>
+        <translation>jauge de zinc</translation>
+    </message>
+    <message>
+        <source>ohmmeter</source>
+        <translation>ohmmètre</translation>
+    </message>
+    <message>
+        <source>broken edge</source>
+        <translation>bord cassé</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>dos</translation>
+    </message>
+    <message>
+        <source>tap sound</source>
+        <translation>son au tapotement</translation>
+    </message>
+    <message>
+        <source>80 grit</source>
+        <translation>grain 80</translation>
+    </message>
+    <message>
+        <source>bending</source>
+        <translation>flexion</translation>
+    </message>
+    <message>
+        <source>vinegar</source>
+        <translation>vinaigre</translation>
+    </message>
+    <message>
+        <source>magnet</source>
+        <translation>aimant</translation>
+    </message>
+    <message>
+        <source>Guide coat gone</source>
+        <translation>Témoin parti</translation>
+    </message>
+    <message>
+        <source>Straightedge, both ways</source>
+        <translation>Règle, en croix</translation>
+    </message>
+    <message>
+        <source>Pinholes in raking light</source>
+        <translation>Piqûres en lumière rasante</translation>
+    </message>
+    <message>
+        <source>Nail and paper test</source>
+        <translation>Essai ongle et papier</translation>
+    </message>
+    <message>
+        <source>Even tap sound</source>
+        <translation>Son uniforme</translation>
+    </message>
+    <message>
+        <source>No edge to be felt</source>
+        <translation>Aucun bord senti</translation>
+    </message>
+    <message>
+        <source>identify</source>
+        <translation>identifier</translation>
+    </message>
+    <message>
+        <source>decide</source>
+        <translation>décider</translation>
+    </message>
+    <message>
+        <source>prepare</source>
+        <translation>préparer</translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation>mélanger</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation>temps</translation>
+    </message>
+    <message>
+        <source>finish</source>
+        <translation>finition</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Matière</translation>
+    </message>
+    <message>
+        <source>Kind of damage</source>
+        <translation>Type de dommage</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Taille</translation>
+    </message>
+    <message>
+        <source>Kind of weld</source>
+        <translation>Type de soudure</translation>
+    </message>
+    <message>
+        <source>Adhesive</source>
+        <translation>Colle</translation>
+    </message>
+    <message>
+        <source>Reach from behind</source>
+        <translation>Accès par derrière</translation>
+    </message>
+    <message>
+        <source>Surface</source>
+        <translation>Surface</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zone</translation>
+    </message>
+    <message>
+        <source>Dry or damp</source>
+        <translation>Sec ou humide</translation>
+    </message>
+    <message>
+        <source>Core</source>
+        <translation>Âme</translation>
+    </message>
+    <message>
+        <source>Fill or stop</source>
+        <translation>Mastic ou arrêt</translation>
+    </message>
+    <message>
+        <source>Why stop</source>
+        <translation>Motif d’arrêt</translation>
+    </message>
+    <message>
+        <source>What instead</source>
+        <translation>Que faire alors</translation>
+    </message>
+    <message>
+        <source>Which filler</source>
+        <translation>Quel mastic</translation>
+    </message>
+    <message>
+        <source>Steps left out</source>
+        <translation>Étapes omises</translation>
+    </message>
+    <message>
+        <source>Steps too many</source>
+        <translation>Étapes de trop</translation>
+    </message>
+    <message>
+        <source>Order of steps</source>
+        <translation>Ordre des étapes</translation>
+    </message>
+    <message>
+        <source>Thickness in one go</source>
+        <translation>Épaisseur d’un coup</translation>
+    </message>
+    <message>
+        <source>Built up</source>
+        <translation>Remplissage</translation>
+    </message>
+    <message>
+        <source>Amount mixed</source>
+        <translation>Masse mélangée</translation>
+    </message>
+    <message>
+        <source>Hardener</source>
+        <translation>Durcisseur</translation>
+    </message>
+    <message>
+        <source>Edges cleared</source>
+        <translation>Bords dégagés</translation>
+    </message>
+    <message>
+        <source>When sanded</source>
+        <translation>Quand poncé</translation>
+    </message>
+    <message>
+        <source>Other face</source>
+        <translation>Autre face</translation>
+    </message>
+    <message>
+        <source>Finishing filler</source>
+        <translation>Mastic de finition</translation>
+    </message>
+    <message>
+        <source>Inspection</source>
+        <translation>Contrôle</translation>
+    </message>
+    <message>
+        <source>Wait before primer</source>
+        <translation>Attente avant apprêt</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>rien</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <extracomment>two times</extracomment>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>%1, lift %2</source>
+        <extracomment>%1 is a decision, %2 a number: &quot;Hardener, lift 2&quot;</extracomment>
+        <translation>%1, passe %2</translation>
+    </message>
+    <message>
+        <source>Not passed: it was filled where it must stop.</source>
+        <translation>Non réussi&#xa0;: mastiqué là où il faut arrêter.</translation>
+    </message>
+    <message>
+        <source>Not passed: it could have been filled.</source>
+        <translation>Non réussi&#xa0;: on pouvait mastiquer.</translation>
+    </message>
+    <message>
+        <source>Not passed: the wrong filler went in.</source>
+        <translation>Non réussi&#xa0;: mauvais mastic posé.</translation>
+    </message>
+    <message>
+        <source>Not passed: one mistake that no care makes good.</source>
+        <translation>Non réussi&#xa0;: une erreur qu’aucun soin ne rattrape.</translation>
+    </message>
+    <message>
+        <source>Passed.</source>
+        <translation>Réussi.</translation>
+    </message>
+    <message>
+        <source>Not passed: more than one mistake in: %1.</source>
+        <extracomment>%1 is a list of skills: &quot;mix, time&quot;</extracomment>
+        <translation>Non réussi&#xa0;: plus d’une erreur dans&#xa0;: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>PracticeAsk</name>
+    <message>
+        <source>Look at the panel</source>
+        <translation>Voir le panneau</translation>
+    </message>
+    <message>
+        <source>More answers</source>
+        <translation>Autres réponses</translation>
+    </message>
+    <message>
+        <source>Fill it, or stop?</source>
+        <translation>Mastiquer ou arrêter&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Fill it</source>
+        <translation>Mastiquer</translation>
+    </message>
+    <message>
+        <source>Stop here</source>
+        <translation>Arrêter ici</translation>
+    </message>
+    <message>
+        <source>What speaks against filling? All of it</source>
+        <translation>Qu’est-ce qui interdit le mastic&#xa0;? Tout indiquer</translation>
+    </message>
+    <message>
+        <source>That is all</source>
+        <translation>C’est tout</translation>
+    </message>
+    <message>
+        <source>What is done instead?</source>
+        <translation>Que faire à la place&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Which filler is put on first?</source>
+        <translation>Quel mastic d’abord&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Tap what is done, in its order</source>
+        <translation>Toucher ce qui se fait, dans l’ordre</translation>
+    </message>
+    <message>
+        <source>Prepared</source>
+        <translation>Préparé</translation>
+    </message>
+    <message>
+        <source>How thick is the next lift?</source>
+        <translation>Épaisseur de la prochaine passe&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Lift</source>
+        <translation>Passe</translation>
+    </message>
+    <message>
+        <source>Key in its thickness</source>
+        <translation>Saisir l’épaisseur</translation>
+    </message>
+    <message>
+        <source>Mix for it</source>
+        <translation>Mélanger</translation>
+    </message>
+    <message>
+        <source>Another lift on this face</source>
+        <translation>Autre passe sur cette face</translation>
+    </message>
+    <message>
+        <source>Turn the panel, fill the back</source>
+        <translation>Retourner, mastiquer le dos</translation>
+    </message>
+    <message>
+        <source>Finishing filler</source>
+        <translation>Mastic de finition</translation>
+    </message>
+    <message>
+        <source>It is sanded. What comes next?</source>
+        <translation>Poncé. Que faire ensuite&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Finishing filler: how many coats, how thick?</source>
+        <translation>Finition&#xa0;: combien de couches, quelle épaisseur&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Coats</source>
+        <translation>Couches</translation>
+    </message>
+    <message>
+        <source>Key in how many</source>
+        <translation>Saisir combien</translation>
+    </message>
+    <message>
+        <source>Each coat</source>
+        <translation>Chaque couche</translation>
+    </message>
+    <message>
+        <source>Finished</source>
+        <translation>Fini</translation>
+    </message>
+    <message>
+        <source>What do you look for before primer?</source>
+        <translation>Que contrôler avant l’apprêt&#xa0;?</translation>
+    </message>
+    <message>
+        <source>How long after the last sanding comes primer?</source>
+        <translation>Apprêt combien de temps après le dernier ponçage&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Wait</source>
+        <translation>Attente</translation>
+    </message>
+    <message>
+        <source>Key in the minutes</source>
+        <translation>Saisir les minutes</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation>min</translation>
+    </message>
+    <message>
+        <source>Hand it over</source>
+        <translation>Remettre</translation>
+    </message>
+    <message>
+        <source>Practice panel</source>
+        <translation>Panneau d’exercice</translation>
+    </message>
+</context>
+<context>
+    <name>PracticeHome</name>
+    <message>
+        <source>Practice: nobody is at the bench</source>
+        <translation>Exercice&#xa0;: personne au poste</translation>
+    </message>
+    <message>
+        <source>Practice: %1</source>
+        <translation>Exercice&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Practise: nothing here is in the shop’s record</source>
+        <translation>S’exercer&#xa0;: rien ici ne va au journal de l’atelier</translation>
+    </message>
+    <message>
+        <source>exercises: %1</source>
+        <extracomment>%1 is a skill: &quot;mix&quot;</extracomment>
+        <translation>exerce&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Go on with the panel</source>
+        <translation>Reprendre le panneau</translation>
+    </message>
+    <message>
+        <source>Next panel</source>
+        <translation>Panneau suivant</translation>
+    </message>
+    <message>
+        <source>A panel made up</source>
+        <translation>Un panneau inventé</translation>
+    </message>
+    <message>
+        <source>never the same again</source>
+        <translation>jamais deux fois le même</translation>
+    </message>
+    <message>
+        <source>Skills</source>
+        <translation>Acquis</translation>
+    </message>
+    <message>
+        <source>what is mastered</source>
+        <translation>ce qui est maîtrisé</translation>
+    </message>
+    <message>
+        <source>Tour</source>
+        <translation>Visite</translation>
+    </message>
+    <message>
+        <source>three minutes</source>
+        <translation>trois minutes</translation>
+    </message>
+    <message>
+        <source>not tried yet</source>
+        <translation>pas encore essayé</translation>
+    </message>
+    <message>
+        <source>%1 of %2 right</source>
+        <translation>%1 sur %2 justes</translation>
+    </message>
+    <message>
+        <source>%1, mastered</source>
+        <extracomment>%1 is &quot;8 of 10 right&quot;</extracomment>
+        <translation>%1, maîtrisé</translation>
+    </message>
+    <message>
+        <source>%1, not mastered yet</source>
+        <translation>%1, pas encore maîtrisé</translation>
+    </message>
+</context>
+<context>
+    <name>PracticeRules</name>
+    <message>
+        <source>Every test on the panel must fit the material named.</source>
+        <translation>Chaque essai du panneau doit aller avec la matière nommée.</translation>
+    </message>
+    <message>
+        <source>One test speaks against it: %1.</source>
+        <extracomment>%1 is a test: &quot;tap sound&quot;</extracomment>
+        <translation>Un essai le dément&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>No test tells %1 materials apart here: that is unknown.</source>
+        <extracomment>%1 is a number</extracomment>
+        <translation>Ici aucun essai ne distingue %1 matières&#xa0;: c’est inconnu.</translation>
+    </message>
+    <message>
+        <source>The kind of damage sets how it is cut and filled.</source>
+        <translation>Le type de dommage dicte la coupe et le masticage.</translation>
+    </message>
+    <message>
+        <source>A length within %1 or %2, a width or depth within %3 or %4. A crack counts from tip to tip.</source>
+        <extracomment>%1 and %3 are percentages, %2 and %4 lengths</extracomment>
+        <translation>Longueur à %1 ou %2 près, largeur ou profondeur à %3 ou %4 près. Une fissure compte de pointe à pointe.</translation>
+    </message>
+    <message>
+        <source>Only a solid weld is filled; look at both sides.</source>
+        <translation>On ne mastique qu’un cordon continu&#xa0;; voir les deux côtés.</translation>
+    </message>
+    <message>
+        <source>A nail tells whether the adhesive has cured.</source>
+        <translation>L’ongle dit si la colle a durci.</translation>
+    </message>
+    <message>
+        <source>Reached from behind means by hand, not by a mirror.</source>
+        <translation>Accès par derrière&#xa0;: à la main, pas au miroir.</translation>
+    </message>
+    <message>
+        <source>What is on the surface is told by cloth and nail.</source>
+        <translation>Chiffon et ongle disent ce qu’il y a en surface.</translation>
+    </message>
+    <message>
+        <source>What carries load, restrains or sees reaches %1 round it.</source>
+        <extracomment>%1 is a length</extracomment>
+        <translation>Ce qui porte, retient ou voit compte jusqu’à %1 autour.</translation>
+    </message>
+    <message>
+        <source>A taped foil tells dry from damp.</source>
+        <translation>Un film scotché distingue sec et humide.</translation>
+    </message>
+    <message>
+        <source>An open edge shows what lies between the skins.</source>
+        <translation>Un bord ouvert montre ce qu’il y a entre les peaux.</translation>
+    </message>
+    <message>
+        <source>The decision table says it for the answers given.</source>
+        <translation>Le tableau de décision le dit, vu les réponses données.</translation>
+    </message>
+    <message>
+        <source>By the answers given, this stops it: %1.</source>
+        <translation>D’après les réponses, ceci l’arrête&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>By the answers given, nothing stops it.</source>
+        <translation>D’après les réponses, rien ne l’arrête.</translation>
+    </message>
+    <message>
+        <source>Whoever stops says what must be put right, all of it.</source>
+        <translation>Qui arrête dit ce qu’il faut corriger, en entier.</translation>
+    </message>
+    <message>
+        <source>Each stop has its own way out.</source>
+        <translation>Chaque arrêt a sa propre issue.</translation>
+    </message>
+    <message>
+        <source>Best for this damage on this material: %1.</source>
+        <extracomment>%1 is a filler</extracomment>
+        <translation>Le mieux pour ce dommage sur cette matière&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>It may be used, but another is better: %1.</source>
+        <translation>Il peut servir, mais un autre vaut mieux&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>The table refuses it here: %1.</source>
+        <translation>Le tableau le refuse ici&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>No step of the plan is left out.</source>
+        <translation>Aucune étape du plan n’est omise.</translation>
+    </message>
+    <message>
+        <source>Nothing is done that does not belong here.</source>
+        <translation>Rien n’est fait qui n’ait sa place ici.</translation>
+    </message>
+    <message>
+        <source>Each step comes before the one that would spoil it.</source>
+        <translation>Chaque étape vient avant celle qui la gâcherait.</translation>
+    </message>
+    <message>
+        <source>At most %1 in one go, and no hotter than %2.</source>
+        <extracomment>%1 is a thickness, %2 a temperature</extracomment>
+        <translation>Au plus %1 d’un coup, et pas plus chaud que %2.</translation>
+    </message>
+    <message>
+        <source>The face is full to within %1.</source>
+        <extracomment>%1 is a thickness</extracomment>
+        <translation>La face est pleine à %1 près.</translation>
+    </message>
+    <message>
+        <source>At most %1 too little or %2 too much.</source>
+        <extracomment>%1 and %2 are percentages</extracomment>
+        <translation>Au plus %1 de moins ou %2 de trop.</translation>
+    </message>
+    <message>
+        <source>%1 hardener of filler mass, from %2 to %3.</source>
+        <extracomment>three shares</extracomment>
+        <translation>%1 de durcisseur sur la masse de mastic, de %2 à %3.</translation>
+    </message>
+    <message>
+        <source>Edges are cleared from %1 of the gel time to the gel.</source>
+        <extracomment>%1 is a share</extracomment>
+        <translation>Les bords se dégagent de %1 du temps de prise à la prise.</translation>
+    </message>
+    <message>
+        <source>Sanding waits for %1 cured at the face, and is easy for a while.</source>
+        <extracomment>%1 is a share</extracomment>
+        <translation>On ponce à %1 durci en surface&#xa0;; c’est facile un moment.</translation>
+    </message>
+    <message>
+        <source>A hole through a laminate is filled from both faces.</source>
+        <translation>Un trou traversant du stratifié se remplit des deux faces.</translation>
+    </message>
+    <message>
+        <source>A coat at most %1, in all at most %2, full to within %3.</source>
+        <extracomment>two thicknesses, and a tolerance</extracomment>
+        <translation>Couche au plus %1, en tout au plus %2, pleine à %3 près.</translation>
+    </message>
+    <message>
+        <source>All tests are made before primer.</source>
+        <translation>Tous les essais se font avant l’apprêt.</translation>
+    </message>
+    <message>
+        <source>Primer waits at least %1 after the last sanding.</source>
+        <extracomment>%1 is a time</extracomment>
+        <translation>L’apprêt attend au moins %1 après le dernier ponçage.</translation>
+    </message>
+</context>
+<context>
     <name>ProductFiles</name>
     <message>
         <source>This file is no sheet that can be used</source>
@@ -5218,6 +6647,10 @@
         <source>Bench %1</source>
         <translation>Poste %1</translation>
     </message>
+    <message>
+        <source>Not told by what the substrate was found out.</source>
+        <translation>Ce qui a fait reconnaître le support n’est pas dit.</translation>
+    </message>
 </context>
 <context>
     <name>ReviewChoices</name>
@@ -5481,6 +6914,75 @@
     <message>
         <source>none yet</source>
         <translation>aucune</translation>
+    </message>
+</context>
+<context>
+    <name>SkillsPaper</name>
+    <message>
+        <source>filled where it must stop</source>
+        <translation>mastiqué malgré l’arrêt</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation>réussi</translation>
+    </message>
+    <message>
+        <source>not passed</source>
+        <translation>non réussi</translation>
+    </message>
+    <message>
+        <source>Practice · %1</source>
+        <extracomment>%1 is a person</extracomment>
+        <translation>Exercice · %1</translation>
+    </message>
+    <message>
+        <source>Practice panels alone; nothing of this is in the shop’s record. It says what was practised, not what somebody may do.</source>
+        <translation>Panneaux d’exercice seuls&#xa0;; rien n’en figure au journal de l’atelier. Dit ce qui a été exercé, non ce que quelqu’un a le droit de faire.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>a page of several: &quot;1 of 3&quot;</extracomment>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>Skill</source>
+        <translation>Compétence</translation>
+    </message>
+    <message>
+        <source>Panels</source>
+        <translation>Panneaux</translation>
+    </message>
+    <message>
+        <source>Likely known</source>
+        <translation>Acquis probable</translation>
+    </message>
+    <message>
+        <source>Mastered: known with a probability of 95 % by knowledge tracing (Corbett and Anderson, 1995).</source>
+        <translation>Maîtrisé&#xa0;: su avec une probabilité de 95&#xa0;% selon le «&#xa0;knowledge tracing&#xa0;» (Corbett et Anderson, 1995).</translation>
+    </message>
+    <message>
+        <source>Panels worked</source>
+        <translation>Panneaux faits</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Jour</translation>
+    </message>
+    <message>
+        <source>Panel</source>
+        <translation>Panneau</translation>
+    </message>
+    <message>
+        <source>How it ended</source>
+        <translation>Résultat</translation>
+    </message>
+    <message>
+        <source>Mistakes</source>
+        <translation>Erreurs</translation>
+    </message>
+    <message>
+        <source>Choose where the skills go</source>
+        <translation>Choisir où vont les acquis</translation>
     </message>
 </context>
 <context>
@@ -7536,6 +9038,168 @@
     </message>
 </context>
 <context>
+    <name>Tour</name>
+    <message>
+        <source>One panel, one card, one step at a time</source>
+        <translation>Un panneau, une fiche, une étape à la fois</translation>
+    </message>
+    <message>
+        <source>Every repair hangs on the rail as a card. Tap it: the glass shows the one step that is next. Several run at once; none is lost.</source>
+        <translation>Chaque réparation est une fiche au bandeau. La toucher&#xa0;: l’écran montre la seule étape qui suit. Plusieurs courent à la fois&#xa0;; aucune ne se perd.</translation>
+    </message>
+    <message>
+        <source>First find out what it is</source>
+        <translation>D’abord trouver ce que c’est</translation>
+    </message>
+    <message>
+        <source>Magnet, gauge, edge and sound tell the material. What nobody can tell stays unknown, and unknown is a stop.</source>
+        <translation>Aimant, jauge, bord et son disent la matière. Ce que nul ne peut dire reste inconnu, et l’inconnu est un arrêt.</translation>
+    </message>
+    <message>
+        <source>A stop is an answer too</source>
+        <translation>Un arrêt est aussi une réponse</translation>
+    </message>
+    <message>
+        <source>Where filler does not belong, the glass says why, and what to do instead. You leave a stop by putting it right and assessing again.</source>
+        <translation>Là où le mastic n’a pas sa place, l’écran dit pourquoi, et que faire d’autre. On quitte un arrêt en corrigeant et en réévaluant.</translation>
+    </message>
+    <message>
+        <source>Prepare in order, gear first</source>
+        <translation>Dans l’ordre, s’équiper d’abord</translation>
+    </message>
+    <message>
+        <source>Each step is confirmed when it is done. Most repairs that fail were lost here.</source>
+        <translation>Chaque étape se confirme une fois faite. La plupart des réparations ratées se sont perdues ici.</translation>
+    </message>
+    <message>
+        <source>Puddle and bead are drawn at true size</source>
+        <translation>Galette et cordon, dessinés en taille réelle</translation>
+    </message>
+    <message>
+        <source>Lay filler and hardener as drawn, or weigh them. The clock starts when the hardener meets the filler: tap &apos;Hardener in&apos;.</source>
+        <translation>Poser mastic et durcisseur comme dessinés, ou les peser. L’horloge part quand le durcisseur touche le mastic&#xa0;: toucher «&#xa0;Durcisseur mis&#xa0;».</translation>
+    </message>
+    <message>
+        <source>The clock counts to the next act</source>
+        <translation>L’horloge compte jusqu’au prochain geste</translation>
+    </message>
+    <message>
+        <source>Spread, clear the edges before it gels, then hands off. Every mix that runs stays in the dark bar at the top: tap it to go there.</source>
+        <translation>Étaler, dégager les bords avant la prise, puis ne plus toucher. Chaque mélange en cours reste dans la barre sombre du haut&#xa0;: la toucher pour y aller.</translation>
+    </message>
+    <message>
+        <source>Sand when nail and paper say so</source>
+        <translation>Poncer quand ongle et papier le disent</translation>
+    </message>
+    <message>
+        <source>No mark by the nail, powder on the paper. Then the next lift, the other face, or the finish.</source>
+        <translation>Pas de marque d’ongle, de la poudre sur le papier. Puis la passe suivante, l’autre face ou la finition.</translation>
+    </message>
+    <message>
+        <source>Now practise: nothing here is in the shop’s record</source>
+        <translation>À présent, s’exercer&#xa0;: rien ici ne va au journal de l’atelier</translation>
+    </message>
+    <message>
+        <source>On a practice panel you decide alone, and see what it would have come to. Safety data sheet and the vehicle maker’s manual come first, at the bench as here.</source>
+        <translation>Sur un panneau d’exercice, on décide seul, et on voit ce que cela aurait donné. La fiche de données de sécurité et le manuel du constructeur priment, au poste comme ici.</translation>
+    </message>
+    <message>
+        <source>Tour, %1 of %2</source>
+        <translation>Visite, %1 sur %2</translation>
+    </message>
+    <message>
+        <source>Begin</source>
+        <translation>Débuter</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Suite</translation>
+    </message>
+    <message>
+        <source>Skip the tour</source>
+        <translation>Passer la visite</translation>
+    </message>
+</context>
+<context>
+    <name>Traps</name>
+    <message>
+        <source>The crack runs on past the crazing that is seen.</source>
+        <translation>La fissure court au-delà du faïençage visible.</translation>
+    </message>
+    <message>
+        <source>SMC passes for hand laminate until its edge is looked at.</source>
+        <translation>Le SMC passe pour du stratifié main tant qu’on n’a pas vu son bord.</translation>
+    </message>
+    <message>
+        <source>It looks dry, and is too near its dew point.</source>
+        <translation>Il paraît sec, et il est trop près du point de rosée.</translation>
+    </message>
+    <message>
+        <source>Just above the dew point is not enough.</source>
+        <translation>Juste au-dessus du point de rosée ne suffit pas.</translation>
+    </message>
+    <message>
+        <source>A weak magnet means old filler over steel.</source>
+        <translation>Un aimant qui tient mal&#xa0;: vieux mastic sur acier.</translation>
+    </message>
+    <message>
+        <source>The weld is hot and full of pores.</source>
+        <translation>La soudure est chaude et pleine de pores.</translation>
+    </message>
+    <message>
+        <source>A spot-welded seam invites welding up: it is a joint.</source>
+        <translation>Une ligne de points invite à souder en plein&#xa0;: c’est un joint.</translation>
+    </message>
+    <message>
+        <source>Only from behind it is seen that the weld is stitched.</source>
+        <translation>Seul l’arrière montre que ce sont des cordons courts.</translation>
+    </message>
+    <message>
+        <source>Black rust converter looks sound, and a belt is mounted near.</source>
+        <translation>Le convertisseur noir paraît sain, et une ceinture est ancrée tout près.</translation>
+    </message>
+    <message>
+        <source>The zinc was ground away here; beside it the gauge finds it.</source>
+        <translation>Ici le zinc a été meulé&#xa0;; à côté, la jauge le trouve.</translation>
+    </message>
+    <message>
+        <source>Steel in aluminium corrodes overnight.</source>
+        <translation>L’acier dans l’aluminium corrode en une nuit.</translation>
+    </message>
+    <message>
+        <source>The squeezed-out adhesive is still soft.</source>
+        <translation>La colle qui a bavé est encore molle.</translation>
+    </message>
+    <message>
+        <source>It rings hard under its paint, and sands to strings.</source>
+        <translation>Il sonne dur sous sa peinture, et se ponce en fils.</translation>
+    </message>
+    <message>
+        <source>Carbon under paint: only the ohmmeter tells.</source>
+        <translation>Carbone sous peinture&#xa0;: seul l’ohmmètre le dit.</translation>
+    </message>
+    <message>
+        <source>It powders like SMC, and has no fibre in it.</source>
+        <translation>Il poudre comme le SMC, et n’a pas de fibre.</translation>
+    </message>
+    <message>
+        <source>Etch primer looks good, and polyester does not hold on it.</source>
+        <translation>Le primaire réactif a bel aspect, et le polyester n’y tient pas.</translation>
+    </message>
+    <message>
+        <source>A sensor looks through here.</source>
+        <translation>Un capteur vise par ici.</translation>
+    </message>
+    <message>
+        <source>It is the wall of a tank.</source>
+        <translation>C’est la paroi d’un réservoir.</translation>
+    </message>
+    <message>
+        <source>Under the skin there is foam.</source>
+        <translation>Sous la peau, il y a de la mousse.</translation>
+    </message>
+</context>
+<context>
     <name>WeighScreen</name>
     <message>
         <source>Planned: %1. Tare the scale before each.</source>
@@ -8708,6 +10372,14 @@
         <source>Stock</source>
         <translation>Stock</translation>
     </message>
+    <message>
+        <source>Practise</source>
+        <translation>S’exercer</translation>
+    </message>
+    <message>
+        <source>on a practice panel</source>
+        <translation>sur un panneau d’exercice</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::LotKeys</name>
@@ -8938,6 +10610,128 @@
     </message>
 </context>
 <context>
+    <name>strandbench::MarkScreen</name>
+    <message>
+        <source>Practice panel</source>
+        <translation>Panneau d’exercice</translation>
+    </message>
+    <message>
+        <source>Back to the marks</source>
+        <translation>Retour à la correction</translation>
+    </message>
+    <message>
+        <source>You: %1</source>
+        <extracomment>what the apprentice decided</extracomment>
+        <translation>Réponse&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Right: %1</source>
+        <translation>Juste&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>It was not reached.</source>
+        <translation>Pas atteint.</translation>
+    </message>
+    <message>
+        <source>hottest</source>
+        <translation>maximum</translation>
+    </message>
+    <message>
+        <source>face</source>
+        <translation>surface</translation>
+    </message>
+    <message>
+        <source>cured</source>
+        <translation>durci</translation>
+    </message>
+    <message>
+        <source>gel</source>
+        <translation>prise</translation>
+    </message>
+    <message>
+        <source>sands</source>
+        <translation>ponçage</translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <translation>limite</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>maintenant</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::MarksScreen</name>
+    <message>
+        <source>Practice panel</source>
+        <translation>Panneau d’exercice</translation>
+    </message>
+    <message>
+        <source>Working out what it comes to …</source>
+        <translation>Calcul de ce que cela donne …</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Terminé</translation>
+    </message>
+    <message>
+        <source>Replay</source>
+        <translation>Revoir</translation>
+    </message>
+    <message>
+        <source>beside the model answer</source>
+        <translation>à côté du corrigé</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>juste</translation>
+    </message>
+    <message>
+        <source>not reached</source>
+        <translation>pas atteint</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::MixByEyeScreen</name>
+    <message>
+        <source>Lay filler and hardener on the board</source>
+        <translation>Poser mastic et durcisseur sur la palette</translation>
+    </message>
+    <message>
+        <source>Hardener in — start</source>
+        <translation>Durcisseur mis&#xa0;: départ</translation>
+    </message>
+    <message>
+        <source>Puddle and bead at true size</source>
+        <translation>Galette et cordon, taille réelle</translation>
+    </message>
+    <message>
+        <source>Puddle smaller</source>
+        <translation>Réduire galette</translation>
+    </message>
+    <message>
+        <source>Puddle larger</source>
+        <translation>Élargir galette</translation>
+    </message>
+    <message>
+        <source>Bead shorter</source>
+        <translation>Écourter cordon</translation>
+    </message>
+    <message>
+        <source>Bead longer</source>
+        <translation>Allonger cordon</translation>
+    </message>
+    <message>
+        <source>True size</source>
+        <translation>Taille réelle</translation>
+    </message>
+    <message>
+        <source>not true size</source>
+        <translation>échelle non réelle</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::MixScreen</name>
     <message>
         <source>Knead both, then weigh these two</source>
@@ -9097,6 +10891,30 @@
         <source>%1 of %2</source>
         <extracomment>a page of a list: &quot;1 of 3&quot;</extracomment>
         <translation>%1 sur %2</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::PanelLookScreen</name>
+    <message>
+        <source>Practice panel</source>
+        <translation>Panneau d’exercice</translation>
+    </message>
+    <message>
+        <source>Look at it, and try what you need</source>
+        <translation>Le regarder, essayer le nécessaire</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Plus</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is what was tried, %2 what it finds: &quot;Magnet: no pull.&quot;</extracomment>
+        <translation>%1&#xa0;: %2</translation>
     </message>
 </context>
 <context>
@@ -9286,6 +11104,21 @@
     </message>
 </context>
 <context>
+    <name>strandbench::PickScreen</name>
+    <message>
+        <source>More</source>
+        <translation>Plus</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>number %1</source>
+        <translation>numéro %1</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::PinScreen</name>
     <message numerus="yes">
         <source>%n digit(s)</source>
@@ -9403,6 +11236,109 @@
     <message>
         <source>enough</source>
         <translation>suffisant</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::PracticeClockScreen</name>
+    <message>
+        <source>Practice panel</source>
+        <translation>Panneau d’exercice</translation>
+    </message>
+    <message>
+        <source>Press it in, build it up, clear the edges</source>
+        <translation>Presser, remplir, dégager les bords</translation>
+    </message>
+    <message>
+        <source>Hands off until it sands</source>
+        <translation>Ne pas toucher avant ponçage</translation>
+    </message>
+    <message>
+        <source>Edges are clear</source>
+        <translation>Bords dégagés</translation>
+    </message>
+    <message>
+        <source>Sand it now</source>
+        <translation>Poncer</translation>
+    </message>
+    <message>
+        <source>since the hardener went in</source>
+        <translation>depuis le durcisseur</translation>
+    </message>
+    <message>
+        <source>faster, or as in the shop</source>
+        <translation>plus vite, ou comme à l’atelier</translation>
+    </message>
+    <message>
+        <source>Nail and paper</source>
+        <translation>Ongle et papier</translation>
+    </message>
+    <message>
+        <source>try whether it sands</source>
+        <translation>essayer s’il se ponce</translation>
+    </message>
+    <message>
+        <source>Another batch</source>
+        <translation>Autre mélange</translation>
+    </message>
+    <message>
+        <source>for the same lift</source>
+        <translation>pour la même passe</translation>
+    </message>
+    <message>
+        <source>Clock: %1 times</source>
+        <extracomment>how many times as fast as the shop&apos;s clock</extracomment>
+        <translation>Horloge&#xa0;: %1 fois</translation>
+    </message>
+    <message>
+        <source>It spreads easily.</source>
+        <translation>Il s’étale facilement.</translation>
+    </message>
+    <message>
+        <source>It drags behind the spreader.</source>
+        <translation>Il traîne derrière la spatule.</translation>
+    </message>
+    <message>
+        <source>What is left on the board has set: it tears.</source>
+        <translation>Le reste sur la palette a pris&#xa0;: il s’arrache.</translation>
+    </message>
+    <message>
+        <source>Try again in a moment.</source>
+        <translation>Réessayer dans un instant.</translation>
+    </message>
+    <message>
+        <source>It is wet: it smears.</source>
+        <translation>Il est frais&#xa0;: il bave.</translation>
+    </message>
+    <message>
+        <source>The nail leaves a mark, the paper clogs.</source>
+        <translation>L’ongle marque, le papier s’encrasse.</translation>
+    </message>
+    <message>
+        <source>The nail leaves no mark, the paper powders it.</source>
+        <translation>L’ongle ne marque pas, le papier poudre.</translation>
+    </message>
+    <message>
+        <source>Hard as stone: the paper hardly bites.</source>
+        <translation>Dur comme pierre&#xa0;: le papier mord à peine.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::PracticeFlow</name>
+    <message>
+        <source>This line of the practice record is left out; it stays in its file.</source>
+        <translation>Cette ligne du journal d’exercice est omise&#xa0;; elle reste dans son fichier.</translation>
+    </message>
+    <message>
+        <source>To the question</source>
+        <translation>Vers la question</translation>
+    </message>
+    <message>
+        <source>The practice record was not written: %1</source>
+        <translation>Journal d’exercice non écrit&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>The marks hold until the program is closed.</source>
+        <translation>La correction vaut jusqu’à la fermeture du programme.</translation>
     </message>
 </context>
 <context>
@@ -9803,6 +11739,53 @@
     <message>
         <source>What was answered</source>
         <translation>Réponses données</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::ReplayScreen</name>
+    <message>
+        <source>Practice panel</source>
+        <translation>Panneau d’exercice</translation>
+    </message>
+    <message>
+        <source>What you did, below the model answer</source>
+        <translation>Ce qui a été fait, sous le corrigé</translation>
+    </message>
+    <message>
+        <source>Back to the marks</source>
+        <translation>Retour à la correction</translation>
+    </message>
+    <message>
+        <source>model</source>
+        <translation>corrigé</translation>
+    </message>
+    <message>
+        <source>you</source>
+        <translation>fait</translation>
+    </message>
+    <message>
+        <source>yours</source>
+        <translation>le vôtre</translation>
+    </message>
+    <message>
+        <source>edges clear</source>
+        <translation>bords dégagés</translation>
+    </message>
+    <message>
+        <source>gelled</source>
+        <translation>pris</translation>
+    </message>
+    <message>
+        <source>The model answer stops here: nothing is mixed.</source>
+        <translation>Le corrigé s’arrête ici&#xa0;: rien n’est mélangé.</translation>
+    </message>
+    <message>
+        <source>You stopped here: nothing was mixed.</source>
+        <translation>Arrêt décidé ici&#xa0;: rien n’a été mélangé.</translation>
+    </message>
+    <message>
+        <source>From the first step on. Edges and gel of your batches are marked below.</source>
+        <translation>Depuis la première étape. Bords et prise des mélanges faits, marqués dessous.</translation>
     </message>
 </context>
 <context>
@@ -10475,6 +12458,24 @@
     <message>
         <source>This record cannot be read.</source>
         <translation>Cet historique est illisible.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::SkillsScreen</name>
+    <message>
+        <source>Nobody named</source>
+        <translation>Sans nom</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n panel(s) worked</source>
+        <translation>
+            <numerusform>%n panneau fait</numerusform>
+            <numerusform>%n panneaux faits</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>On paper</source>
+        <translation>Sur papier</translation>
     </message>
 </context>
 <context>

@@ -3,6 +3,7 @@
 
 #include "words/deviation_words.h"
 #include "words/event_words.h"
+#include "words/found_words.h"
 #include "words/notes.h"
 
 #include <algorithm>
@@ -62,7 +63,7 @@ void JobTables::found()
 {
     std::vector<QStringList> rows;
     for (const AnswerRecord& each : m_record.answers) {
-        QString answer = Words::title(answerText(each.question, each.value, m_words));
+        QString answer = withFoundBy(Words::title(answerText(each.question, each.value, m_words)), each.foundBy);
         if (each.before)
             answer = tr("%1 (before: %2)").arg(answer, answerText(each.question, *each.before, m_words));
         if (!each.stands)

@@ -77,11 +77,15 @@ QJsonObject batchRef(BatchRef batch) { return {{u"finishing"_s, batch.finishing}
 
 QJsonObject answerToJson(const AnswerRecord& answer)
 {
+    QJsonArray foundBy;
+    for (const FoundBy each : answer.foundBy)
+        foundBy << codeOf(each);
     return with(answer.told, {{u"question"_s, codeOf(answer.question)},
                               {u"value"_s, std::visit(AnswerJson(), answer.value)},
                               {u"before"_s, answer.before ? std::visit(AnswerJson(), *answer.before) : QJsonValue()},
                               {u"after_plan"_s, answer.afterPlan},
-                              {u"stands"_s, answer.stands}});
+                              {u"stands"_s, answer.stands},
+                              {u"found_by"_s, foundBy}});
 }
 
 QJsonObject readingRecordToJson(const ReadingRecord& record)

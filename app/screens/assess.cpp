@@ -4,8 +4,13 @@
 #include "screens/choice_screen.h"
 #include "screens/choices.h"
 #include "screens/measure_screens.h"
+#include "theme/sizes.h"
+#include "words/found_words.h"
 
 #include <QCoreApplication>
+#include <QGridLayout>
+
+#include <algorithm>
 
 using namespace Qt::StringLiterals;
 
@@ -22,7 +27,8 @@ struct Says {
 bool AssessScreens::answered(Question question) const { return m_repair.answeredBy.contains(question); }
 
 Screen* AssessScreens::make(Question question, QWidget* parent, std::function<void()> showHowToTell,
-                            std::function<void()> keep, std::function<void()> changeUnits) const
+                            std::function<void()> keep, std::function<void()> changeUnits,
+                            const std::vector<FoundBy>& foundBy) const
 {
     const bool before = answered(question);
     if (question == Question::Size)
@@ -41,11 +47,12 @@ Screen* AssessScreens::make(Question question, QWidget* parent, std::function<vo
     auto screen = std::make_shared<ChoiceScreen*>(nullptr);
     const std::optional<qint64> corrects =
         before ? std::optional<qint64>(m_repair.answeredBy.at(question)) : std::nullopt;
+    const auto told = question == Question::Substrate ? foundBy : std::vector<FoundBy>();
     for (const Choice& choice : choicesOf(question, m_repair, m_around)) {
-        const auto tapped = [screen, keep, choice, question, corrects] {
+        const auto tapped = [screen, keep, choice, question, corrects, told] {
             if (choice.chosen)
                 return keep();
-            Q_EMIT(*screen)->acts({Answered{question, choice.value, corrects}});
+            Q_EMIT(*screen)->acts({Answered{question, choice.value, corrects, {}, told}});
         };
         spec.tiles.push_back({u"answer_"_s + choice.code, choice.title, choice.hint, choice.picture, choice.refuses,
                               choice.chosen, tapped});
@@ -60,7 +67,8 @@ Screen* AssessScreens::make(Question question, QWidget* parent, std::function<vo
     return *screen;
 }
 
-HowToTellScreen::HowToTellScreen(const Surroundings& around, const Repair& repair, Question question, QWidget* parent)
+HowToTellScreen::HowToTellScreen(const Surroundings& around, const Repair& repair, Question question,
+                                 const std::vector<FoundBy>& foundBy, QWidget* parent)
     : Screen(around, u"screen_how_to_tell"_s, parent)
 {
     buildFrame(contextOf(repair, words()), words().question(question));
@@ -75,8 +83,44 @@ HowToTellScreen::HowToTellScreen(const Surroundings& around, const Repair& repai
     columns->addWidget(label(u"how_first"_s, TextRole::Body, lines.mid(0, half).join(u'\n')), 1);
     columns->addWidget(label(u"how_second"_s, TextRole::Body, lines.mid(half).join(u'\n')), 1);
     content()->addWidget(box, 1);
-    answers()->setWayOn(Says::tr("Back to the question"));
-    connect(answers(), &AnswerBar::wayOnTapped, this, &Screen::backTapped);
+    if (question == Question::Substrate)
+        addFoundBy(foundBy);
+    answers()->setWayOn(m_page ? Says::tr("What did you go by?") : Says::tr("Back to the question"));
+    connect(answers(), &AnswerBar::wayOnTapped, this, [this, box] {
+        if (!m_page || m_page->isVisibleTo(this))
+            return Q_EMIT backTapped();
+        box->hide();
+        m_page->show();
+        setSentence(Says::tr("What did you go by?"));
+        answers()->setWayOn(Says::tr("Back to the question"));
+    });
+}
+
+void HowToTellScreen::addFoundBy(const std::vector<FoundBy>& chosen)
+{
+    m_page = new QWidget(this);
+    m_page->hide();
+    auto* keys = new QGridLayout(m_page);
+    keys->setContentsMargins(0, 0, 0, 0);
+    keys->setSpacing(px(sizes::gap));
+    const int columns = around().upright ? 2 : 3;
+    for (const auto& [by, code] : Codes<FoundBy>::table) {
+        auto* key = new TapButton(theme(), u"found_by_"_s + QString::fromLatin1(code), TapButton::Kind::Choice, m_page);
+        key->setTitle(Words::title(foundByName(by)));
+        key->setCheckable(true);
+        key->setChecked(std::ranges::find(chosen, by) != chosen.end());
+        connect(key, &TapButton::toggled, this, [this] {
+            std::vector<FoundBy> now;
+            for (const auto& [each, button] : m_foundBy)
+                if (button->isChecked())
+                    now.push_back(each);
+            Q_EMIT foundByChosen(now);
+        });
+        const int place = int(m_foundBy.size());
+        keys->addWidget(key, place / columns, place % columns);
+        m_foundBy.emplace_back(by, key);
+    }
+    content()->addWidget(m_page, 1);
 }
 
 } // namespace strandbench

@@ -64,8 +64,20 @@ void HomeScreen::buildRail()
     m_takeIn->setSign(Pictogram::TakeIn);
     m_takeIn->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred);
     connect(m_takeIn, &TapButton::clicked, this, &HomeScreen::takeInTapped);
-    m_rail->addWidget(m_takeIn, 1);
+    m_practice = new TapButton(theme(), u"practice"_s, TapButton::Kind::Plain, this);
+    m_practice->setTitle(tr("Practise"));
+    m_practice->setSecondLine(tr("on a practice panel"));
+    m_practice->setMinimumHeight(px(sizes::target));
+    m_practice->hide();
+    connect(m_practice, &TapButton::clicked, this, &HomeScreen::practiceTapped);
+    auto* ways = new QBoxLayout(around().upright ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    ways->setSpacing(px(sizes::gap));
+    ways->addWidget(m_takeIn, 3);
+    ways->addWidget(m_practice, 1);
+    m_rail->addLayout(ways, 1);
 }
+
+void HomeScreen::offerPractice() { m_practice->show(); }
 
 void HomeScreen::buildKeys(QBoxLayout* column)
 {

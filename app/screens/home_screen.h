@@ -14,6 +14,7 @@ public:
 
     void tick() override;
     void setBackupOverdue(bool overdue);
+    void offerPractice(); ///< a key for it, below the taking in
 
 Q_SIGNALS:
     void repairTapped(const QUuid& repair);
@@ -22,6 +23,7 @@ Q_SIGNALS:
     void setUpTapped();
     void todayTapped();
     void stockTapped();
+    void practiceTapped();
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -35,6 +37,7 @@ private:
 
     QBoxLayout* m_rail = nullptr;
     TapButton* m_takeIn = nullptr;
+    TapButton* m_practice = nullptr;
     TapButton* m_more = nullptr;
     TapButton* m_setUp = nullptr;
     std::vector<JobCard*> m_cards;

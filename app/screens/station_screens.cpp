@@ -113,10 +113,10 @@ Screen* decideScreen(const Surroundings& around, const Repair& repair, const Way
 Screen* questionScreen(const Surroundings& around, const Repair& repair, Question question, const Ways& ways,
                        QWidget* parent)
 {
-    Screen* screen =
-        AssessScreens(around, repair)
-            .make(
-                question, parent, [ways, question] { ways.howToTell(question); }, ways.present, ways.changeUnits);
+    Screen* screen = AssessScreens(around, repair)
+                         .make(
+                             question, parent, [ways, question] { ways.howToTell(question); }, ways.present,
+                             ways.changeUnits, ways.foundBy);
     auto* choice = qobject_cast<ChoiceScreen*>(screen);
     const auto key = photoKey(around, repair, PhotoMoment::AsFound, ways);
     if (question == Question::Substrate && choice && key)

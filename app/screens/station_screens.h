@@ -11,6 +11,7 @@ struct Ways {
     std::function<void(const Look&)> look; ///< look at another step of this repair
     std::function<void()> present;         ///< back to the present step
     std::function<void(Question)> howToTell;
+    std::vector<FoundBy> foundBy; ///< what told the substrate, as chosen so far
     std::function<void()> why;
     std::function<void()> changeUnits;
     std::function<void()> home;

@@ -7,6 +7,8 @@ namespace strandbench {
 void BenchWindow::back()
 {
     switch (m_place) {
+    case Place::Practice:
+        return backInPractice();
     case Place::Panel:
         return place(Place::JobNumber);
     case Place::Calibrate:

@@ -45,8 +45,10 @@ Screen* BenchWindow::makeScreen()
                              repair->plan && !repair->replanDue() ? *repair->plan : m_parts.bench.plan(*repair), this);
     case Place::StockNotes:
         return makeStockNotes(*repair);
+    case Place::Practice:
+        return makePractice();
     case Place::HowToTell:
-        return new HowToTellScreen(*m_around, *repair, m_toldQuestion, this);
+        return makeHowToTell(*repair);
     case Place::Bead:
         return makeBeadScreen(*m_around, *repair, *nextStep(*repair).batch, this, [this] { changeUnits(); });
     case Place::Weigh:
@@ -154,6 +156,16 @@ Screen* BenchWindow::makeScreen()
     return makeBeside(*repair);
 }
 
+Screen* BenchWindow::makeHowToTell(const Repair& repair)
+{
+    const auto soFar = m_foundBy.first == repair.id ? m_foundBy.second : std::vector<FoundBy>();
+    auto* screen = new HowToTellScreen(*m_around, repair, m_toldQuestion, soFar, this);
+    connect(screen, &HowToTellScreen::foundByChosen, this, [this, id = repair.id](const std::vector<FoundBy>& foundBy) {
+        m_foundBy = {id, foundBy};
+    });
+    return screen;
+}
+
 Screen* BenchWindow::makeHome()
 {
     auto* home = new HomeScreen(*m_around, this);
@@ -176,6 +188,10 @@ Screen* BenchWindow::makeHome()
         m_afterPerson = Place::JobNumber;
         place(m_parts.settings.person.isEmpty() ? Place::Person : Place::JobNumber);
     });
+    if (m_parts.practice) {
+        home->offerPractice();
+        connect(home, &HomeScreen::practiceTapped, this, [this] { place(Place::Practice); });
+    }
     return home;
 }
 
@@ -327,6 +343,8 @@ Ways BenchWindow::ways()
         m_toldQuestion = question;
         place(Place::HowToTell);
     };
+    if (m_foundBy.first == m_repair)
+        ways.foundBy = m_foundBy.second;
     ways.why = [this] { place(Place::Why); };
     ways.changeUnits = [this] { changeUnits(); };
     ways.overrideStops = [this](const std::vector<QString>& stops) {

@@ -45,6 +45,8 @@ BenchWindow::BenchWindow(Parts parts)
         m_folderLookedAt = folderOfBackups();
         m_place = Place::LogPick;
     }
+    if (m_parts.practice)
+        wirePractice();
     apply(m_parts.settings);
     scheduleTick();
 }
@@ -172,7 +174,8 @@ void BenchWindow::dropDraft()
 void BenchWindow::setScreen(Screen* screen)
 {
     keepDraft();
-    m_draftKey = draftOwner() + u'/' + screen->objectName();
+    // What is entered on one practice panel is nothing to start from on the next.
+    m_draftKey = m_place == Place::Practice ? QString() : draftOwner() + u'/' + screen->objectName();
     if (m_drafts.contains(m_draftKey))
         screen->setDraft(m_drafts.value(m_draftKey));
     if (m_screen) {
@@ -244,6 +247,8 @@ void BenchWindow::tellUnlessSaved(bool saved)
 
 void BenchWindow::act(std::vector<Payload> payloads)
 {
+    if (m_place == Place::Practice)
+        return practise(payloads);
     if (m_writing)
         return;
     m_writing = true;

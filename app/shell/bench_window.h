@@ -33,6 +33,7 @@ class Bell;
 class CameraFeed;
 class Instruments;
 class PinScreen;
+class PracticeFlow;
 class RepairsScreen;
 struct PhotoFile;
 
@@ -55,7 +56,8 @@ public:
         Keeper* keeper = nullptr;           ///< of the log; null where the bench looks only
         /// Begins anew with the log as it lies there; called after a backup took its place, or another was brought in.
         std::function<void()> startAgain = {};
-        bool restoring = false; ///< the log could not be opened: only a backup is to be chosen
+        bool restoring = false;           ///< the log could not be opened: only a backup is to be chosen
+        PracticeFlow* practice = nullptr; ///< null: there is nothing to practise on
     };
     explicit BenchWindow(Parts parts);
     ~BenchWindow() override;
@@ -138,6 +140,11 @@ private:
     [[nodiscard]] Screen* makeStockList();
     [[nodiscard]] Screen* makeStockLot();
     [[nodiscard]] Screen* makeStockMoves();
+    void wirePractice();
+    void backInPractice();
+    void practise(const std::vector<Payload>& payloads);
+    [[nodiscard]] Screen* makePractice();
+    [[nodiscard]] Screen* makeHowToTell(const Repair& repair);
     [[nodiscard]] Screen* makeStockNotes(const Repair& repair);
     /// The screens that ask what came in; null at other places.
     [[nodiscard]] Screen* makeBookIn();
@@ -241,6 +248,8 @@ private:
     QString m_draftKey; ///< of the present screen; empty: nothing of it is kept
     QUuid m_recordOf;   ///< the repair whose record is shown; it may have been handed over long ago
     Question m_toldQuestion = Question::Substrate;
+    std::pair<std::optional<QUuid>, std::vector<FoundBy>>
+        m_foundBy; ///< what told the substrate of which repair, so far
     struct Asked {
         QUuid subject;
         Payload payload;

@@ -30,6 +30,7 @@ enum class Place {
     LotPage,
     Pat,
     Forget,
+    Practice, ///< which of its screens, the flow knows
     // The air: makeAir().
     Air,
     Dew,

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "words/event_words.h"
 
+#include "words/found_words.h"
 #include "words/notes.h"
 #include "words/role_words.h"
 #include "words/table.h"
@@ -71,9 +72,9 @@ public:
 
     QString operator()(const Answered& answered) const
     {
+        const QString answer = withFoundBy(answerText(answered.question, answered.value, m_words), answered.foundBy);
         const QString said =
-            say(QT_TRANSLATE_NOOP("Events", "%1: %2"), {Words::title(m_words.questionName(answered.question)),
-                                                        answerText(answered.question, answered.value, m_words)});
+            say(QT_TRANSLATE_NOOP("Events", "%1: %2"), {Words::title(m_words.questionName(answered.question)), answer});
         if (answered.by == EnteredBy::Instrument)
             return answered.corrects ? say(QT_TRANSLATE_NOOP("Events", "Changed. %1 (air by the instrument)"), {said})
                                      : say(QT_TRANSLATE_NOOP("Events", "%1 (air by the instrument)"), {said});

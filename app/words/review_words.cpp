@@ -24,6 +24,7 @@ constexpr Line standings[] = {
 
 constexpr Line gaps[] = {
     {"substrate_not_identified", QT_TRANSLATE_NOOP("Review", "What the panel is made of was not found out.")},
+    {"substrate_proof_lacking", QT_TRANSLATE_NOOP("Review", "Not told by what the substrate was found out.")},
     //: %1 is a moment: "as found"
     {"photo_lacking", QT_TRANSLATE_NOOP("Review", "No photo: %1.")},
     {"filler_lot_lacking", QT_TRANSLATE_NOOP("Review", "Lot of the filler not told.")},

@@ -3,6 +3,7 @@
 
 #include "exchange/rules.h"
 #include "exchange/sheets.h"
+#include "practice/panel_json.h"
 
 #include <QDateTime>
 #include <QFileInfo>
@@ -48,11 +49,14 @@ ScriptedBench::ScriptedBench(Spec spec)
         m_keeper = std::make_unique<Keeper>(spec.log, m_clock, spec.computing);
     if (spec.ports)
         m_instruments = std::make_unique<Instruments>(m_clock, spec.ports);
+    if (spec.practises)
+        m_practice = std::make_unique<PracticeFlow>(*m_bench, *readPracticePanels(u":/strandbench/practice"_s),
+                                                    PracticeFile::besideLog(spec.log));
     m_window = std::make_unique<BenchWindow>(BenchWindow::Parts{
         *m_bench, SettingsFile(QFileInfo(spec.log).absoluteDir().filePath(u"bench.ini"_s)), spec.settings,
         spec.pixelsPerMillimetre, [this](const QString& language) { m_language.speak(language); },
         [this](const AssumptionBook& book) { return m_assumptions.save(book); }, spec.player, spec.cameras,
-        m_instruments.get(), spec.bell, m_keeper.get(), [this] { m_again = true; }, spec.restoring});
+        m_instruments.get(), spec.bell, m_keeper.get(), [this] { m_again = true; }, spec.restoring, m_practice.get()});
     m_window->setFixedSize(spec.glass);
     m_window->show();
     thumb().settle();

@@ -4,6 +4,7 @@
 
 #include "bench/assumptions_file.h"
 #include "gear/instruments.h"
+#include "school/practice_flow.h"
 #include "shell/bench_window.h"
 #include "shell/language.h"
 #include "walk/set_clock.h"
@@ -27,6 +28,7 @@ public:
         bool looks = false;            ///< beside another copy that has the bench
         bool keeps = false;            ///< the log is kept: backups, checks, other logs
         bool restoring = false;        ///< the log could not be opened: only a backup is to be chosen
+        bool practises = false;        ///< on the panels that the program carries
         Instruments::Look ports = {};  ///< of scale and thermo-hygrometer; empty: none can be connected
     };
     /// Opens the log and shows the window. trouble() says why when the log does not open.
@@ -43,6 +45,8 @@ public:
     [[nodiscard]] PinDoor& door() { return m_door; }
     [[nodiscard]] Thumb thumb() { return Thumb(*m_window); }
     [[nodiscard]] Keeper& keeper() { return *m_keeper; }
+    /// That Spec::practises asked for.
+    [[nodiscard]] PracticeFlow& practice() { return *m_practice; }
     /// Those that Spec::ports asked for.
     [[nodiscard]] Instruments& instruments() { return *m_instruments; }
     /// True once the window wants to begin anew with the log as it lies there.
@@ -62,6 +66,7 @@ private:
     std::unique_ptr<Keeper> m_keeper;
     bool m_again = false;
     std::unique_ptr<Instruments> m_instruments;
+    std::unique_ptr<PracticeFlow> m_practice;
     std::unique_ptr<BenchWindow> m_window;
     AssumptionsFile m_assumptions;
     Faults m_assumptionFaults;

@@ -5,6 +5,7 @@
 #include "exchange/rules.h"
 #include "exchange/sheets.h"
 #include "words/figure_words.h"
+#include "words/found_words.h"
 #include "words/log_trouble.h"
 #include "words/stops.h"
 #include "words/steps.h"
@@ -40,6 +41,8 @@ TEST(EveryCode, OfTheAssessmentHasANameAndAHint)
 
 TEST(EveryCode, OfTheWalkHasAName)
 {
+    for (const auto& [value, code] : Codes<FoundBy>::table)
+        EXPECT_TRUE(isReadable(foundByName(value))) << code;
     for (const auto& [value, code] : Codes<FillerClass>::table)
         EXPECT_TRUE(isReadable(words.filler(value))) << code;
     for (const auto& [value, code] : Codes<Face>::table)

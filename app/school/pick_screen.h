@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Several of many: keys that are picked by a tap and given back by another; in order, they carry their number.
+#pragma once
+
+#include "screens/side_key.h"
+
+namespace strandbench {
+
+class PickScreen final : public Screen {
+    Q_OBJECT
+public:
+    struct Item {
+        QString code;
+        QString title;
+    };
+    struct Spec {
+        QString name;
+        QString context;
+        QString sentence;
+        std::vector<Item> items;
+        bool inOrder = false; ///< the order of the taps counts, and is shown
+        bool mayBeNone = false;
+        QString wayOn;
+        std::function<void(const std::vector<QString>& codes)> done;
+        std::optional<SideKey> side; ///< below the keys
+    };
+    PickScreen(const Surroundings& around, Spec spec, QWidget* parent = nullptr);
+
+private:
+    void showPage(std::size_t first);
+    void addKey(const Item& item, int place, class QGridLayout& grid);
+    void pick(const QString& code);
+    void showPicked();
+    [[nodiscard]] int columns() const { return around().upright ? 2 : 3; }
+
+    static constexpr std::size_t perPage = 6;
+    Spec m_spec;
+    std::vector<QString> m_picked;
+    std::vector<std::pair<QString, TapButton*>> m_keys; ///< of the page that is shown
+    QWidget* m_page = nullptr;
+};
+
+} // namespace strandbench

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The work as it was done, below the model answer, on one time axis.
+#pragma once
+
+#include "bench/worker.h"
+#include "pictures/timeline_picture.h"
+#include "practice/practice_run.h"
+#include "practice/replay.h"
+#include "screens/screen.h"
+
+namespace strandbench {
+
+class ReplayScreen final : public Screen {
+    Q_OBJECT
+public:
+    ReplayScreen(const Surroundings& around, const PracticeRun& run, QWidget* parent = nullptr);
+
+private:
+    void showBoth(const Replay& replay);
+
+    TimelinePicture* m_picture = nullptr;
+    FitLabel* m_told = nullptr;
+    Worker m_worker;
+};
+
+} // namespace strandbench
