@@ -10878,6 +10878,17 @@
     </message>
 </context>
 <context>
+    <name>strandbench::PagedKeys</name>
+    <message>
+        <source>More</source>
+        <translation>Más</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::PagedRows</name>
     <message>
         <source>Before</source>
@@ -10902,14 +10913,6 @@
     <message>
         <source>Look at it, and try what you need</source>
         <translation>Mirarlo y probar lo que haga falta</translation>
-    </message>
-    <message>
-        <source>More</source>
-        <translation>Más</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 de %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -11105,14 +11108,6 @@
 </context>
 <context>
     <name>strandbench::PickScreen</name>
-    <message>
-        <source>More</source>
-        <translation>Más</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 de %2</translation>
-    </message>
     <message>
         <source>number %1</source>
         <translation>número %1</translation>

@@ -973,12 +973,12 @@
     </message>
     <message>
         <source>It is damp: the filler does not hold on water.</source>
-        <translation>C’est humide : le mastic ne tient pas sur l’eau.</translation>
+        <translation>C’est humide&#xa0;: le mastic ne tient pas sur l’eau.</translation>
     </message>
     <message>
         <source>At %1 the panel is colder than %2: it does not hold, nor cure through.</source>
         <extracomment>%1 is the panel&apos;s temperature, %2 the least</extracomment>
-        <translation>À %1, le panneau est plus froid que %2 : cela ne tient ni ne durcit à cœur.</translation>
+        <translation>À %1, le panneau est plus froid que %2&#xa0;: cela ne tient ni ne durcit à cœur.</translation>
     </message>
 </context>
 <context>
@@ -10878,6 +10878,17 @@
     </message>
 </context>
 <context>
+    <name>strandbench::PagedKeys</name>
+    <message>
+        <source>More</source>
+        <translation>Plus</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 sur %2</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::PagedRows</name>
     <message>
         <source>Before</source>
@@ -10902,14 +10913,6 @@
     <message>
         <source>Look at it, and try what you need</source>
         <translation>Le regarder, essayer le nécessaire</translation>
-    </message>
-    <message>
-        <source>More</source>
-        <translation>Plus</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 sur %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -11105,14 +11108,6 @@
 </context>
 <context>
     <name>strandbench::PickScreen</name>
-    <message>
-        <source>More</source>
-        <translation>Plus</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 sur %2</translation>
-    </message>
     <message>
         <source>number %1</source>
         <translation>numéro %1</translation>

@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "school/panel_look_screen.h"
 
-#include "theme/sizes.h"
-
-#include <QGridLayout>
+#include "school/paged_keys.h"
 
 #include <algorithm>
 
@@ -11,8 +9,6 @@ using namespace Qt::StringLiterals;
 
 namespace strandbench {
 namespace {
-
-constexpr std::size_t perPage = 6;
 
 std::optional<PanelSide> sideOf(PanelTry what)
 {
@@ -39,7 +35,7 @@ PanelLookScreen::PanelLookScreen(const Surroundings& around, const PracticePanel
     answers()->setWayOn(wayOn);
     connect(answers(), &AnswerBar::wayOnTapped, this, &PanelLookScreen::wayOnTapped);
     buildLook();
-    showPage(0);
+    buildKeys();
     tryOne(m_tried.empty() ? PanelTry::Front : m_tried.back());
 }
 
@@ -55,47 +51,24 @@ void PanelLookScreen::buildLook()
     content()->addWidget(box, 1);
 }
 
-void PanelLookScreen::showPage(std::size_t first)
+void PanelLookScreen::buildKeys()
 {
-    delete m_page;
-    m_page = new QWidget(this);
-    content()->addWidget(m_page, around().upright ? 1 : 2);
-    auto* grid = new QGridLayout(m_page);
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setSpacing(px(sizes::gap));
-    const auto& all = Codes<PanelTry>::table;
-    const int columns = 3;
-    const std::size_t last = std::min(all.size(), first + perPage - 1);
-    int place = 0;
-    const auto add = [&](TapButton* key) {
-        grid->addWidget(key, place / columns, place % columns);
-        ++place;
-    };
-    for (std::size_t i = first; i < last; ++i) {
-        auto* key =
-            new TapButton(theme(), u"try_"_s + QString::fromLatin1(all[i].second), TapButton::Kind::Choice, m_page);
-        key->setCheckable(true);
-        key->setTitle(tryName(all[i].first));
-        key->setChecked(std::ranges::find(m_tried, all[i].first) != m_tried.end());
-        connect(key, &TapButton::clicked, this, [this, key, what = all[i].first] {
-            key->setChecked(true); // what was tried stays tried
-            tryOne(what);
+    auto* keys = new PagedKeys(around(), u"more_tries"_s, 3, this);
+    content()->addWidget(keys, around().upright ? 1 : 2);
+    std::vector<PagedKeys::Make> all;
+    for (const auto& entry : Codes<PanelTry>::table)
+        all.push_back([this, what = entry.first, name = QString::fromLatin1(entry.second)](QWidget* page) {
+            auto* key = new TapButton(theme(), u"try_"_s + name, TapButton::Kind::Choice, page);
+            key->setCheckable(true);
+            key->setTitle(tryName(what));
+            key->setChecked(std::ranges::find(m_tried, what) != m_tried.end());
+            connect(key, &TapButton::clicked, this, [this, key, what] {
+                key->setChecked(true); // what was tried stays tried
+                tryOne(what);
+            });
+            return key;
         });
-        add(key);
-    }
-    auto* more = new TapButton(theme(), u"more_tries"_s, TapButton::Kind::Quiet, m_page);
-    more->setTitle(tr("More"));
-    const std::size_t pages = (all.size() + perPage - 2) / (perPage - 1);
-    more->setSecondLine(tr("%1 of %2").arg(first / (perPage - 1) + 1).arg(pages));
-    connect(more, &TapButton::clicked, this, [this, next = last < all.size() ? last : 0] {
-        QMetaObject::invokeMethod(
-            this, [this, next] { showPage(next); }, Qt::QueuedConnection); // the tap's own key goes
-    });
-    add(more);
-    for (int row = 0; row < static_cast<int>(perPage) / columns; ++row)
-        grid->setRowStretch(row, 1);
-    for (int column = 0; column < columns; ++column)
-        grid->setColumnStretch(column, 1);
+    keys->setKeys(std::move(all));
 }
 
 void PanelLookScreen::tryOne(PanelTry what)

@@ -20,14 +20,13 @@ Q_SIGNALS:
 
 private:
     void buildLook();
-    void showPage(std::size_t first);
+    void buildKeys();
     void tryOne(PanelTry what);
 
     const PracticePanel& m_panel;
     std::vector<PanelTry>& m_tried;
     PanelView* m_view = nullptr;
     FitLabel* m_finds = nullptr;
-    QWidget* m_page = nullptr;
 };
 
 } // namespace strandbench

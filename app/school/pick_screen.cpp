@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "school/pick_screen.h"
 
-#include "theme/sizes.h"
-
-#include <QGridLayout>
+#include "school/paged_keys.h"
 
 #include <algorithm>
 
@@ -17,50 +15,21 @@ PickScreen::PickScreen(const Surroundings& around, Spec spec, QWidget* parent)
     buildFrame(m_spec.context, m_spec.sentence);
     answers()->stop()->hide();
     connect(answers(), &AnswerBar::wayOnTapped, this, [this] { m_spec.done(m_picked); });
-    showPage(0);
+    auto* keys = new PagedKeys(around, u"more"_s, around.upright ? 2 : 3, this);
+    connect(keys, &PagedKeys::pageShown, this, &PickScreen::showPicked);
+    content()->addWidget(keys, 1);
     if (m_spec.side)
         content()->addWidget(makeSideKey(theme(), *m_spec.side, this));
-}
-
-void PickScreen::showPage(std::size_t first)
-{
-    delete m_page;
-    m_keys.clear();
-    m_page = new QWidget(this);
-    content()->insertWidget(0, m_page, 1);
-    auto* grid = new QGridLayout(m_page);
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setSpacing(px(sizes::gap));
-    const std::size_t all = m_spec.items.size();
-    const std::size_t room = all > perPage ? perPage - 1 : perPage;
-    const std::size_t last = std::min(all, first + room);
-    for (std::size_t i = first; i < last; ++i)
-        addKey(m_spec.items[i], static_cast<int>(i - first), *grid);
-    if (all > perPage) {
-        auto* more = new TapButton(theme(), u"more"_s, TapButton::Kind::Quiet, m_page);
-        more->setTitle(tr("More"));
-        more->setSecondLine(tr("%1 of %2").arg(first / room + 1).arg((all + room - 1) / room));
-        connect(more, &TapButton::clicked, this, [this, next = last < all ? last : 0] {
-            QMetaObject::invokeMethod(
-                this, [this, next] { showPage(next); }, Qt::QueuedConnection); // the tap's own key goes
+    std::vector<PagedKeys::Make> all;
+    for (const Item& each : m_spec.items)
+        all.push_back([this, item = each](QWidget* page) {
+            auto* key = new TapButton(theme(), u"pick_"_s + item.code, TapButton::Kind::Choice, page);
+            key->setCheckable(true);
+            key->setTitle(item.title);
+            connect(key, &TapButton::clicked, this, [this, code = item.code] { pick(code); });
+            return key;
         });
-        grid->addWidget(more, static_cast<int>(perPage - 1) / columns(), static_cast<int>(perPage - 1) % columns());
-    }
-    for (int row = 0; row < static_cast<int>(perPage) / columns(); ++row)
-        grid->setRowStretch(row, 1);
-    for (int column = 0; column < columns(); ++column)
-        grid->setColumnStretch(column, 1);
-    showPicked();
-}
-
-void PickScreen::addKey(const Item& item, int place, QGridLayout& grid)
-{
-    auto* key = new TapButton(theme(), u"pick_"_s + item.code, TapButton::Kind::Choice, m_page);
-    key->setCheckable(true);
-    key->setTitle(item.title);
-    connect(key, &TapButton::clicked, this, [this, code = item.code] { pick(code); });
-    grid.addWidget(key, place / columns(), place % columns());
-    m_keys.emplace_back(item.code, key);
+    keys->setKeys(std::move(all));
 }
 
 void PickScreen::pick(const QString& code)
@@ -75,8 +44,11 @@ void PickScreen::pick(const QString& code)
 
 void PickScreen::showPicked()
 {
-    for (const auto& [code, key] : m_keys) {
-        const auto at = std::ranges::find(m_picked, code);
+    for (const Item& each : m_spec.items) {
+        auto* key = findChild<TapButton*>(u"pick_"_s + each.code); // where its page is shown
+        if (!key)
+            continue;
+        const auto at = std::ranges::find(m_picked, each.code);
         key->setChecked(at != m_picked.end());
         if (m_spec.inOrder)
             key->setSecondLine(at == m_picked.end() ? QString() : tr("number %1").arg(at - m_picked.begin() + 1));

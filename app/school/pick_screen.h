@@ -27,17 +27,11 @@ public:
     PickScreen(const Surroundings& around, Spec spec, QWidget* parent = nullptr);
 
 private:
-    void showPage(std::size_t first);
-    void addKey(const Item& item, int place, class QGridLayout& grid);
     void pick(const QString& code);
     void showPicked();
-    [[nodiscard]] int columns() const { return around().upright ? 2 : 3; }
 
-    static constexpr std::size_t perPage = 6;
     Spec m_spec;
     std::vector<QString> m_picked;
-    std::vector<std::pair<QString, TapButton*>> m_keys; ///< of the page that is shown
-    QWidget* m_page = nullptr;
 };
 
 } // namespace strandbench

@@ -3,6 +3,7 @@
 
 #include "bench/settings.h"
 #include "practice/generator.h"
+#include "practice/panel_json.h"
 #include "school/mark_screen.h"
 #include "school/marks_screen.h"
 #include "school/mix_by_eye_screen.h"
@@ -11,42 +12,24 @@
 #include "school/replay_screen.h"
 #include "school/skills_paper.h"
 #include "school/tour.h"
-#include "words/words.h"
-
-#include <algorithm>
 
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
 
-PracticeFlow::PracticeFlow(const Bench& bench, std::vector<PracticePanel> panels, PracticeFile file, QObject* parent)
-    : QObject(parent),
-      m_bench(bench),
-      m_panels(std::move(panels)),
-      m_file(std::move(file)),
-      m_time(bench.clock()),
-      m_worker(bench.computing())
+PracticeFlow::PracticeFlow(const Bench& bench, PracticeFile file, QObject* parent)
+    : QObject(parent), m_bench(bench), m_file(std::move(file)), m_time(bench.clock()), m_worker(bench.computing())
+{}
+
+void PracticeFlow::readOnce()
 {
+    if (std::exchange(m_read, true))
+        return;
     ReadEntries read = m_file.load();
     m_entries = std::move(read.entries);
     m_faults = std::move(read.faults);
     if (m_entries.empty())
         m_at = At::Tour;
-    chooseFrom();
-}
-
-void PracticeFlow::chooseFrom()
-{
-    m_worker.ask([this, panels = m_panels, shop = m_bench.planning()] {
-        std::vector<PanelToChoose> choices;
-        for (const PracticePanel& each : panels)
-            choices.push_back({each.id, planRepair(each.truth, shop).fill, each.traps});
-        return [this, choices] {
-            m_choices = choices;
-            if (std::exchange(m_nextWanted, false))
-                beginNext(m_person);
-        };
-    });
 }
 
 void PracticeFlow::go(At at)
@@ -57,6 +40,7 @@ void PracticeFlow::go(At at)
 
 Screen* PracticeFlow::makeScreen(const Surroundings& around, QWidget* parent)
 {
+    readOnce();
     m_person = around.settings.person;
     switch (m_at) {
     case At::Tour:
@@ -74,7 +58,7 @@ Screen* PracticeFlow::makeScreen(const Surroundings& around, QWidget* parent)
     case At::Mark:
         return new MarkScreen(around, *m_run, m_marking->marks.at(m_mark), parent);
     case At::Replay:
-        return new ReplayScreen(around, *m_run, parent);
+        return new ReplayScreen(around, *m_run, m_marking->hand, parent);
     case At::Skills:
         return skills(around, parent);
     case At::Paper:
@@ -85,36 +69,36 @@ Screen* PracticeFlow::makeScreen(const Surroundings& around, QWidget* parent)
 
 Screen* PracticeFlow::home(const Surroundings& around, QWidget* parent)
 {
-    const QString person = around.settings.person;
     PracticeHomeWays ways;
-    ways.next = [this, person] { beginNext(person); };
+    ways.next = [this] { beginNext(); };
     ways.made = [this] { beginMade(); };
     if (m_run && !m_marking)
         ways.goOn = [this] { go(At::Asking); };
-    ways.skills = [this, person] {
-        m_skillsOf = person;
+    ways.skills = [this] {
+        m_skillsOf = m_person;
         go(At::Skills);
     };
     ways.tour = [this] {
         m_tourPage = 0;
         go(At::Tour);
     };
-    Screen* screen = practiceHome(around, skillRecordOf(m_entries, person), ways, parent);
+    Screen* screen = practiceHome(around, skillRecordOf(m_entries, m_person), ways, parent);
     if (!m_faults.empty())
         screen->showTrouble(around.words.fault(m_faults.front()),
                             tr("This line of the practice record is left out; it stays in its file."));
     return screen;
 }
 
-void PracticeFlow::beginNext(const QString& person)
+void PracticeFlow::beginNext()
 {
-    if (m_choices.empty()) {
-        m_nextWanted = true; // as soon as it is known what each panel exercises
-        return;
-    }
-    const auto next = nextPanel(skillRecordOf(m_entries, person), m_choices, workedBy(m_entries, person));
+    const PlanningSet& shop = m_bench.planning();
+    std::vector<PanelToChoose> choices;
+    for (const PracticePanel& each : builtInPanels())
+        choices.push_back(
+            {each.id, decide(each.truth, shop.table, shop.catalogue, shop.assumptions.decision).fill, each.traps});
+    const auto next = nextPanel(skillRecordOf(m_entries, m_person), choices, workedBy(m_entries, m_person));
     if (next)
-        begin(m_panels.at(*next));
+        begin(builtInPanels().at(*next));
     else
         beginMade();
 }
@@ -153,7 +137,7 @@ Screen* PracticeFlow::asking(const Surroundings& around, QWidget* parent)
 void PracticeFlow::next()
 {
     if (m_run->asks() == PracticeAsks::Done)
-        markIt(m_person);
+        markIt();
     else
         go(At::Asking);
 }
@@ -187,14 +171,16 @@ Screen* PracticeFlow::clocking(const Surroundings& around, QWidget* parent)
     return screen;
 }
 
-void PracticeFlow::markIt(const QString& person)
+void PracticeFlow::markIt()
 {
-    m_worker.ask([this, person, panel = m_run->panel(), attempt = m_run->attempt(), shop = m_bench.planning()] {
+    m_worker.ask([this, worked = m_run->repair().id, person = m_person, panel = m_run->panel(),
+                  attempt = m_run->attempt(), shop = m_bench.planning()] {
         const Marking marking = mark(panel, modelAnswer(panel.truth, shop), attempt, shop);
-        return [this, person, panel, marking] {
-            m_marking = marking;
+        return [this, worked, person, panel, marking] {
             m_entries.push_back(entryOf(panel.id, person, m_bench.clock().now().utcMs, marking));
             const auto refused = m_file.add(m_entries.back());
+            if (m_run->repair().id == worked) // and not another panel, begun meanwhile
+                m_marking = marking;
             if (m_at == At::Marks)
                 Q_EMIT changed();
             if (refused)

@@ -19,10 +19,10 @@ namespace strandbench {
 class PracticeFlow final : public QObject {
     Q_OBJECT
 public:
-    /// panels: at least one. The bench outlives it.
-    PracticeFlow(const Bench& bench, std::vector<PracticePanel> panels, PracticeFile file, QObject* parent = nullptr);
+    /// The file is read once somebody practises. The bench outlives it.
+    PracticeFlow(const Bench& bench, PracticeFile file, QObject* parent = nullptr);
 
-    /// The screen of where the apprentice is. person: at the bench; empty: nobody.
+    /// The screen of where the apprentice is.
     [[nodiscard]] Screen* makeScreen(const Surroundings& around, QWidget* parent);
     /// An answer of a screen that practice shares with the bench.
     void act(const std::vector<Payload>& payloads);
@@ -36,14 +36,14 @@ public:
 Q_SIGNALS:
     void changed();     ///< another screen is to be shown
     void unitsWanted(); ///< the other system of units
-    void left();
     void troubled(const QString& headline, const QString& whatToDo);
 
 private:
     enum class At { Tour, Home, Look, Asking, Marks, Mark, Replay, Skills, Paper };
     void go(At at);
     void next();
-    void beginNext(const QString& person);
+    void readOnce();
+    void beginNext();
     void beginMade();
     [[nodiscard]] Screen* home(const Surroundings& around, QWidget* parent);
     [[nodiscard]] Screen* asking(const Surroundings& around, QWidget* parent);
@@ -52,19 +52,15 @@ private:
     [[nodiscard]] Screen* marks(const Surroundings& around, QWidget* parent);
     [[nodiscard]] Screen* skills(const Surroundings& around, QWidget* parent);
     [[nodiscard]] Screen* looking(const Surroundings& around, QWidget* parent);
-    void chooseFrom();
-    void markIt(const QString& person);
+    void markIt();
 
     const Bench& m_bench;
-    std::vector<PracticePanel> m_panels;
-    std::vector<PanelToChoose> m_choices; ///< of them; empty while that is worked out
-    bool m_nextWanted = false;
     PracticeFile m_file;
+    bool m_read = false;
     std::vector<PracticeEntry> m_entries;
     Faults m_faults; ///< of the file
     At m_at = At::Home;
     int m_tourPage = 0;
-    bool m_tourSeen = false;
     std::optional<PracticeRun> m_run;
     std::vector<PanelTry> m_tried;
     PacedTime m_time;

@@ -49,7 +49,7 @@ std::vector<TimeMark> marksOf(const std::vector<ReplayEntry>& entries)
 
 } // namespace
 
-ReplayScreen::ReplayScreen(const Surroundings& around, const PracticeRun& run, QWidget* parent)
+ReplayScreen::ReplayScreen(const Surroundings& around, const PracticeRun& run, const ModelAnswer& hand, QWidget* parent)
     : Screen(around, u"screen_practice_replay"_s, parent), m_worker(around.bench.computing())
 {
     buildFrame(tr("Practice panel"), tr("What you did, below the model answer"));
@@ -63,10 +63,7 @@ ReplayScreen::ReplayScreen(const Surroundings& around, const PracticeRun& run, Q
     column->addWidget(m_picture, 4);
     column->addWidget(m_told, 1);
     content()->addLayout(column, 1);
-    // Who stopped, or filled what the own answers stop, has nothing of his own to lay.
-    const bool laid = run.attempt().fill.value_or(false);
-    m_worker.ask([this, truth = run.panel().truth, done = run.attempt(), hand = laid ? run.own() : ModelAnswer(),
-                  shop = around.bench.planning()] {
+    m_worker.ask([this, truth = run.panel().truth, done = run.attempt(), hand, shop = around.bench.planning()] {
         const Replay replay = replayBeside(done, hand, modelAnswer(truth, shop), shop);
         return [this, replay] { showBoth(replay); };
     });

@@ -13,7 +13,9 @@ namespace strandbench {
 class ReplayScreen final : public Screen {
     Q_OBJECT
 public:
-    ReplayScreen(const Surroundings& around, const PracticeRun& run, QWidget* parent = nullptr);
+    /// hand: what the work was judged by; see Marking.
+    ReplayScreen(const Surroundings& around, const PracticeRun& run, const ModelAnswer& hand,
+                 QWidget* parent = nullptr);
 
 private:
     void showBoth(const Replay& replay);

@@ -6,7 +6,6 @@
 #include "gear/instruments.h"
 #include "exchange/rules.h"
 #include "exchange/sheets.h"
-#include "practice/panel_json.h"
 #include "school/practice_flow.h"
 #include "shell/bench_arguments.h"
 #include "shell/bench_window.h"
@@ -207,10 +206,7 @@ End runOnce(Start& start, bool restoring, bool& restoreNext)
     CameraFeed cameras;
     Instruments instruments(clock);
     Keeper keeper(start.path, clock, Worker::Runs::InThread);
-    const auto panels = readPracticePanels(u":/strandbench/practice"_s);
-    if (!panels)
-        return {refuse(panels.error()), false};
-    PracticeFlow practice(bench, *panels, PracticeFile::besideLog(start.path));
+    PracticeFlow practice(bench, PracticeFile::besideLog(start.path));
     BenchWindow window({bench, start.settingsFile, start.settings, start.ppmm,
                         [&start](const QString& wanted) { start.language.speak(wanted); },
                         [&](const AssumptionBook& kept) { return !recorder.looksOnly() && assumptionsFile.save(kept); },

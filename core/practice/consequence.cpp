@@ -10,11 +10,6 @@ namespace {
 
 QString firstStop(const ModelAnswer& answer) { return answer.plan.stops.front().reason.code; }
 
-Consequence told(const QString& code, std::vector<Argument> arguments, ConsequencePicture picture)
-{
-    return {{code, std::move(arguments)}, {}, picture, {}};
-}
-
 /// The first step of one plan that the other does not have.
 std::optional<QString> stepOnlyIn(const RepairPlan& one, const RepairPlan& other)
 {
@@ -28,19 +23,25 @@ std::optional<QString> stepOnlyIn(const RepairPlan& one, const RepairPlan& other
 Consequence betweenFills(const RepairPlan& truth, const RepairPlan& own, const Damage& was, const Damage& taken)
 {
     if (own.filler != truth.filler)
-        return told(u"other_filler"_s, {codeOf(*own.filler), codeOf(*truth.filler)}, ConsequencePicture::Panel);
+        return consequenceOf(u"other_filler"_s, {codeOf(*own.filler), codeOf(*truth.filler)},
+                             ConsequencePicture::Panel);
     if (taken.kind == DamageKind::Crack && taken.length < was.length)
-        return told(u"crack_goes_on"_s, {Length(was.length - taken.length)}, ConsequencePicture::Panel);
+        return consequenceOf(u"crack_goes_on"_s, {Length(was.length - taken.length)}, ConsequencePicture::Panel);
     if (const auto missing = stepOnlyIn(truth, own))
-        return told(u"step_missing"_s, {*missing}, ConsequencePicture::Steps);
+        return consequenceOf(u"step_missing"_s, {*missing}, ConsequencePicture::Steps);
     if (const auto extra = stepOnlyIn(own, truth))
-        return told(u"step_for_nothing"_s, {*extra}, ConsequencePicture::Steps);
+        return consequenceOf(u"step_for_nothing"_s, {*extra}, ConsequencePicture::Steps);
     if (own.fillerTotal != truth.fillerTotal)
-        return told(u"other_amount"_s, {own.fillerTotal, truth.fillerTotal}, ConsequencePicture::Section);
-    return told(u"same_outcome"_s, {}, ConsequencePicture::Panel);
+        return consequenceOf(u"other_amount"_s, {own.fillerTotal, truth.fillerTotal}, ConsequencePicture::Section);
+    return consequenceOf(u"same_outcome"_s, {}, ConsequencePicture::Panel);
 }
 
 } // namespace
+
+Consequence consequenceOf(const QString& code, std::vector<Argument> arguments, ConsequencePicture picture)
+{
+    return {{code, std::move(arguments)}, {}, picture, {}};
+}
 
 const std::vector<CodeWithArguments>& knownConsequences()
 {
@@ -99,18 +100,18 @@ Consequence ofWrongAnswer(const ModelAnswer& truth, const Assessment& withThatAn
 {
     const ModelAnswer own = modelAnswer(withThatAnswer, shop);
     if (!truth.fill() && own.fill())
-        return told(u"would_be_stopped"_s, {firstStop(truth)}, ConsequencePicture::Panel);
+        return consequenceOf(u"would_be_stopped"_s, {firstStop(truth)}, ConsequencePicture::Panel);
     if (truth.fill() && !own.fill())
-        return told(u"stopped_for_nothing"_s, {firstStop(own)}, ConsequencePicture::Panel);
+        return consequenceOf(u"stopped_for_nothing"_s, {firstStop(own)}, ConsequencePicture::Panel);
     if (truth.fill())
         return betweenFills(truth.plan, own.plan, *truth.assessment.damage, *withThatAnswer.damage);
     if (own.plan.stops != truth.plan.stops) {
         for (const Stop& each : truth.plan.stops)
             if (std::ranges::find(own.plan.stops, each) == own.plan.stops.end())
-                return told(u"other_stop"_s, {firstStop(own), each.reason.code}, ConsequencePicture::Panel);
-        return told(u"other_stop"_s, {firstStop(own), firstStop(truth)}, ConsequencePicture::Panel);
+                return consequenceOf(u"other_stop"_s, {firstStop(own), each.reason.code}, ConsequencePicture::Panel);
+        return consequenceOf(u"other_stop"_s, {firstStop(own), firstStop(truth)}, ConsequencePicture::Panel);
     }
-    return told(u"same_outcome"_s, {}, ConsequencePicture::Panel);
+    return consequenceOf(u"same_outcome"_s, {}, ConsequencePicture::Panel);
 }
 
 Consequence ofFilledStop(const ModelAnswer& stopped)
@@ -119,14 +120,15 @@ Consequence ofFilledStop(const ModelAnswer& stopped)
         const Reason& why = each.reason;
         // How far above the dew point, and how far it has to be.
         if (why.code == u"panel_near_dew_point"_s)
-            return told(u"adhesion_lost"_s, {judgeAir(*stopped.assessment.reading).margin, FillingLimits{}.dewMargin},
-                        ConsequencePicture::Surface);
+            return consequenceOf(u"adhesion_lost"_s,
+                                 {judgeAir(*stopped.assessment.reading).margin, FillingLimits{}.dewMargin},
+                                 ConsequencePicture::Surface);
         if (why.code == u"moisture_damp"_s)
-            return told(u"adhesion_lost_wet"_s, {}, ConsequencePicture::Surface);
+            return consequenceOf(u"adhesion_lost_wet"_s, {}, ConsequencePicture::Surface);
         if (why.code == u"panel_too_cold"_s)
-            return told(u"adhesion_lost_cold"_s, why.arguments, ConsequencePicture::Surface);
+            return consequenceOf(u"adhesion_lost_cold"_s, why.arguments, ConsequencePicture::Surface);
     }
-    return told(u"filled_over_stop"_s, {firstStop(stopped)}, ConsequencePicture::Panel);
+    return consequenceOf(u"filled_over_stop"_s, {firstStop(stopped)}, ConsequencePicture::Panel);
 }
 
 Consequence ofHardener(const PlacedLift& lift, Fraction hardener, const ModelAnswer& answer, const PlanningSet& shop)
@@ -137,11 +139,12 @@ Consequence ofHardener(const PlacedLift& lift, Fraction hardener, const ModelAns
     const CureAnswer<LayerCure> nominal = cureOf(lift, sheet.hardenerNominal, shop);
     Consequence consequence;
     if (!mixed || !nominal)
-        consequence = told(little ? u"never_cures"_s : u"beyond_the_model"_s, {hardener}, ConsequencePicture::Curve);
+        consequence =
+            consequenceOf(little ? u"never_cures"_s : u"beyond_the_model"_s, {hardener}, ConsequencePicture::Curve);
     else if (little)
-        consequence = told(u"sands_later"_s, {mixed->sand, nominal->sand}, ConsequencePicture::Curve);
+        consequence = consequenceOf(u"sands_later"_s, {mixed->sand, nominal->sand}, ConsequencePicture::Curve);
     else
-        consequence = told(u"gels_sooner"_s, {mixed->gel, nominal->gel}, ConsequencePicture::Curve);
+        consequence = consequenceOf(u"gels_sooner"_s, {mixed->gel, nominal->gel}, ConsequencePicture::Curve);
     if (mixed)
         consequence.cureCase = mixed->cureCase;
     consequence.sheetsWord = little ? Reason{u"soft_film"_s, {hardener, sheet.hardenerLow}}
@@ -153,26 +156,27 @@ Consequence ofThickLift(const PlacedLift& lift, const LayerCure* cure, const Mod
                         const PlanningSet& shop)
 {
     if (cure && answer.plan.peakLimit && cure->peak >= *answer.plan.peakLimit) {
-        Consequence hot =
-            told(u"overheats_and_maps"_s, {lift.laid, cure->peak, *answer.plan.peakLimit}, ConsequencePicture::Curve);
+        Consequence hot = consequenceOf(u"overheats_and_maps"_s, {lift.laid, cure->peak, *answer.plan.peakLimit},
+                                        ConsequencePicture::Curve);
         hot.cureCase = cure->cureCase;
         return hot;
     }
-    return told(u"thicker_than_sheet"_s, {lift.laid, sheetOf(lift, answer, shop).greatestLift},
-                ConsequencePicture::Section);
+    return consequenceOf(u"thicker_than_sheet"_s, {lift.laid, sheetOf(lift, answer, shop).greatestLift},
+                         ConsequencePicture::Section);
 }
 
 Consequence ofBoardGel(Mass filler, Duration boardGel, const PlanningSet& shop)
 {
     const Duration spreading = std::max(seconds(0), Duration(boardGel - shop.assumptions.kneading));
     const Mass wasted = std::max(grams(0), Mass(filler - shop.assumptions.spreading * spreading));
-    return told(u"gels_on_board"_s, {boardGel, wasted}, ConsequencePicture::Board);
+    return consequenceOf(u"gels_on_board"_s, {boardGel, wasted}, ConsequencePicture::Board);
 }
 
 Consequence ofEarlySanding(const LayerCure& cure, Duration at)
 {
-    Consequence drags = told(u"drags"_s, {faceConversionAt(cure.cureCase, at), cure.cureCase.kinetics.sand, cure.sand},
-                             ConsequencePicture::Curve);
+    Consequence drags =
+        consequenceOf(u"drags"_s, {faceConversionAt(cure.cureCase, at), cure.cureCase.kinetics.sand, cure.sand},
+                      ConsequencePicture::Curve);
     drags.cureCase = cure.cureCase;
     return drags;
 }

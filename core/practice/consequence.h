@@ -28,6 +28,10 @@ struct Consequence {
     bool operator==(const Consequence&) const = default;
 };
 
+/// A consequence that the cure engine has no case of.
+[[nodiscard]] Consequence consequenceOf(const QString& code, std::vector<Argument> arguments,
+                                        ConsequencePicture picture);
+
 /// A code with what its arguments are, one word each: length, mass, duration, temperature, step, share, count, code.
 /// One with '*' at its end may come any number of times, or not at all.
 struct CodeWithArguments {

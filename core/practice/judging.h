@@ -20,7 +20,6 @@ using Arguments = std::vector<Argument>;
 /// A mark that was reached.
 [[nodiscard]] Mark judged(DecisionPoint decision, bool right, Arguments given, Arguments expected, Reason rule);
 [[nodiscard]] Mark notReached(DecisionPoint decision);
-[[nodiscard]] Consequence told(const QString& code, Arguments arguments, ConsequencePicture picture);
 [[nodiscard]] Arguments codesAsArguments(const std::vector<QString>& codes);
 /// The rule of a decision that has but one.
 [[nodiscard]] Reason ruleOf(DecisionPoint decision, Arguments arguments = {});

@@ -31,10 +31,10 @@ Mark verdictMark(const Situation& situation)
         return mark;
     const bool filled = given.value_or(false);
     mark.grave = filled;
-    mark.consequence =
-        filled       ? ofFilledStop(own)
-        : own.fill() ? told(u"waits_for_nothing"_s, {}, ConsequencePicture::Panel)
-                     : told(u"stop_stays"_s, codesAsArguments(codesOf(own.plan.stops)), ConsequencePicture::Panel);
+    mark.consequence = filled       ? ofFilledStop(own)
+                       : own.fill() ? consequenceOf(u"waits_for_nothing"_s, {}, ConsequencePicture::Panel)
+                                    : consequenceOf(u"stop_stays"_s, codesAsArguments(codesOf(own.plan.stops)),
+                                                    ConsequencePicture::Panel);
     return mark;
 }
 
@@ -59,7 +59,7 @@ void markStop(const Situation& situation, std::vector<Mark>& marks)
     Mark why = judged(DecisionPoint::WhyStop, whyIsRight(attempt.stops, stops), codesAsArguments(attempt.stops),
                       codesAsArguments(codesOf(stops)), ruleOf(DecisionPoint::WhyStop));
     if (why.judged == Judged::Wrong)
-        why.consequence = told(u"stop_stays"_s, codesAsArguments(codesOf(stops)), ConsequencePicture::Panel);
+        why.consequence = consequenceOf(u"stop_stays"_s, codesAsArguments(codesOf(stops)), ConsequencePicture::Panel);
     marks.push_back(why);
 
     std::vector<QString> ways;
@@ -70,7 +70,7 @@ void markStop(const Situation& situation, std::vector<Mark>& marks)
                           attempt.instead.isEmpty() ? Arguments{} : Arguments{attempt.instead}, codesAsArguments(ways),
                           ruleOf(DecisionPoint::InsteadOfFilling));
     if (!right)
-        instead.consequence = told(u"leads_nowhere"_s, {stops.front().reason.code}, ConsequencePicture::Panel);
+        instead.consequence = consequenceOf(u"leads_nowhere"_s, {stops.front().reason.code}, ConsequencePicture::Panel);
     marks.push_back(instead);
 }
 
@@ -84,7 +84,7 @@ Mark fillerMark(const Situation& situation)
         Mark mark = judged(DecisionPoint::WhichFiller, given.has_value(), given ? Arguments{best} : Arguments{}, {best},
                            ruleOf(DecisionPoint::WhichFiller, {best}));
         if (!given)
-            mark.consequence = told(u"nothing_laid"_s, {}, ConsequencePicture::Section);
+            mark.consequence = consequenceOf(u"nothing_laid"_s, {}, ConsequencePicture::Section);
         return mark;
     }
     const auto refused = std::ranges::find(plan.rejected, *given, &RejectedFiller::filler);
@@ -93,7 +93,7 @@ Mark fillerMark(const Situation& situation)
     Mark mark = judged(DecisionPoint::WhichFiller, behind, {codeOf(*given)}, {best},
                        behind ? Reason{u"another_is_better"_s, {best}} : Reason{u"refused_here"_s, {why}});
     if (!behind)
-        mark.consequence = told(u"filler_unfit"_s, {codeOf(*given), why}, ConsequencePicture::Section);
+        mark.consequence = consequenceOf(u"filler_unfit"_s, {codeOf(*given), why}, ConsequencePicture::Section);
     return mark;
 }
 

@@ -20,11 +20,11 @@ Mark coatsMark(const AttemptedFinish& given, const Finish& planned)
     const Length inAll = given.coat * static_cast<double>(std::max(0, given.coats));
     std::optional<Consequence> wrong;
     if (inAll < planned.thickness - finishWithin || given.coats < 1)
-        wrong = told(u"finish_too_low"_s, {Length(planned.thickness - inAll)}, ConsequencePicture::Section);
+        wrong = consequenceOf(u"finish_too_low"_s, {Length(planned.thickness - inAll)}, ConsequencePicture::Section);
     else if (given.coat > planned.limitACoat * (1.0 + hair))
-        wrong = told(u"coat_too_thick"_s, {given.coat, planned.limitACoat}, ConsequencePicture::Section);
+        wrong = consequenceOf(u"coat_too_thick"_s, {given.coat, planned.limitACoat}, ConsequencePicture::Section);
     else if (inAll > planned.limitInAll * (1.0 + hair))
-        wrong = told(u"finish_too_thick"_s, {inAll, planned.limitInAll}, ConsequencePicture::Section);
+        wrong = consequenceOf(u"finish_too_thick"_s, {inAll, planned.limitInAll}, ConsequencePicture::Section);
     Mark mark = judged(DecisionPoint::FinishCoats, !wrong, {Count{given.coats}, given.coat},
                        {Count{planned.coats}, Length(planned.thickness / static_cast<double>(planned.coats))},
                        ruleOf(DecisionPoint::FinishCoats, {planned.limitACoat, planned.limitInAll, finishWithin}));
@@ -45,7 +45,7 @@ Mark inspectionMark(const AttemptedFinish& given)
     Mark mark = judged(DecisionPoint::Inspected, missing.empty(), codesAsArguments(made),
                        codesAsArguments({all.begin(), all.end()}), ruleOf(DecisionPoint::Inspected));
     if (!missing.empty())
-        mark.consequence = told(u"not_looked_for"_s, codesAsArguments(missing), ConsequencePicture::Surface);
+        mark.consequence = consequenceOf(u"not_looked_for"_s, codesAsArguments(missing), ConsequencePicture::Surface);
     return mark;
 }
 
@@ -56,7 +56,7 @@ Mark primerMark(const AttemptedFinish& given, const Attempt& perfect)
                        {needed}, ruleOf(DecisionPoint::PrimerAfter, {needed}));
     if (mark.judged == Judged::Wrong)
         mark.consequence =
-            told(u"primed_too_soon"_s, {Duration(needed - given.beforePrimer)}, ConsequencePicture::Surface);
+            consequenceOf(u"primed_too_soon"_s, {Duration(needed - given.beforePrimer)}, ConsequencePicture::Surface);
     return mark;
 }
 
@@ -77,11 +77,11 @@ void markFace(const Situation& situation, const ModelAnswer& hand, Face face, st
     const Length slack = levelWithin() * (1.0 + hair);
     std::optional<Consequence> wrong;
     if (laid.value() <= 0.0)
-        wrong = told(u"nothing_laid"_s, {}, ConsequencePicture::Section);
+        wrong = consequenceOf(u"nothing_laid"_s, {}, ConsequencePicture::Section);
     else if (laid < height - slack)
-        wrong = told(u"left_too_low"_s, {Length(height - laid)}, ConsequencePicture::Section);
+        wrong = consequenceOf(u"left_too_low"_s, {Length(height - laid)}, ConsequencePicture::Section);
     else if (laid > height + slack)
-        wrong = told(u"built_too_high"_s, {Length(laid - height)}, ConsequencePicture::Section);
+        wrong = consequenceOf(u"built_too_high"_s, {Length(laid - height)}, ConsequencePicture::Section);
     Mark mark =
         judged(DecisionPoint::BuildUp, !wrong, {laid}, {height}, ruleOf(DecisionPoint::BuildUp, {levelWithin()}));
     mark.lift = face == Face::Front ? 0 : 1;
@@ -97,7 +97,8 @@ void markTurning(const Situation& situation, const ModelAnswer& hand, std::vecto
     Mark mark =
         judged(DecisionPoint::Turned, turned == both, {code(turned)}, {code(both)}, ruleOf(DecisionPoint::Turned));
     if (turned != both)
-        mark.consequence = told(both ? u"one_face_open"_s : u"turned_for_nothing"_s, {}, ConsequencePicture::Section);
+        mark.consequence =
+            consequenceOf(both ? u"one_face_open"_s : u"turned_for_nothing"_s, {}, ConsequencePicture::Section);
     marks.push_back(std::move(mark));
     if (!both)
         return;
@@ -121,7 +122,7 @@ void markFinishing(const Situation& situation, const ModelAnswer& hand, std::vec
     }
     Mark none = judged(DecisionPoint::FinishCoats, false, {}, {Count{hand.plan.finish.coats}},
                        ruleOf(DecisionPoint::FinishCoats));
-    none.consequence = told(u"not_finished"_s, {}, ConsequencePicture::Surface);
+    none.consequence = consequenceOf(u"not_finished"_s, {}, ConsequencePicture::Surface);
     marks.push_back(std::move(none));
     marks.push_back(notReached(DecisionPoint::Inspected));
     marks.push_back(notReached(DecisionPoint::PrimerAfter));

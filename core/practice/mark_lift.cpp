@@ -75,7 +75,7 @@ private:
         if (mark.judged == Judged::Wrong) {
             mark.grave = nominal && !cool;
             mark.consequence = laid ? ofThickLift(m_lift, nominal ? &*nominal : nullptr, m_hand, m_shop)
-                                    : told(u"nothing_laid"_s, {}, ConsequencePicture::Section);
+                                    : consequenceOf(u"nothing_laid"_s, {}, ConsequencePicture::Section);
         }
         add(std::move(mark));
     }
@@ -109,9 +109,9 @@ private:
             mixed += each.filler;
         std::optional<Consequence> wrong = gelsOnTheBoard();
         if (!wrong && mixed < least * (1.0 - hair))
-            wrong = told(u"cold_joint"_s, {Mass(needed - mixed)}, ConsequencePicture::Section);
+            wrong = consequenceOf(u"cold_joint"_s, {Mass(needed - mixed)}, ConsequencePicture::Section);
         if (!wrong && mixed > most * (1.0 + hair))
-            wrong = told(u"left_over"_s, {Mass(mixed - needed)}, ConsequencePicture::Board);
+            wrong = consequenceOf(u"left_over"_s, {Mass(mixed - needed)}, ConsequencePicture::Board);
         Mark mark = judged(
             DecisionPoint::MixedAmount, !wrong, {mixed, Count{static_cast<int>(m_mixes.size())}}, {least, most},
             ruleOf(DecisionPoint::MixedAmount, {Fraction::ofOne(within.tooLittle), Fraction::ofOne(within.tooMuch)}));
@@ -153,8 +153,8 @@ private:
             Mark mark = judged(DecisionPoint::EdgesCleared, right, at ? Arguments{*at} : Arguments{},
                                {from, mixed->gel}, ruleOf(DecisionPoint::EdgesCleared, {assumptions.edgesAtGel}));
             if (!right)
-                mark.consequence = told(at && *at < from ? u"edges_smeared"_s : u"edges_set_hard"_s,
-                                        {at && *at < from ? from : mixed->gel}, ConsequencePicture::Section);
+                mark.consequence = consequenceOf(at && *at < from ? u"edges_smeared"_s : u"edges_set_hard"_s,
+                                                 {at && *at < from ? from : mixed->gel}, ConsequencePicture::Section);
             if (kept.judged != Judged::Wrong)
                 kept = std::move(mark);
         }
@@ -173,9 +173,9 @@ private:
         Mark mark = judged(DecisionPoint::SandedAt, right, at ? Arguments{*at} : Arguments{}, {mixed->sand, until},
                            ruleOf(DecisionPoint::SandedAt, {mixed->cureCase.kinetics.sand}));
         if (!right)
-            mark.consequence = !at                 ? told(u"not_sanded"_s, {}, ConsequencePicture::Section)
+            mark.consequence = !at                 ? consequenceOf(u"not_sanded"_s, {}, ConsequencePicture::Section)
                                : *at < mixed->sand ? ofEarlySanding(*mixed, *at)
-                                                   : told(u"stone_hard"_s, {until}, ConsequencePicture::Curve);
+                                                   : consequenceOf(u"stone_hard"_s, {until}, ConsequencePicture::Curve);
         add(std::move(mark));
     }
 

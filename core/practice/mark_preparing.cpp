@@ -74,21 +74,21 @@ void markPreparing(const Situation& situation, const ModelAnswer& hand, std::vec
     Mark out = judged(DecisionPoint::StepsLeftOut, missing.empty(), given, expected,
                       ruleOf(DecisionPoint::StepsLeftOut, codesAsArguments(missing)));
     if (!missing.empty())
-        out.consequence = told(u"step_missing"_s, codesAsArguments(missing), ConsequencePicture::Steps);
+        out.consequence = consequenceOf(u"step_missing"_s, codesAsArguments(missing), ConsequencePicture::Steps);
     marks.push_back(out);
 
     const std::vector<QString> wrong = falseOnes(put, hand.falseSteps);
     Mark harm = judged(DecisionPoint::StepsThatHarm, wrong.empty(), given, expected,
                        ruleOf(DecisionPoint::StepsThatHarm, codesAsArguments(wrong)));
     if (!wrong.empty())
-        harm.consequence = told(u"step_harms"_s, codesAsArguments(wrong), ConsequencePicture::Steps);
+        harm.consequence = consequenceOf(u"step_harms"_s, codesAsArguments(wrong), ConsequencePicture::Steps);
     marks.push_back(harm);
 
     const auto turned = swapped(put, belongs);
     Mark order = judged(DecisionPoint::StepsInOrder, !turned, given, expected, ruleOf(DecisionPoint::StepsInOrder));
     if (turned) {
         order.rule.arguments = {turned->first, turned->second};
-        order.consequence = told(u"step_too_late"_s, order.rule.arguments, ConsequencePicture::Steps);
+        order.consequence = consequenceOf(u"step_too_late"_s, order.rule.arguments, ConsequencePicture::Steps);
     }
     marks.push_back(order);
 }

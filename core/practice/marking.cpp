@@ -27,11 +27,6 @@ Mark notReached(DecisionPoint decision)
     return mark;
 }
 
-Consequence told(const QString& code, Arguments arguments, ConsequencePicture picture)
-{
-    return {{code, std::move(arguments)}, {}, picture, {}};
-}
-
 Arguments codesAsArguments(const std::vector<QString>& codes) { return {codes.begin(), codes.end()}; }
 
 Reason ruleOf(DecisionPoint decision, Arguments arguments) { return {codeOf(decision), std::move(arguments)}; }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "practice/panel_json.h"
 
+#include "exchange/built_in.h"
 #include "exchange/plan_json.h"
 #include "exchange/strict_json.h"
 #include "practice/inference.h"
@@ -195,6 +196,17 @@ Checked<std::vector<PracticePanel>> readPracticePanels(const QString& folder)
     }
     if (!faults.empty())
         return tl::unexpected(std::move(faults));
+    return panels;
+}
+
+const std::vector<PracticePanel>& builtInPanels()
+{
+    static const std::vector<PracticePanel> panels = [] {
+        auto read = readPracticePanels(u":/strandbench/practice"_s);
+        if (!read)
+            throwBuiltInDefect(u"practice"_s, read.error());
+        return *std::move(read);
+    }();
     return panels;
 }
 

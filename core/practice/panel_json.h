@@ -18,6 +18,10 @@ namespace strandbench {
 /// NotFound where the folder holds none; Conflicts where two panels have one id.
 [[nodiscard]] Checked<std::vector<PracticePanel>> readPracticePanels(const QString& folder);
 
+/// The panels that the program carries, read when they are first asked for. Throws std::logic_error where one does not
+/// read, which a test excludes.
+[[nodiscard]] const std::vector<PracticePanel>& builtInPanels();
+
 /// A panel as readPracticePanel() takes it: readPracticePanel(writePracticePanel(p)) is p.
 [[nodiscard]] QByteArray writePracticePanel(const PracticePanel& panel);
 

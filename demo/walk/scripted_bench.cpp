@@ -3,7 +3,7 @@
 
 #include "exchange/rules.h"
 #include "exchange/sheets.h"
-#include "practice/panel_json.h"
+#include "school/practice_flow.h"
 
 #include <QDateTime>
 #include <QFileInfo>
@@ -50,8 +50,7 @@ ScriptedBench::ScriptedBench(Spec spec)
     if (spec.ports)
         m_instruments = std::make_unique<Instruments>(m_clock, spec.ports);
     if (spec.practises)
-        m_practice = std::make_unique<PracticeFlow>(*m_bench, *readPracticePanels(u":/strandbench/practice"_s),
-                                                    PracticeFile::besideLog(spec.log));
+        m_practice = std::make_unique<PracticeFlow>(*m_bench, PracticeFile::besideLog(spec.log));
     m_window = std::make_unique<BenchWindow>(BenchWindow::Parts{
         *m_bench, SettingsFile(QFileInfo(spec.log).absoluteDir().filePath(u"bench.ini"_s)), spec.settings,
         spec.pixelsPerMillimetre, [this](const QString& language) { m_language.speak(language); },

@@ -4,13 +4,14 @@
 
 #include "bench/assumptions_file.h"
 #include "gear/instruments.h"
-#include "school/practice_flow.h"
 #include "shell/bench_window.h"
 #include "shell/language.h"
 #include "walk/set_clock.h"
 #include "walk/thumb.h"
 
 namespace strandbench {
+
+class PracticeFlow;
 
 class ScriptedBench {
 public:

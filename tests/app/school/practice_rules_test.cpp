@@ -3,7 +3,6 @@
 #include "every_look.h"
 #include "practice_thumb.h"
 
-#include "practice/panel_json.h"
 #include "school/tour.h"
 
 #include <QTemporaryDir>
@@ -21,13 +20,11 @@ protected:
     /// Works a panel as the model answer does; each kind of screen is checked once.
     void work(const QString& id)
     {
-        const auto panels = readPracticePanels(u":/strandbench/practice"_s);
-        const auto panel = std::ranges::find(*panels, id, &PracticePanel::id);
-        ASSERT_NE(panel, panels->end());
-        m_bench->practice().begin(*panel);
+        const PracticePanel panel = carried(id);
+        m_bench->practice().begin(panel);
         m_bench->thumb().settle();
         const PlanningSet& shop = m_bench->bench().planning();
-        const Attempt attempt = perfectAttempt(modelAnswer(panel->truth, shop), shop);
+        const Attempt attempt = perfectAttempt(modelAnswer(panel.truth, shop), shop);
         PracticeThumb pupil(*m_bench);
         for (int taps = 0; taps < 400 && screen() != u"screen_practice_marks"_s; ++taps) {
             if (m_seen.insert(screen()).second)
@@ -82,12 +79,11 @@ TEST_P(PracticeRules, HoldForEveryTry)
     ScriptedBench::Spec spec = specOn(folder.filePath(u"bench.sqlite"_s), demoSettings());
     spec.practises = true;
     m_bench = std::make_unique<ScriptedBench>(spec);
-    const auto panels = readPracticePanels(u":/strandbench/practice"_s);
     m_bench->window().showHome();
     m_bench->thumb().settle();
     tap(u"practice"_s);
     tap(u"skip_tour"_s);
-    m_bench->practice().begin(*std::ranges::find(*panels, u"black_by_the_belt"_s, &PracticePanel::id));
+    m_bench->practice().begin(carried(u"black_by_the_belt"_s));
     m_bench->thumb().settle();
     for (const auto& [what, code] : Codes<PanelTry>::table) {
         const QString key = u"try_"_s + QString::fromLatin1(code);

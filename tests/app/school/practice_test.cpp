@@ -2,7 +2,6 @@
 // Whole practice panels by taps: what is decided on the glass is what core marks, and the shop's log stays as it was.
 #include "practice_thumb.h"
 
-#include "practice/panel_json.h"
 #include "touch/fit_label.h"
 #include "walk/demo_jobs.h"
 #include "words/practice_words.h"
@@ -45,15 +44,12 @@ protected:
     /// Works a panel of the program's own; changes what the perfect pupil would do.
     void work(const QString& id, const std::function<void(Attempt&)>& change = {})
     {
-        const auto panels = readPracticePanels(u":/strandbench/practice"_s);
-        ASSERT_TRUE(panels);
-        const auto panel = std::ranges::find(*panels, id, &PracticePanel::id);
-        ASSERT_NE(panel, panels->end()) << id.toStdString();
+        const PracticePanel panel = carried(id);
         toPractice();
-        m_bench->practice().begin(*panel);
+        m_bench->practice().begin(panel);
         m_bench->thumb().settle();
         const PlanningSet& shop = m_bench->bench().planning();
-        Attempt attempt = perfectAttempt(modelAnswer(panel->truth, shop), shop);
+        Attempt attempt = perfectAttempt(modelAnswer(panel.truth, shop), shop);
         if (change)
             change(attempt);
         EXPECT_EQ(PracticeThumb(*m_bench).work(attempt), QString());
@@ -131,13 +127,12 @@ TEST_F(PracticeOnTheGlass, SandingTooSoonIsOneMarkWithItsConsequence)
 TEST_F(PracticeOnTheGlass, AFilledStopNeverPasses)
 {
     open();
-    const auto panels = readPracticePanels(u":/strandbench/practice"_s);
-    const auto panel = std::ranges::find(*panels, u"spot_joint"_s, &PracticePanel::id);
+    const PracticePanel panel = carried(u"spot_joint"_s);
     toPractice();
-    m_bench->practice().begin(*panel);
+    m_bench->practice().begin(panel);
     m_bench->thumb().settle();
     const PlanningSet& shop = m_bench->bench().planning();
-    Attempt attempt = perfectAttempt(modelAnswer(panel->truth, shop), shop);
+    Attempt attempt = perfectAttempt(modelAnswer(panel.truth, shop), shop);
     attempt.fill = true;
     EXPECT_EQ(PracticeThumb(*m_bench).work(attempt), QString()) << "filling what the own answers stop ends it";
     EXPECT_TRUE(m_bench->practice().marking()->outcome.filledAStop);
@@ -173,13 +168,12 @@ TEST_F(PracticeOnTheGlass, TheShopsLogStaysAsItWasButForTheMixThatRan)
 TEST_F(PracticeOnTheGlass, TheClockRunsAtThePaceThatIsChosen)
 {
     open();
-    const auto panels = readPracticePanels(u":/strandbench/practice"_s);
-    const auto panel = std::ranges::find(*panels, u"deep_gouge"_s, &PracticePanel::id);
+    const PracticePanel panel = carried(u"deep_gouge"_s);
     toPractice();
-    m_bench->practice().begin(*panel);
+    m_bench->practice().begin(panel);
     m_bench->thumb().settle();
     const PlanningSet& shop = m_bench->bench().planning();
-    const Attempt attempt = perfectAttempt(modelAnswer(panel->truth, shop), shop);
+    const Attempt attempt = perfectAttempt(modelAnswer(panel.truth, shop), shop);
     PracticeThumb pupil(*m_bench);
     while (m_bench->practice().run()->asks() != PracticeAsks::Spread)
         ASSERT_EQ(pupil.step(attempt), QString());

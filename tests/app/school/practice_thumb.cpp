@@ -1,6 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "practice_thumb.h"
 
+#include "practice/panel_json.h"
+
+#include <algorithm>
+#include <stdexcept>
+
 using namespace Qt::StringLiterals;
 
 namespace strandbench::test {
@@ -44,6 +49,14 @@ QString codeOfAnswer(Question question, const Assessment& found)
 }
 
 } // namespace
+
+PracticePanel carried(const QString& id)
+{
+    const auto panel = std::ranges::find(builtInPanels(), id, &PracticePanel::id);
+    if (panel == builtInPanels().end())
+        throw std::logic_error("no panel " + id.toStdString());
+    return *panel;
+}
 
 QString PracticeThumb::tap(const QString& control)
 {

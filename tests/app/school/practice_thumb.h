@@ -2,9 +2,13 @@
 // A pupil of flesh and blood, as far as a test has one: it works a panel by taps as an attempt says.
 #pragma once
 
+#include "school/practice_flow.h"
 #include "walk/scripted_bench.h"
 
 namespace strandbench::test {
+
+/// A panel that the program carries; the test ends where there is none of this id.
+[[nodiscard]] PracticePanel carried(const QString& id);
 
 class PracticeThumb {
 public:

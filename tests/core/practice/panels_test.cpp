@@ -2,6 +2,8 @@
 // The delivered panels: all there, over all that the trade tells apart.
 #include "shop.h"
 
+#include "practice/panel_json.h"
+
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -19,6 +21,8 @@ template <class E, class Has> void expectEvery(const Has& has)
             std::ranges::any_of(deliveredPanels(), [&](const PracticePanel& each) { return has(each, entry.first); }))
             << "no panel with " << entry.second;
 }
+
+TEST(PracticePanels, AreTheOnesThatTheProgramCarries) { EXPECT_EQ(builtInPanels(), deliveredPanels()); }
 
 TEST(PracticePanels, AreAtLeastTwentyTwo) { EXPECT_GE(deliveredPanels().size(), 22U); }
 
