@@ -63,9 +63,29 @@ BlockLayout layOut(const QRectF& room, const MixBlockText& text, const Theme& th
     return layout;
 }
 
+/// On a block too narrow for all side by side: sign and time, the phase below them, the job at the foot.
+BlockLayout layOutNarrow(const QRectF& room, const MixBlockText& text, const Theme& theme)
+{
+    BlockLayout layout;
+    const QRectF inner = room.adjusted(theme.px(1.5), theme.px(1), -theme.px(1.5), -theme.px(1));
+    const QRectF top(inner.left(), inner.top(), inner.width(), inner.height() * 0.44);
+    layout.sign = QRectF(top.left(), top.top(), top.height(), top.height());
+    layout.time = fitLine(theme, text.time, top.adjusted(top.height() + theme.px(1), 0, 0, 0), TextRole::BigFigure,
+                          true, Qt::AlignRight | Qt::AlignVCenter);
+    const QRectF phase(inner.left(), top.bottom(), inner.width(), inner.height() * 0.31);
+    layout.phase = fitLine(theme, text.phase, phase, TextRole::Body, true, Qt::AlignLeft | Qt::AlignVCenter);
+    layout.job = fitJob(theme, text, QRectF(phase.bottomLeft(), inner.bottomRight()));
+    layout.report.add(layout.job);
+    layout.report.add(layout.phase);
+    layout.report.add(layout.time);
+    return layout;
+}
+
 /// The time at a size that reads across the bench; smaller only where the phase would not be whole.
 BlockLayout layOut(const QRectF& room, const MixBlockText& text, const Theme& theme)
 {
+    if (room.width() < theme.px(MixBlock::wideMm))
+        return layOutNarrow(room, text, theme);
     constexpr double acrossTheBench = 7.0; // mm
     BlockLayout layout = layOut(room, text, theme, acrossTheBench);
     return layout.phase.fits ? layout : layOut(room, text, theme, Theme::size(TextRole::BigFigure).leastMm);
@@ -107,7 +127,7 @@ double MixBlock::smallestTextMm() const { return layOut(rect(), m_text, m_theme)
 
 QSize MixBlock::sizeHint() const { return {m_theme.px(68), m_theme.px(sizes::ribbon)}; }
 
-QSize MixBlock::minimumSizeHint() const { return {m_theme.px(60), m_theme.px(sizes::ribbon)}; }
+QSize MixBlock::minimumSizeHint() const { return {m_theme.px(narrowMm), m_theme.px(sizes::ribbon)}; }
 
 void MixBlock::keyPressEvent(QKeyEvent* event)
 {

@@ -154,6 +154,12 @@ void BenchWindow::back()
         return m_keeping.done ? m_parts.startAgain() : place(Place::LogPick);
     case Place::KeepPin:
         return place(Place::Kept);
+    case Place::Help:
+        return leaveHelp();
+    case Place::Glossary:
+    case Place::Legend:
+    case Place::QuickCard:
+        return m_help.straight ? leaveHelp() : place(Place::Help);
     case Place::Home:
     case Place::JobNumber:
     case Place::Person:

@@ -100,7 +100,7 @@ void BenchWindow::weighLog(const QString& path)
 
 template <class T> void BenchWindow::showKept(const Logged<T>& report, std::optional<T>& into)
 {
-    if (!m_keeping.doing && m_place != Place::KeepWait)
+    if (!m_keeping.doing && workedAt() != Place::KeepWait)
         return; // left with 'back'
     m_keeping.failure = report ? std::nullopt : std::optional(report.error());
     into = report ? std::optional(*report) : std::nullopt;

@@ -150,6 +150,11 @@ Screen* BenchWindow::makeScreen()
     case Place::Kept:
     case Place::KeepPin:
         return makeKeeping();
+    case Place::Help:
+    case Place::Glossary:
+    case Place::Legend:
+    case Place::QuickCard:
+        return makeHelp();
     default:
         break;
     }

@@ -8,8 +8,8 @@ namespace strandbench {
 void BenchWindow::wirePractice()
 {
     connect(m_parts.practice, &PracticeFlow::changed, this, [this] {
-        if (m_place == Place::Practice)
-            place(Place::Practice);
+        if (workedAt() == Place::Practice)
+            showAnew();
     });
     connect(m_parts.practice, &PracticeFlow::unitsWanted, this, &BenchWindow::changeUnits);
     connect(m_parts.practice, &PracticeFlow::troubled, this,

@@ -33,7 +33,7 @@ BenchWindow::BenchWindow(Parts parts)
     connect(&m_parts.bench, &Bench::unsavedChanged, this, &BenchWindow::showUnsaved);
     connect(&m_parts.bench, &Bench::changed, this, [this] {
         if (m_screen && m_parts.bench.looksOnly() && m_screen->draft().isEmpty())
-            place(m_place);
+            showAnew();
     });
     connect(&m_scanGate, &ScanGate::scanned, this, &BenchWindow::takeScan);
     connect(&m_scanGate, &ScanGate::cutShort, this,
@@ -54,6 +54,7 @@ BenchWindow::BenchWindow(Parts parts)
 BenchWindow::~BenchWindow()
 {
     // The screens hold references to theme and words: they go first.
+    delete m_help.waiting;
     delete m_screen;
     delete m_ribbon;
     delete m_alarmBar;
@@ -84,6 +85,8 @@ void BenchWindow::planBackups()
 void BenchWindow::rebuild()
 {
     keepDraft();
+    delete m_help.waiting; // its draft is kept since help was opened
+    m_help.waiting = nullptr;
     delete m_screen;
     m_screen = nullptr;
     delete m_ribbon;
@@ -120,6 +123,10 @@ void BenchWindow::rebuild()
         if (!alarmJustAnswered())
             showAir();
     });
+    connect(m_ribbon, &Ribbon::helpTapped, this, [this] {
+        if (!alarmJustAnswered())
+            isHelp(m_place) ? leaveHelp() : openHelp(Place::Help, false);
+    });
     m_alarmBar = new AlarmBar(*m_theme, this);
     m_alarmBar->hide();
     connect(m_alarmBar, &AlarmBar::answered, this, &BenchWindow::answerAlarm);
@@ -150,6 +157,8 @@ void BenchWindow::showRepair(const QUuid& id)
 
 void BenchWindow::place(Place place)
 {
+    if (!isHelp(place))
+        forgetWaiting();
     m_place = place;
     setScreen(makeScreen());
 }
@@ -196,53 +205,6 @@ void BenchWindow::setScreen(Screen* screen)
     });
     screen->show();
     tick();
-}
-
-void BenchWindow::changeUnits()
-{
-    Settings wanted = m_parts.settings;
-    wanted.units = wanted.units == UnitSystem::Metric ? UnitSystem::UsCustomary : UnitSystem::Metric;
-    changeSettings(wanted, m_place);
-}
-
-void BenchWindow::changeSettings(const Settings& wanted, Place next)
-{
-    const bool saved = save(wanted);
-    // The tap's own button goes with the old screens: let it finish first.
-    QMetaObject::invokeMethod(
-        this,
-        [this, wanted, next, saved] {
-            m_place = next;
-            apply(wanted);
-            tellUnlessSaved(saved);
-        },
-        Qt::QueuedConnection);
-}
-
-void BenchWindow::remember(const Settings& wanted, std::optional<Place> next)
-{
-    m_parts.settings = wanted;
-    m_parts.bench.setHardenerLot(inhand::lotInUse(wanted, hardenerKey));
-    planBackups();
-    const bool saved = save(wanted);
-    if (next)
-        place(*next);
-    tellUnlessSaved(saved);
-}
-
-void BenchWindow::changeAssumptions(const Assumptions& wanted)
-{
-    const AssumptionBook& book = m_parts.bench.changeAssumptions(wanted);
-    const bool kept = m_parts.keepAssumptions && m_parts.keepAssumptions(book);
-    m_setUp.detail.clear();
-    place(Place::SetUp);
-    tellUnlessSaved(kept);
-}
-
-void BenchWindow::tellUnlessSaved(bool saved)
-{
-    if (!saved)
-        m_screen->showTrouble(tr("The set-up could not be saved."), tr("It holds until the program is closed."));
 }
 
 void BenchWindow::act(std::vector<Payload> payloads)
@@ -313,11 +275,6 @@ void BenchWindow::choosePerson(const QString& person)
 }
 
 void BenchWindow::tellTrouble(const LogFailure& failure) { m_screen->showTrouble(failure); }
-
-bool BenchWindow::save(const Settings& settings) const
-{
-    return !m_parts.bench.looksOnly() && m_parts.settingsFile.save(settings); // they are the other copy's
-}
 
 void BenchWindow::showUnsaved()
 {

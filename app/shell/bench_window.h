@@ -19,6 +19,7 @@
 #include "shell/place.h"
 #include "shell/ribbon.h"
 #include "shell/scan_reader.h"
+#include "words/help_words.h"
 
 #include <QElapsedTimer>
 #include <QTimer>
@@ -81,6 +82,7 @@ protected:
     bool focusNextPrevChild(bool next) override;
     void keyPressEvent(QKeyEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override; ///< on a section: its legend
     void paintEvent(QPaintEvent* event) override;
 
 private:
@@ -144,6 +146,17 @@ private:
     void backInPractice();
     void practise(const std::vector<Payload>& payloads);
     [[nodiscard]] Screen* makePractice();
+    /// Opens help over what is shown, which stays as it is; straight: no page of help before it.
+    void openHelp(Place page, bool straight);
+    /// Back to what waits below help; built anew where it changed meanwhile.
+    void leaveHelp();
+    void forgetWaiting();
+    [[nodiscard]] HelpTopic helpTopic() const;
+    [[nodiscard]] Screen* makeHelp();
+    /// The place that is worked at: below help, the one that waits.
+    [[nodiscard]] Place workedAt() const { return isHelp(m_place) ? m_help.from : m_place; }
+    /// Shows anew what is worked at; where help stands over it, once help is left.
+    void showAnew();
     [[nodiscard]] Screen* makeHowToTell(const Repair& repair);
     [[nodiscard]] Screen* makeStockNotes(const Repair& repair);
     /// The screens that ask what came in; null at other places.
@@ -289,6 +302,15 @@ private:
         std::vector<LotUse> uses; ///< of it, as read
     };
     InFinding m_finding;
+    struct InHelp {
+        Screen* waiting = nullptr; ///< what help was opened over, hidden
+        QString waitingDraft;      ///< its key
+        Place from = Place::Home;
+        HelpTopic topic = HelpTopic::Home;
+        bool straight = false; ///< back leads out of help at once
+        bool changed = false;  ///< what waits is to be built anew
+    };
+    InHelp m_help;
     InReview m_review;
     FigureAsked m_figures;              ///< the figure that is shown, its lot, and the period
     Place m_afterRecord = Place::Today; ///< where the record was come to from

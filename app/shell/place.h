@@ -107,6 +107,14 @@ enum class Place {
     Camera,
     Notes,
     NoteText,
+    // Help, over whatever was shown: makeHelp().
+    Help,
+    Glossary,
+    Legend,
+    QuickCard,
 };
+
+/// Help stands over the place that it was asked at, which waits below as it was left.
+[[nodiscard]] constexpr bool isHelp(Place place) { return place >= Place::Help; }
 
 } // namespace strandbench

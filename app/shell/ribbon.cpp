@@ -18,7 +18,8 @@ namespace {
 
 constexpr double blockWidth = 60;
 constexpr double restWidth = 20;
-constexpr double readingWidth = 41.6; // an upright glass still has room for a block and the rest beside it
+constexpr double helpWidth = 20;
+constexpr double readingWidth = 41.6; // an upright glass still has room for a narrow block and the rest beside it
 constexpr double silentWidth = 20;
 
 } // namespace
@@ -38,10 +39,16 @@ Ribbon::Ribbon(const Theme& theme, const Words& words, const Bench& bench, QWidg
     m_reading->setFixedSize(theme.px(readingWidth), theme.px(sizes::ribbon));
     connect(m_reading, &ReadingButton::clicked, this, &Ribbon::airTapped);
     m_silent = makeSilent();
+    m_help = new TapButton(theme, u"help"_s, TapButton::Kind::Quiet, this);
+    m_help->setSign(Pictogram::Question);
+    m_help->setAccessibleName(tr("Help"));
+    m_help->setFixedSize(theme.px(helpWidth), theme.px(sizes::ribbon));
+    connect(m_help, &TapButton::clicked, this, &Ribbon::helpTapped);
     m_row->addStretch(1);
     m_row->addWidget(m_rest);
     m_row->addWidget(m_silent);
     m_row->addWidget(m_reading);
+    m_row->addWidget(m_help); // always the last: a thumb finds it without looking
     setFixedHeight(theme.px(sizes::ribbon) + 2 * margin);
 }
 
@@ -80,24 +87,31 @@ void Ribbon::setNotice(const QString& text)
     showReading();
 }
 
-std::size_t Ribbon::room(std::size_t wanted) const
+/// As wide as they can be and still be as many; narrow where not one would stand there otherwise.
+Ribbon::Room Ribbon::room(std::size_t wanted) const
 {
     const double gap = sizes::gap;
-    const double free = m_theme.metrics().mm(width()) - 2 * sizes::margin - readingWidth - gap -
+    const double free = m_theme.metrics().mm(width()) - 2 * sizes::margin - readingWidth - gap - helpWidth - gap -
                         (m_silent->isVisibleTo(this) ? silentWidth + gap : 0);
-    const auto fit = [&](double rest) {
-        return static_cast<std::size_t>(std::max(0.0, (free - rest + gap) / (blockWidth + gap)));
+    const auto fit = [&](double block, double rest) {
+        return static_cast<std::size_t>(std::max(0.0, (free - rest + gap) / (block + gap)));
     };
-    return fit(0) >= wanted ? wanted : fit(restWidth + gap);
+    for (const double block : {blockWidth, MixBlock::wideMm, MixBlock::narrowMm}) {
+        if (fit(block, 0) >= wanted)
+            return {wanted, block};
+        const std::size_t beside = fit(block, restWidth + gap);
+        if (beside > 0 && (block < blockWidth || beside == fit(MixBlock::wideMm, restWidth + gap)))
+            return {beside, block};
+    }
+    return {0, blockWidth};
 }
 
 void Ribbon::showBlocks(const std::vector<RunningMix>& mixes)
 {
-    const std::size_t shown = room(mixes.size());
+    const auto [shown, blockMm] = room(mixes.size());
     while (m_blocks.size() < shown) {
         const std::size_t at = m_blocks.size();
         auto* block = new MixBlock(m_theme, u"ribbon_block_%1"_s.arg(at), this);
-        block->setFixedSize(m_theme.px(blockWidth), m_theme.px(sizes::ribbon));
         connect(block, &MixBlock::clicked, this, [this, at] { Q_EMIT repairTapped(m_shown[at]); });
         m_row->insertWidget(static_cast<int>(at), block);
         m_blocks.push_back(block);
@@ -108,6 +122,7 @@ void Ribbon::showBlocks(const std::vector<RunningMix>& mixes)
         m_blocks[i]->setVisible(i < shown);
         if (i >= shown)
             continue;
+        m_blocks[i]->setFixedSize(m_theme.px(blockMm), m_theme.px(sizes::ribbon));
         m_shown.push_back(mixes[i].repair);
         m_blocks[i]->setShown(mixes[i].face, hands::blockText(mixes[i], collision, m_bench, m_words));
     }

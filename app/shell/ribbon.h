@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The ribbon at the top: a block for each running mix, most urgent first, a count for those that do not fit,
-// and air, panel and dew margin with the age of the reading.
+// air, panel and dew margin with the age of the reading, and help.
 #pragma once
 
 #include "pictures/mix_block.h"
@@ -28,6 +28,7 @@ Q_SIGNALS:
     void repairTapped(const QUuid& repair);
     void restTapped();
     void airTapped();
+    void helpTapped();
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -37,7 +38,11 @@ private:
     void showBlocks(const std::vector<RunningMix>& mixes);
     void showReading();
     [[nodiscard]] QWidget* makeSilent();
-    [[nodiscard]] std::size_t room(std::size_t wanted) const;
+    struct Room {
+        std::size_t blocks;
+        double widthMm; ///< of each
+    };
+    [[nodiscard]] Room room(std::size_t wanted) const;
 
     const Theme& m_theme;
     const Words& m_words;
@@ -47,6 +52,7 @@ private:
     std::vector<QUuid> m_shown;
     TapButton* m_rest;
     ReadingButton* m_reading;
+    TapButton* m_help;
     QWidget* m_silent;
     QString m_notice;
 };
