@@ -221,4 +221,14 @@ void paintPiece(QPainter& painter, const QPainterPath& area, Material material, 
     painter.restore();
 }
 
+void paintZincSkin(QPainter& painter, const QPainterPath& area, const Theme& theme)
+{
+    const double skin = std::max(2.0, theme.metrics().pixelsPerMillimetre() * 0.7);
+    painter.save();
+    painter.setClipPath(area, Qt::IntersectClip);
+    painter.strokePath(area, QPen(theme.color(Role::ZincFill), 2 * skin));
+    painter.restore();
+    painter.strokePath(area, outlinePen(theme));
+}
+
 } // namespace strandbench

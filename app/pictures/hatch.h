@@ -36,6 +36,8 @@ void paintMaterial(QPainter& painter, const QPainterPath& area, Material materia
 /// The same with an outline of `widthMm`.
 void paintPiece(QPainter& painter, const QPainterPath& area, Material material, const Theme& theme, double scale = 1.0,
                 double widthMm = 0.35);
+/// The skin of zinc along the edge of a piece that paintPiece() drew.
+void paintZincSkin(QPainter& painter, const QPainterPath& area, const Theme& theme);
 [[nodiscard]] QColor groundOf(Material material, const Theme& theme);
 [[nodiscard]] QPen outlinePen(const Theme& theme, double widthMm = 0.35);
 

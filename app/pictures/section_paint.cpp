@@ -17,17 +17,11 @@ double hatchScale(const SectionLayout& layout, const Theme& theme)
 void paintPieces(QPainter& painter, const SectionLayout& layout, const Theme& theme)
 {
     const double scale = hatchScale(layout, theme);
-    const double skin = std::max(2.0, theme.metrics().pixelsPerMillimetre() * 0.7);
     for (const SectionPiece& piece : layout.shape.pieces) {
         const QPainterPath area = layout.toPixels.map(piece.area);
         paintPiece(painter, area, piece.material, theme, scale);
-        if (piece.material != Material::Galvanised)
-            continue;
-        painter.save(); // the zinc
-        painter.setClipPath(area);
-        painter.strokePath(area, QPen(theme.color(Role::ZincFill), 2 * skin));
-        painter.restore();
-        painter.strokePath(area, outlinePen(theme));
+        if (piece.material == Material::Galvanised)
+            paintZincSkin(painter, area, theme);
     }
 }
 

@@ -64,21 +64,32 @@ void BenchWindow::showAnew()
 Screen* BenchWindow::makeHelp()
 {
     switch (m_place) {
-    case Place::Glossary:
-        return new GlossaryScreen(*m_around, this);
-    case Place::Legend:
-        return new LegendScreen(*m_around, this);
+    case Place::Glossary: {
+        auto* screen = new GlossaryScreen(*m_around, this);
+        connect(screen, &GlossaryScreen::jobWanted, this, &BenchWindow::leaveHelp);
+        return screen;
+    }
+    case Place::Legend: {
+        auto* screen = new LegendScreen(*m_around, this);
+        connect(screen, &LegendScreen::jobWanted, this, &BenchWindow::leaveHelp);
+        return screen;
+    }
     case Place::QuickCard:
         return new QuickCardScreen(*m_around, this);
     default:
-        break;
+        return makeHelpPage();
     }
+}
+
+Screen* BenchWindow::makeHelpPage()
+{
+    const Repair* repair = current();
     HelpScreen::Spec spec;
     spec.topic = m_help.topic;
-    const Repair* repair = current();
-    spec.context = repair ? contextOf(*repair, *m_words) : QString();
     spec.ofARepair = repair != nullptr;
-    spec.card = m_help.from != Place::Practice; // its limits are asked there
+    if (repair)
+        spec.context = contextOf(*repair, *m_words);
+    spec.offersCard = m_help.from != Place::Practice; // its limits are asked there
     auto* screen = new HelpScreen(*m_around, spec, this);
     connect(screen, &HelpScreen::pageWanted, this, [this](HelpPage page) {
         switch (page) {

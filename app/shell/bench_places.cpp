@@ -188,16 +188,19 @@ Screen* BenchWindow::makeHome()
         m_afterPerson = Place::Home;
         place(Place::Person);
     });
-    connect(home, &HomeScreen::takeInTapped, this, [this] {
-        m_job.clear();
-        m_afterPerson = Place::JobNumber;
-        place(m_parts.settings.person.isEmpty() ? Place::Person : Place::JobNumber);
-    });
+    connect(home, &HomeScreen::takeInTapped, this, &BenchWindow::askJob);
     if (m_parts.practice) {
         home->offerPractice();
         connect(home, &HomeScreen::practiceTapped, this, [this] { place(Place::Practice); });
     }
     return home;
+}
+
+void BenchWindow::askJob()
+{
+    m_job.clear();
+    m_afterPerson = Place::JobNumber;
+    place(m_parts.settings.person.isEmpty() ? Place::Person : Place::JobNumber);
 }
 
 Screen* BenchWindow::makeJobNumber()
@@ -271,6 +274,7 @@ Screen* BenchWindow::makeToday()
 {
     auto* screen = new TodayScreen(*m_around, this);
     connect(screen, &TodayScreen::repairTapped, this, [this](const QUuid& id) { showRecord(id, Place::Today); });
+    connect(screen, &TodayScreen::takeInTapped, this, &BenchWindow::askJob);
     connect(screen, &TodayScreen::findTapped, this, [this] {
         m_finding = {};
         place(Place::Find);

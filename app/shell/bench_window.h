@@ -153,6 +153,7 @@ private:
     void forgetWaiting();
     [[nodiscard]] HelpTopic helpTopic() const;
     [[nodiscard]] Screen* makeHelp();
+    [[nodiscard]] Screen* makeHelpPage();
     /// The place that is worked at: below help, the one that waits.
     [[nodiscard]] Place workedAt() const { return isHelp(m_place) ? m_help.from : m_place; }
     /// Shows anew what is worked at; where help stands over it, once help is left.
@@ -217,6 +218,7 @@ private:
     void back();
     void act(std::vector<Payload> payloads);
     void submitNext(std::shared_ptr<std::vector<Payload>> payloads, std::size_t at);
+    void askJob(); ///< who is at the bench, where nobody is, then the job number
     void takeIn(const QString& panel);
     /// Takes in the returned repair that is shown once more, and closes it with that.
     void beginRework();

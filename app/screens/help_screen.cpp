@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screens/help_screen.h"
+
+#include "screens/page_column.h"
+#include "screens/side_key.h"
+#include "theme/sizes.h"
+
+#include <QGridLayout>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+
+Pictogram signOf(HelpTopic topic)
+{
+    switch (topic) {
+    case HelpTopic::TakeIn:
+    case HelpTopic::StockBookIn:
+        return Pictogram::TakeIn;
+    case HelpTopic::AskMaterial:
+    case HelpTopic::AskDamage:
+    case HelpTopic::AskSize:
+    case HelpTopic::AskSurface:
+        return Pictogram::Assess;
+    case HelpTopic::AskReading:
+        return Pictogram::Thermometer;
+    case HelpTopic::Air:
+        return Pictogram::DewDrop;
+    case HelpTopic::Plan:
+        return Pictogram::Decide;
+    case HelpTopic::Stop:
+    case HelpTopic::Ask:
+        return Pictogram::StopHand;
+    case HelpTopic::Gear:
+        return Pictogram::Gear;
+    case HelpTopic::Clean:
+        return Pictogram::Cloth;
+    case HelpTopic::OpenUp:
+        return Pictogram::CutToSound;
+    case HelpTopic::Bevel:
+        return Pictogram::Bevel;
+    case HelpTopic::BackUp:
+        return Pictogram::Backing;
+    case HelpTopic::Abrade:
+        return Pictogram::CoarsePaper;
+    case HelpTopic::Mix:
+    case HelpTopic::Weigh:
+        return Pictogram::Mix;
+    case HelpTopic::Spread:
+        return Pictogram::Spreader;
+    case HelpTopic::Cure:
+        return Pictogram::HandsOff;
+    case HelpTopic::Sand:
+        return Pictogram::SandingBlock;
+    case HelpTopic::Turn:
+        return Pictogram::Turn;
+    case HelpTopic::Contour:
+        return Pictogram::GuideCoat;
+    case HelpTopic::Inspect:
+    case HelpTopic::Review:
+        return Pictogram::RakingLight;
+    case HelpTopic::HandOver:
+        return Pictogram::HandOver;
+    case HelpTopic::Closed:
+        return Pictogram::Tick;
+    case HelpTopic::Parked:
+        return Pictogram::Parked;
+    case HelpTopic::Returned:
+    case HelpTopic::Hazards:
+        return Pictogram::Caution;
+    case HelpTopic::Find:
+        return Pictogram::Magnifier;
+    case HelpTopic::SetUp:
+    case HelpTopic::Products:
+        return Pictogram::SetUp;
+    case HelpTopic::Practice:
+        return Pictogram::Question;
+    case HelpTopic::Home:
+    case HelpTopic::Person:
+    case HelpTopic::Lots:
+    case HelpTopic::Photos:
+    case HelpTopic::Notes:
+    case HelpTopic::Today:
+    case HelpTopic::Record:
+    case HelpTopic::Paper:
+    case HelpTopic::Supervisor:
+    case HelpTopic::Figures:
+    case HelpTopic::Stock:
+    case HelpTopic::StockChange:
+    case HelpTopic::Keeping:
+        return Pictogram::None;
+    }
+    Q_UNREACHABLE();
+}
+
+HelpScreen::HelpScreen(const Surroundings& around, const Spec& spec, QWidget* parent)
+    : Screen(around, u"screen_help"_s, parent)
+{
+    buildFrame(spec.context.isEmpty() ? tr("Help") : spec.context, helpText(spec.topic).title);
+    content()->addWidget(lines(spec.topic), 1);
+    content()->addLayout(keys(spec.offersCard));
+    answers()->setWayOn(tr("Back to the job"));
+    connect(answers(), &AnswerBar::wayOnTapped, this, &Screen::backTapped);
+    answers()->stop()->setVisible(spec.ofARepair);
+}
+
+QWidget* HelpScreen::lines(HelpTopic topic)
+{
+    const HelpText text = helpText(topic);
+    const PageColumn column(theme(), u"help_lines"_s, this);
+    const auto add = [&](const QString& name, const QString& said, QWidget* sign) {
+        column.lines->addRow({column.text(name, TextRole::Body, said)}, sign, px(2), px(PageColumn::rowGapMm));
+    };
+    const Pictogram own = signOf(topic);
+    add(u"help_purpose"_s, text.purpose, own == Pictogram::None ? nullptr : column.sign(own, text.title));
+    add(u"help_how"_s, text.how, column.sign(Pictogram::Tick, tr("How")));
+    add(u"help_wrong"_s, text.wrong, column.sign(Pictogram::Caution, tr("Caution")));
+    column.add(u"help_limit"_s, TextRole::Small, text.limit);
+    return column.card;
+}
+
+QLayout* HelpScreen::keys(bool offersCard)
+{
+    auto* grid = new QGridLayout;
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setSpacing(px(sizes::gap));
+    const int columns = around().upright ? 3 : 2;
+    int place = 0;
+    const auto key = [&](const QString& name, const QString& title, const QString& second, HelpPage page) {
+        TapButton* made = makeSideKey(
+            theme(), {name, title, second, Pictogram::None, [this, page] { Q_EMIT pageWanted(page); }}, this);
+        grid->addWidget(made, place / columns, place % columns);
+        ++place;
+    };
+    key(u"help_words"_s, tr("Words"), tr("of the trade"), HelpPage::Words);
+    key(u"help_legend"_s, tr("Legend"), tr("hatches and signs"), HelpPage::Legend);
+    if (offersCard)
+        key(u"help_card"_s, tr("Quick card"), tr("one page, to print"), HelpPage::QuickCard);
+    return grid;
+}
+
+} // namespace strandbench

@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "screens/legend_screen.h"
+
+#include "pictures/pictogram.h"
+#include "screens/page_column.h"
+#include "screens/paged_rows.h"
+#include "theme/sizes.h"
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace strandbench {
+namespace {
+
+constexpr std::size_t cardsOnAPage = 2;
+constexpr double swatchWidth = 16; // mm
+constexpr double swatchHeight = 9;
+
+auto hatched(Material material)
+{
+    return [material](QPainter& painter, const QRectF& rect, const Theme& theme) {
+        QPainterPath area;
+        area.addRect(rect.adjusted(1, 1, -1, -1));
+        paintPiece(painter, area, material, theme);
+        if (material == Material::Galvanised)
+            paintZincSkin(painter, area, theme);
+    };
+}
+
+auto signedBy(Pictogram sign)
+{
+    return [sign](QPainter& painter, const QRectF& rect, const Theme& theme) {
+        paintPictogram(painter, rect, sign, theme, theme.color(Role::Ink));
+    };
+}
+
+/// A key in small.
+auto keyOf(Role face)
+{
+    return [face](QPainter& painter, const QRectF& rect, const Theme& theme) {
+        painter.setRenderHint(QPainter::Antialiasing);
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(theme.color(face));
+        painter.drawRoundedRect(rect.adjusted(1, 1, -1, -1), theme.px(sizes::radius), theme.px(sizes::radius));
+    };
+}
+
+void notLaidYet(QPainter& painter, const QRectF& rect, const Theme& theme)
+{
+    QPen dashed = outlinePen(theme, 0.25);
+    dashed.setDashPattern({5, 4});
+    painter.setPen(dashed);
+    painter.setBrush(theme.color(Role::Hole));
+    painter.drawRect(rect.adjusted(1, 1, -1, -1));
+}
+
+} // namespace
+
+std::vector<LegendEntry> legend(const Words& words)
+{
+    const auto of = [&](Substrate substrate, const QString& told) {
+        return LegendEntry{u"legend_"_s + codeOf(substrate), Words::title(words.substrate(substrate)), told,
+                           hatched(materialOf(substrate))};
+    };
+    return {
+        of(Substrate::Laminate, LegendScreen::tr("crossed hatch")),
+        of(Substrate::Smc, LegendScreen::tr("short flecks")),
+        of(Substrate::Steel, LegendScreen::tr("close slanted hatch")),
+        of(Substrate::Galvanised, LegendScreen::tr("as steel, with a pale skin")),
+        of(Substrate::Aluminium, LegendScreen::tr("pale, rows of dashes")),
+        of(Substrate::Carbon, LegendScreen::tr("dark, crossed hatch")),
+        of(Substrate::Thermoplastic, LegendScreen::tr("pale, rows of dots")),
+        {u"legend_filler"_s, LegendScreen::tr("Fibre filler"), LegendScreen::tr("short strokes"),
+         hatched(Material::Filler)},
+        {u"legend_filler_later"_s, LegendScreen::tr("The next lift"), LegendScreen::tr("fewer strokes, paler"),
+         hatched(Material::FillerLater)},
+        {u"legend_not_laid"_s, LegendScreen::tr("Not laid yet"), LegendScreen::tr("dashed outline"), notLaidYet},
+        {u"legend_finish"_s, LegendScreen::tr("Finishing filler"), LegendScreen::tr("pale, without hatch"),
+         hatched(Material::Finish)},
+        {u"legend_hardener"_s, LegendScreen::tr("Hardener"), LegendScreen::tr("the bead on the board"),
+         hatched(Material::Hardener)},
+        {u"legend_adhesive"_s, LegendScreen::tr("Adhesive"), LegendScreen::tr("upright strokes"),
+         hatched(Material::Adhesive)},
+        {u"legend_weld"_s, LegendScreen::tr("Weld"), LegendScreen::tr("grey, without hatch"), hatched(Material::Weld)},
+        {u"legend_paint"_s, LegendScreen::tr("Paint"), LegendScreen::tr("blue, without hatch"),
+         hatched(Material::Paint)},
+        {u"legend_tape"_s, LegendScreen::tr("Tape of a dam"), LegendScreen::tr("yellow, without hatch"),
+         hatched(Material::Tape)},
+        {u"legend_stop"_s, LegendScreen::tr("Octagon: stop"), LegendScreen::tr("Do not go on here."),
+         signedBy(Pictogram::StopHand)},
+        {u"legend_caution"_s, LegendScreen::tr("Triangle: caution"),
+         LegendScreen::tr("It can hurt, or spoil the work."), signedBy(Pictogram::Caution)},
+        {u"legend_do"_s, LegendScreen::tr("Blue key: do"), LegendScreen::tr("The way on; it records what was done."),
+         keyOf(Role::Action)},
+        {u"legend_go"_s, LegendScreen::tr("Green key: go"),
+         LegendScreen::tr("The way on where all that is asked is there."), keyOf(Role::Go)},
+        {u"legend_tick"_s, LegendScreen::tr("Disc with a tick: done"),
+         LegendScreen::tr("It was told and is in the log."), signedBy(Pictogram::Tick)},
+    };
+}
+
+Swatch::Swatch(const Theme& theme, const LegendEntry& entry, QWidget* parent)
+    : QWidget(parent), m_theme(theme), m_entry(entry)
+{
+    setObjectName(entry.name + u"_swatch"_s);
+    setAccessibleName(entry.word);
+    setFixedSize(theme.px(swatchWidth), theme.px(swatchHeight));
+}
+
+void Swatch::paintEvent(QPaintEvent*)
+{
+    QPainter painter(this);
+    m_entry.draw(painter, QRectF(rect()), m_theme);
+}
+
+LegendScreen::LegendScreen(const Surroundings& around, QWidget* parent) : Screen(around, u"screen_legend"_s, parent)
+{
+    buildFrame(tr("A tap on a section leads here"), tr("Hatches and signs"));
+    answers()->stop()->hide();
+    answers()->setWayOn(tr("Back to the job"));
+    connect(answers(), &AnswerBar::wayOnTapped, this, &LegendScreen::jobWanted);
+    const std::vector<LegendEntry> entries = legend(words());
+    std::vector<PagedRows::MakeRow> pages;
+    for (std::size_t from = 0; from < entries.size(); from += cardsOnAPage * perCard())
+        pages.push_back([this, entries, from](QWidget* into) { return page(entries, from, into); });
+    auto* rows = new PagedRows(around, PagedRows::wholePages, this);
+    content()->addWidget(rows, 1);
+    rows->setRows(std::move(pages));
+}
+
+QWidget* LegendScreen::page(const std::vector<LegendEntry>& entries, std::size_t from, QWidget* parent)
+{
+    auto* made = new QWidget(parent);
+    QBoxLayout* row = columnsIn(made, around());
+    for (std::size_t card = 0; card < cardsOnAPage; ++card) {
+        const std::size_t first = from + card * perCard();
+        const PageColumn column(theme(), u"legend_card_%1"_s.arg(card), made);
+        for (std::size_t i = first; i < std::min(entries.size(), first + perCard()); ++i)
+            column.addPair(entries[i].name, entries[i].word, entries[i].told,
+                           new Swatch(theme(), entries[i], column.card));
+        row->addWidget(column.card, 1);
+    }
+    return made;
+}
+
+} // namespace strandbench
