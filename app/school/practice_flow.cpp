@@ -211,6 +211,7 @@ Screen* PracticeFlow::skills(const Surroundings& around, QWidget* parent)
         go(At::Skills);
     });
     connect(screen, &SkillsScreen::paperWanted, this, [this] { go(At::Paper); });
+    connect(screen, &SkillsScreen::panelWanted, this, &PracticeFlow::beginNext);
     return screen;
 }
 

@@ -69,13 +69,19 @@ SkillsScreen::SkillsScreen(const Surroundings& around, const QString& person, co
     const auto panels = std::ranges::count(entries, person, &PracticeEntry::person);
     buildFrame(person.isEmpty() ? tr("Nobody named") : person, tr("%n panel(s) worked", nullptr, int(panels)));
     answers()->stop()->hide();
-    answers()->setWayOn(tr("On paper"));
-    connect(answers(), &AnswerBar::wayOnTapped, this, &SkillsScreen::paperWanted);
+    answers()->setWayOn(panels > 0 ? tr("On paper") : tr("To a panel"));
+    connect(answers(), &AnswerBar::wayOnTapped, this,
+            panels > 0 ? &SkillsScreen::paperWanted : &SkillsScreen::panelWanted);
     auto* rows = new PagedRows(around, sizes::target, this);
     std::vector<PagedRows::MakeRow> all;
     for (const std::vector<SkillState> skills = skillsOf(entries, person); const SkillState& each : skills)
         all.push_back(rowOf(each));
-    content()->addWidget(rows, 1);
+    if (panels == 0)
+        content()->addWidget(
+            label(u"skills_none"_s, TextRole::Body,
+                  tr("No practice panel was worked yet. Each one that is, counts towards these skills.")),
+            1);
+    content()->addWidget(rows, panels == 0 ? 2 : 1);
     rows->setRows(std::move(all));
     QStringList others;
     for (const PracticeEntry& each : entries)

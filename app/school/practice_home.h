@@ -28,6 +28,7 @@ public:
 Q_SIGNALS:
     void personWanted(const QString& person); ///< somebody else's
     void paperWanted();
+    void panelWanted(); ///< where none was worked yet
 
 private:
     [[nodiscard]] PagedRows::MakeRow rowOf(const SkillState& state);

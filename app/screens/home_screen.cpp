@@ -58,6 +58,10 @@ void HomeScreen::buildRail()
         m_rail->addWidget(card, 1);
         m_cards.push_back(card);
     }
+    m_none = label(u"home_none"_s, TextRole::Body,
+                   tr("No repair is open. Take in a panel: the program asks what there is, plans, and keeps time and "
+                      "record."));
+    m_rail->addWidget(m_none, 2);
     m_takeIn = new TapButton(theme(), u"take_in"_s, TapButton::Kind::Way, this);
     m_takeIn->setTitle(tr("Take in a panel"));
     m_takeIn->setSecondLine(tr("job number and panel"));
@@ -147,6 +151,7 @@ void HomeScreen::showCards()
     }
     const std::size_t hidden = m_ids.size() - std::min(m_ids.size(), cardsRoom());
     m_more->setVisible(hidden > 0);
+    m_none->setVisible(m_ids.empty());
     m_more->setSecondLine(tr("%n in all", nullptr, static_cast<int>(m_ids.size())));
     update();
 }

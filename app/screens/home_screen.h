@@ -36,6 +36,7 @@ private:
     [[nodiscard]] JobCard::Shown shownOf(const Repair& repair) const;
 
     QBoxLayout* m_rail = nullptr;
+    FitLabel* m_none = nullptr; ///< where no card is: what this is
     TapButton* m_takeIn = nullptr;
     TapButton* m_practice = nullptr;
     TapButton* m_more = nullptr;

@@ -28,7 +28,7 @@ TodayScreen::TodayScreen(const Surroundings& around, QWidget* parent) : Screen(a
     const QString day = localDay(around.bench.clock().now());
     buildFrame(day, tr("Tap a job to see its record"));
     m_rows = new PagedRows(around, sizes::target, this);
-    m_none = label(u"today_none"_s, TextRole::Body);
+    m_none = makeNone();
     m_none->hide();
     content()->addWidget(m_rows, 1);
     content()->addWidget(m_none, 1);
@@ -52,6 +52,22 @@ TodayScreen::TodayScreen(const Surroundings& around, QWidget* parent) : Screen(a
     });
 }
 
+QWidget* TodayScreen::makeNone()
+{
+    auto* none = new QWidget(this);
+    auto* column = new QVBoxLayout(none);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(px(sizes::gap));
+    auto* told = new FitLabel(theme(), u"today_none"_s, TextRole::Body, none);
+    told->setText(tr("Nothing was worked on today. Every repair that is, stands here with its record."));
+    column->addWidget(told, 1);
+    column->addWidget(makeSideKey(theme(),
+                                  {u"today_take_in"_s, tr("Take in a panel"), tr("job number and panel"),
+                                   Pictogram::TakeIn, [this] { Q_EMIT takeInTapped(); }},
+                                  none));
+    return none;
+}
+
 void TodayScreen::showDay(const Logged<DayBook>& book)
 {
     if (!book)
@@ -61,7 +77,7 @@ void TodayScreen::showDay(const Logged<DayBook>& book)
         rows.push_back(rowOf(book->repairs[i], i));
     if (!book->ofBench.empty())
         rows.push_back(benchRow(static_cast<int>(book->ofBench.size())));
-    m_none->setText(tr("Nothing was worked on today."));
+    setSentence(rows.empty() ? tr("No repair today") : tr("Tap a job to see its record"));
     m_none->setVisible(rows.empty());
     m_rows->setVisible(!rows.empty());
     m_rows->setRows(std::move(rows));

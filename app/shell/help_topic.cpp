@@ -216,7 +216,7 @@ std::optional<HelpTopic> topicOfStep(const QString& code)
 namespace {
 
 /// A step that a later book of steps may hold without a topic of its own has that of its stage.
-HelpTopic topicOfStep(const std::vector<Step>& steps, int index, HelpTopic otherwise)
+HelpTopic topicAt(const std::vector<Step>& steps, int index, HelpTopic otherwise)
 {
     return topicOfStep(steps.at(static_cast<std::size_t>(index)).code).value_or(otherwise);
 }
@@ -231,7 +231,7 @@ HelpTopic topicOf(const NextStep& next, const Repair& repair, const QString& scr
     case Station::Decide:
         return screen == u"screen_refusal"_s ? HelpTopic::Stop : HelpTopic::Plan;
     case Station::Prepare:
-        return topicOfStep(repair.plan->prep, next.index, HelpTopic::Clean);
+        return topicAt(repair.plan->prep, next.index, HelpTopic::Clean);
     case Station::Mix:
         return HelpTopic::Mix;
     case Station::Spread:
@@ -243,7 +243,7 @@ HelpTopic topicOf(const NextStep& next, const Repair& repair, const QString& scr
     case Station::Turn:
         return HelpTopic::Turn;
     case Station::Finish:
-        return topicOfStep(repair.plan->finishing, next.index, HelpTopic::Contour);
+        return topicAt(repair.plan->finishing, next.index, HelpTopic::Contour);
     case Station::HandOver:
         return HelpTopic::HandOver;
     case Station::Done:
@@ -268,9 +268,9 @@ HelpTopic topicOf(const Look& look, const Repair& repair)
     }
     switch (look.stage) {
     case Stage::Prepare:
-        return topicOfStep(repair.plan->prep, look.index, HelpTopic::Clean);
+        return topicAt(repair.plan->prep, look.index, HelpTopic::Clean);
     case Stage::Finish:
-        return topicOfStep(repair.plan->finishing, look.index, HelpTopic::Contour);
+        return topicAt(repair.plan->finishing, look.index, HelpTopic::Contour);
     case Stage::HandOver:
         break;
     }
