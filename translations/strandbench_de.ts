@@ -2490,6 +2490,201 @@
     </message>
 </context>
 <context>
+    <name>Glossary</name>
+    <message>
+        <source>Tough yellow fibre that fuzzes instead of breaking; it cannot be sanded clean.</source>
+        <translation>Zähe gelbe Faser, die ausfranst statt bricht; sie lässt sich nicht sauber schleifen.</translation>
+    </message>
+    <message>
+        <source>Cloth and resin bonded behind a hole, so that the filler has something to lie on.</source>
+        <translation>Gewebe und Harz, hinter ein Loch geklebt, damit der Spachtel aufliegt.</translation>
+    </message>
+    <message>
+        <source>What is mixed at one time, with one bead of hardener.</source>
+        <translation>Was auf einmal gemischt wird, mit einem Strang Härter.</translation>
+    </message>
+    <message>
+        <source>The line of hardener paste pressed from its tube; its length is the measure.</source>
+        <translation>Die Linie Härterpaste aus der Tube; ihre Länge ist das Maß.</translation>
+    </message>
+    <message>
+        <source>The slope ground round a hole or crack, which gives the filler area to hold on.</source>
+        <translation>Der geschliffene Auslauf um Loch oder Riss, an dem der Spachtel hält.</translation>
+    </message>
+    <message>
+        <source>Two panels joined by adhesive; it moves a little with heat and load.</source>
+        <translation>Zwei geklebte Teile; sie arbeitet ein wenig mit Wärme und Last.</translation>
+    </message>
+    <message>
+        <source>Fine cracks like a net in paint, gel coat or a filler that got too hot.</source>
+        <translation>Feines Rissnetz in Lack, Gelcoat oder zu heiß gewordenem Spachtel.</translation>
+    </message>
+    <message>
+        <source>The reaction that makes the paste hard; it gives off heat.</source>
+        <translation>Die Reaktion, die aus der Paste Festes macht; dabei wird Wärme frei.</translation>
+    </message>
+    <message>
+        <source>Tape or card behind a hole that keeps the filler in; it carries nothing.</source>
+        <translation>Band oder Karton hinter einem Loch, hält den Spachtel drin; trägt nichts.</translation>
+    </message>
+    <message>
+        <source>Plies of a laminate that have come apart; they sound dull when tapped.</source>
+        <translation>Gelöste Lagen eines Laminats; beim Klopfen klingt es dumpf.</translation>
+    </message>
+    <message>
+        <source>Where the work left a limit; it stands in the record and is looked at.</source>
+        <translation>Wo die Arbeit eine Grenze verließ; es steht in der Aufzeichnung.</translation>
+    </message>
+    <message>
+        <source>How much warmer the panel is than the dew point of the air round it.</source>
+        <translation>Um wie viel das Teil wärmer ist als der Taupunkt der Luft.</translation>
+    </message>
+    <message>
+        <source>The temperature at which water comes out of the air onto a surface.</source>
+        <translation>Die Temperatur, bei der Wasser aus der Luft sich niederschlägt.</translation>
+    </message>
+    <message>
+        <source>How sharply a painted surface mirrors; low spots and sand marks blur it.</source>
+        <translation>Wie scharf eine lackierte Fläche spiegelt; Mulden und Riefen trüben sie.</translation>
+    </message>
+    <message>
+        <source>The primer that a new metal part was dipped in; thin, hard, often grey or black.</source>
+        <translation>Die Tauchgrundierung eines neuen Blechteils; dünn, hart, grau oder schwarz.</translation>
+    </message>
+    <message>
+        <source>Two-part primer that keeps water off metal; cured and abraded it carries filler.</source>
+        <translation>Zweiteilige Grundierung, die Metall schützt; fest und angeschliffen trägt sie Spachtel.</translation>
+    </message>
+    <message>
+        <source>Primer with acid that bites metal; polyester does not hold on it.</source>
+        <translation>Grundierung mit Säure, die Metall angreift; Polyester hält nicht darauf.</translation>
+    </message>
+    <message>
+        <source>The heat of the cure; a thick lump gets hotter than a thin layer.</source>
+        <translation>Die Wärme der Härtung; ein dicker Klumpen wird heißer als eine dünne Schicht.</translation>
+    </message>
+    <message>
+        <source>One side of the panel: front is what the customer sees.</source>
+        <translation>Eine Seite des Teils: vorn ist, was der Kunde sieht.</translation>
+    </message>
+    <message>
+        <source>An edge sanded out until a hand cannot feel where it ends.</source>
+        <translation>Ein Rand, so ausgeschliffen, dass die Hand das Ende nicht spürt.</translation>
+    </message>
+    <message>
+        <source>Paste of polyester with powder or fibre that fills and is sanded.</source>
+        <translation>Polyesterpaste mit Pulver oder Faser, die füllt und geschliffen wird.</translation>
+    </message>
+    <message>
+        <source>The wait in which a solvent leaves a surface, until nothing smells or feels cold.</source>
+        <translation>Die Wartezeit, in der Lösemittel weggeht, bis nichts riecht oder kalt ist.</translation>
+    </message>
+    <message>
+        <source>Steel with a skin of zinc; sanded through, it rusts there.</source>
+        <translation>Stahl mit Zinkhaut; durchgeschliffen rostet er dort.</translation>
+    </message>
+    <message>
+        <source>When the paste stops flowing and turns to rubber: no spreading from then on.</source>
+        <translation>Wenn die Paste nicht mehr fließt und gummiartig wird: ab da kein Auftragen.</translation>
+    </message>
+    <message>
+        <source>The unreinforced outer skin of a moulded laminate.</source>
+        <translation>Die äußere, faserlose Haut eines geformten Laminats.</translation>
+    </message>
+    <message>
+        <source>From hardener in to the gel; it follows from lot, warmth and share of hardener.</source>
+        <translation>Vom Härter bis zum Gel; sie folgt aus Charge, Wärme und Anteil Härter.</translation>
+    </message>
+    <message>
+        <source>The number of an abrasive paper: the higher, the finer.</source>
+        <translation>Die Zahl eines Schleifpapiers: je höher, desto feiner.</translation>
+    </message>
+    <message>
+        <source>A thin veil over the repair that stays in low spots while sanding.</source>
+        <translation>Ein dünner Schleier, der beim Schleifen in Mulden stehen bleibt.</translation>
+    </message>
+    <message>
+        <source>Glass cloth or mat laid by hand in resin; the cloth shows at a broken edge.</source>
+        <translation>Glasgewebe oder Matte, von Hand in Harz gelegt; an der Bruchkante zu sehen.</translation>
+    </message>
+    <message>
+        <source>The paste with peroxide that starts the cure; more of it is not harder.</source>
+        <translation>Die Paste mit Peroxid, die die Härtung startet; mehr macht nicht härter.</translation>
+    </message>
+    <message>
+        <source>One layer of filler that is laid, cures and is sanded before the next.</source>
+        <translation>Eine Spachtelschicht, die liegt, härtet und vor der nächsten geschliffen wird.</translation>
+    </message>
+    <message>
+        <source>What was made at one time; its number stands on the package.</source>
+        <translation>Was auf einmal hergestellt wurde; die Nummer steht auf dem Gebinde.</translation>
+    </message>
+    <message>
+        <source>When edge or sand marks of the repair show through the paint later.</source>
+        <translation>Wenn Rand oder Riefen der Reparatur später im Lack zu sehen sind.</translation>
+    </message>
+    <message>
+        <source>What works in the hardener; it burns eyes and feeds fire.</source>
+        <translation>Was im Härter wirkt; es verätzt Augen und nährt Feuer.</translation>
+    </message>
+    <message>
+        <source>A small open bubble in the sanded surface.</source>
+        <translation>Eine kleine offene Blase in der geschliffenen Fläche.</translation>
+    </message>
+    <message>
+        <source>How long a batch can be worked on the board.</source>
+        <translation>Wie lange ein Ansatz auf dem Brett zu verarbeiten ist.</translation>
+    </message>
+    <message>
+        <source>The roughness that abrading leaves, for the filler to bite.</source>
+        <translation>Die Rauheit, die das Schleifen lässt, damit der Spachtel greift.</translation>
+    </message>
+    <message>
+        <source>The round of filler laid on the board; its width is the measure.</source>
+        <translation>Der runde Spachtel auf dem Brett; seine Breite ist das Maß.</translation>
+    </message>
+    <message>
+        <source>The firm backing of the paper that keeps a surface flat.</source>
+        <translation>Die feste Auflage des Papiers, die eine Fläche eben hält.</translation>
+    </message>
+    <message>
+        <source>To dull a surface lightly, so that the next coat holds.</source>
+        <translation>Eine Fläche leicht stumpf schleifen, damit die nächste Schicht hält.</translation>
+    </message>
+    <message>
+        <source>What the maker says of a product, as the program reads it.</source>
+        <translation>Was der Hersteller von einem Produkt sagt, wie es das Programm liest.</translation>
+    </message>
+    <message>
+        <source>The thin last coat of finishing filler over lift and edge.</source>
+        <translation>Die dünne letzte Schicht über Lage und Rand.</translation>
+    </message>
+    <message>
+        <source>Sheet moulding compound: short glass fibre pressed hot in a mould, flecks at the broken edge.</source>
+        <translation>Heiß gepresste Formmasse mit kurzer Glasfaser; Flocken an der Bruchkante.</translation>
+    </message>
+    <message>
+        <source>A hole at the tip of a crack, so that it runs no further.</source>
+        <translation>Ein Loch am Ende eines Risses, damit er nicht weiterläuft.</translation>
+    </message>
+    <message>
+        <source>The sticky film that air leaves on a cured face; it clogs paper.</source>
+        <translation>Der klebrige Film, den Luft auf der Oberfläche lässt; er setzt Papier zu.</translation>
+    </message>
+    <message>
+        <source>One cloth wipes the solvent on, a clean dry one takes it off before it dries.</source>
+        <translation>Ein Tuch trägt Lösemittel auf, ein sauberes trockenes nimmt es ab, bevor es trocknet.</translation>
+    </message>
+    <message>
+        <source>Two panels joined by welding; only a solid, dressed one is ever filled over.</source>
+        <translation>Zwei geschweißte Teile; nur eine volle, verschliffene wird überspachtelt.</translation>
+    </message>
+    <message>
+        <source>Working resin in until every fibre is wet and no white is left.</source>
+        <translation>Harz einarbeiten, bis jede Faser nass und kein Weiß mehr da ist.</translation>
+    </message>
+</context>
+<context>
     <name>Hands</name>
     <message>
         <source>Hands: job %1 is still being spread.</source>
@@ -3164,6 +3359,813 @@
     <message>
         <source>Of return, override and forget: why.</source>
         <translation>Zu return, override und forget: warum.</translation>
+    </message>
+</context>
+<context>
+    <name>Help</name>
+    <message>
+        <source>The limits are the product sheet’s; where it is silent, the shop’s own assumptions.</source>
+        <translation>Die Grenzen sind die des Produktblatts; schweigt es, die Annahmen der Werkstatt.</translation>
+    </message>
+    <message>
+        <source>The decision table says what is filled with what; each answer carries its reason.</source>
+        <translation>Die Entscheidungstafel sagt, was womit; jede Antwort trägt ihren Grund.</translation>
+    </message>
+    <message>
+        <source>The limits are the shop’s own and stand in bench set-up with their reason.</source>
+        <translation>Die Grenzen sind die der Werkstatt und stehen mit Grund unter Platz einrichten.</translation>
+    </message>
+    <message>
+        <source>The safety data sheet says what protects you; it comes before this program.</source>
+        <translation>Das Sicherheitsdatenblatt sagt, was schützt; es geht diesem Programm vor.</translation>
+    </message>
+    <message>
+        <source>The vehicle maker’s repair manual, local codes and licensed practice come first.</source>
+        <translation>Reparaturanleitung des Fahrzeugherstellers, Vorschriften und zugelassene Praxis gehen vor.</translation>
+    </message>
+    <message>
+        <source>What was tapped stays in the log; a mistake is put right by a new entry.</source>
+        <translation>Angetipptes bleibt im Protokoll; ein Fehler wird durch einen neuen Eintrag berichtigt.</translation>
+    </message>
+    <message>
+        <source>Dew margin and range stand in bench set-up; a product sheet may ask for more.</source>
+        <translation>Der Taupunktabstand steht unter Platz einrichten; ein Produktblatt kann mehr verlangen.</translation>
+    </message>
+    <message>
+        <source>Times come from sheet, air, panel and lot; what you see on the filler wins.</source>
+        <translation>Zeiten folgen aus Blatt, Luft, Teil und Charge; was am Spachtel zu sehen ist, gilt.</translation>
+    </message>
+    <message>
+        <source>Nothing of practice goes into the log of the shop.</source>
+        <translation>Nichts vom Üben geht ins Protokoll der Werkstatt.</translation>
+    </message>
+    <message>
+        <source>Where the bench stands</source>
+        <translation>Wie es am Platz steht</translation>
+    </message>
+    <message>
+        <source>Every open repair has a card here; the running ones come first.</source>
+        <translation>Jede offene Reparatur hat hier ihre Karte; die laufenden stehen vorn.</translation>
+    </message>
+    <message>
+        <source>Tap a card to go on at its next step, or take in a panel.</source>
+        <translation>Eine Karte antippen und beim nächsten Schritt weitermachen, oder ein Teil annehmen.</translation>
+    </message>
+    <message>
+        <source>With nobody named at the bench, the log cannot say who did it.</source>
+        <translation>Steht niemand am Platz, weiß das Protokoll nicht, wer es war.</translation>
+    </message>
+    <message>
+        <source>Taking in a panel</source>
+        <translation>Ein Teil annehmen</translation>
+    </message>
+    <message>
+        <source>A repair begins with the job number and the name of the panel.</source>
+        <translation>Eine Reparatur beginnt mit Auftragsnummer und Namen des Teils.</translation>
+    </message>
+    <message>
+        <source>Key the number or scan it, then tap the panel.</source>
+        <translation>Nummer tippen oder scannen, dann das Teil antippen.</translation>
+    </message>
+    <message>
+        <source>Two panels of one job are two repairs; one name for both mixes them up.</source>
+        <translation>Zwei Teile eines Auftrags sind zwei Reparaturen; ein Name für beide bringt sie durcheinander.</translation>
+    </message>
+    <message>
+        <source>Who is at the bench</source>
+        <translation>Wer am Platz steht</translation>
+    </message>
+    <message>
+        <source>Every act in the log carries the name that stands here.</source>
+        <translation>Jeder Eintrag im Protokoll trägt den Namen, der hier steht.</translation>
+    </message>
+    <message>
+        <source>Tap your name when you take the bench over.</source>
+        <translation>Den eigenen Namen antippen, wenn man den Platz übernimmt.</translation>
+    </message>
+    <message>
+        <source>A name left over from the last shift signs for work it did not do.</source>
+        <translation>Ein Name von der letzten Schicht steht für fremde Arbeit.</translation>
+    </message>
+    <message>
+        <source>What the panel is made of</source>
+        <translation>Woraus das Teil ist</translation>
+    </message>
+    <message>
+        <source>The material decides whether it is filled, and with which filler.</source>
+        <translation>Der Werkstoff entscheidet, ob gespachtelt wird und womit.</translation>
+    </message>
+    <message>
+        <source>Look at the broken edge and the rear face; use what tells it for sure.</source>
+        <translation>Bruchkante und Rückseite ansehen; nehmen, was es sicher zeigt.</translation>
+    </message>
+    <message>
+        <source>Paint hides it. Guessed wrong, the filler lets go later.</source>
+        <translation>Lack verdeckt es. Falsch geraten, löst sich der Spachtel später.</translation>
+    </message>
+    <message>
+        <source>What the damage is</source>
+        <translation>Was der Schaden ist</translation>
+    </message>
+    <message>
+        <source>Kind of damage, weld or bond decide between filling and another repair.</source>
+        <translation>Schaden, Naht oder Klebung entscheiden zwischen Spachteln und anderer Reparatur.</translation>
+    </message>
+    <message>
+        <source>Look from both faces where you can; a crack often runs on behind.</source>
+        <translation>Wenn möglich von beiden Seiten ansehen; ein Riss läuft hinten oft weiter.</translation>
+    </message>
+    <message>
+        <source>A joint is no damage: filler over it cracks.</source>
+        <translation>Eine Fuge ist kein Schaden: Spachtel darüber reißt.</translation>
+    </message>
+    <message>
+        <source>How large it is</source>
+        <translation>Wie groß er ist</translation>
+    </message>
+    <message>
+        <source>From the size follow the opening, the lifts and the masses of the plan.</source>
+        <translation>Aus der Größe folgen Öffnung, Lagen und Massen des Plans.</translation>
+    </message>
+    <message>
+        <source>Measure the damage itself, not the bevel; the program adds that.</source>
+        <translation>Den Schaden selbst messen, nicht die Fase; die rechnet das Programm dazu.</translation>
+    </message>
+    <message>
+        <source>Measured too small, there is too little in the puddle and you mix again.</source>
+        <translation>Zu klein gemessen, reicht die Menge nicht und es wird noch einmal angesetzt.</translation>
+    </message>
+    <message>
+        <source>What lies on it, and where it is</source>
+        <translation>Was darauf liegt und wo es ist</translation>
+    </message>
+    <message>
+        <source>Filler holds on sound, bare, dry material only; the place must carry no load.</source>
+        <translation>Spachtel hält nur auf gesundem, blankem, trockenem Grund, wo nichts trägt.</translation>
+    </message>
+    <message>
+        <source>Say what is there now; the plan takes it off in its steps.</source>
+        <translation>Sagen, was jetzt da ist; der Plan nimmt es in seinen Schritten ab.</translation>
+    </message>
+    <message>
+        <source>Damp or a soft coat below stays there, and the repair lifts.</source>
+        <translation>Feuchte oder eine weiche Schicht bleibt darunter, und die Reparatur hebt sich ab.</translation>
+    </message>
+    <message>
+        <source>Air, panel and humidity</source>
+        <translation>Luft, Teil und Feuchte</translation>
+    </message>
+    <message>
+        <source>The reading says whether dew may form and how fast the filler gels.</source>
+        <translation>Die Messung sagt, ob sich Tau bildet und wie schnell der Spachtel geliert.</translation>
+    </message>
+    <message>
+        <source>Probe on the panel beside the damage; wait until it stands still.</source>
+        <translation>Fühler neben dem Schaden auf das Teil; warten, bis er steht.</translation>
+    </message>
+    <message>
+        <source>A reading of this morning says nothing about now.</source>
+        <translation>Eine Messung von heute früh sagt nichts über jetzt.</translation>
+    </message>
+    <message>
+        <source>The plan</source>
+        <translation>Der Plan</translation>
+    </message>
+    <message>
+        <source>It says how many lifts and batches, with what, and how long it takes.</source>
+        <translation>Er sagt, wie viele Lagen und Ansätze, womit und wie lange.</translation>
+    </message>
+    <message>
+        <source>Read the reasons, look at the section, then accept it.</source>
+        <translation>Gründe lesen, Schnitt ansehen, dann annehmen.</translation>
+    </message>
+    <message>
+        <source>A wrong answer makes a wrong plan: change the answer, not the work.</source>
+        <translation>Eine falsche Antwort macht einen falschen Plan: die Antwort ändern, nicht die Arbeit.</translation>
+    </message>
+    <message>
+        <source>Stop: not to be filled</source>
+        <translation>Halt: nicht spachteln</translation>
+    </message>
+    <message>
+        <source>It names what is wrong, why, and what to do instead.</source>
+        <translation>Hier steht, was nicht stimmt, warum, und was stattdessen zu tun ist.</translation>
+    </message>
+    <message>
+        <source>Park the repair and hand it to the place that is named.</source>
+        <translation>Die Reparatur parken und an die genannte Stelle geben.</translation>
+    </message>
+    <message>
+        <source>Filled all the same it looks right and fails where nobody sees it.</source>
+        <translation>Trotzdem gespachtelt sieht es gut aus und versagt, wo es keiner sieht.</translation>
+    </message>
+    <message>
+        <source>Gear and tools</source>
+        <translation>Ausrüstung und Werkzeug</translation>
+    </message>
+    <message>
+        <source>What protects you is on before the first dust or vapour.</source>
+        <translation>Was schützt, ist an, bevor der erste Staub oder Dampf kommt.</translation>
+    </message>
+    <message>
+        <source>Extraction on, then goggles, mask, gloves and closed sleeves.</source>
+        <translation>Absaugung an, dann Brille, Maske, Handschuhe, Ärmel zu.</translation>
+    </message>
+    <message>
+        <source>A disc that was on steel carries grit into aluminium, and it corrodes.</source>
+        <translation>Eine Scheibe, die auf Stahl war, trägt Korn ins Aluminium, und es korrodiert.</translation>
+    </message>
+    <message>
+        <source>Clean and dry</source>
+        <translation>Sauber und trocken</translation>
+    </message>
+    <message>
+        <source>Wax, dust and solvent left behind keep the filler from holding.</source>
+        <translation>Wachs, Staub und Lösemittel, die bleiben, lassen den Spachtel nicht haften.</translation>
+    </message>
+    <message>
+        <source>Two cloths, one way; then let it flash off until nothing smells.</source>
+        <translation>Zwei Tücher, eine Richtung; dann ablüften lassen, bis nichts mehr riecht.</translation>
+    </message>
+    <message>
+        <source>Sanding before degreasing rubs the wax in.</source>
+        <translation>Schleifen vor dem Entfetten reibt das Wachs ein.</translation>
+    </message>
+    <message>
+        <source>Down to sound material</source>
+        <translation>Bis auf den gesunden Grund</translation>
+    </message>
+    <message>
+        <source>Paint, loose fibre and crack tips come off, so that the filler sits on what holds.</source>
+        <translation>Lack, lose Fasern und Rissenden kommen weg, damit der Spachtel auf Festem sitzt.</translation>
+    </message>
+    <message>
+        <source>Cut until the edge is firm all round; drill the tips the light shows.</source>
+        <translation>Schneiden, bis der Rand ringsum fest ist; die Enden bohren, die das Licht zeigt.</translation>
+    </message>
+    <message>
+        <source>A tip that is missed runs on under the filler.</source>
+        <translation>Ein übersehenes Ende läuft unter dem Spachtel weiter.</translation>
+    </message>
+    <message>
+        <source>The bevel</source>
+        <translation>Die Fase</translation>
+    </message>
+    <message>
+        <source>A long, flat run gives the filler area to hold on and no step to show.</source>
+        <translation>Ein langer, flacher Auslauf gibt Fläche zum Haften und keine Kante.</translation>
+    </message>
+    <message>
+        <source>Grind to the run on the screen, even all round, no deeper than the damage.</source>
+        <translation>Auf das Maß am Bildschirm schleifen, ringsum gleich, nicht tiefer als der Schaden.</translation>
+    </message>
+    <message>
+        <source>Too steep, and the edge maps through the paint later.</source>
+        <translation>Zu steil, und der Rand zeichnet sich später im Lack ab.</translation>
+    </message>
+    <message>
+        <source>Back-up and dam</source>
+        <translation>Hinterlage und Damm</translation>
+    </message>
+    <message>
+        <source>A hole needs something behind it before filler goes in.</source>
+        <translation>Ein Loch braucht etwas dahinter, bevor Spachtel hineinkommt.</translation>
+    </message>
+    <message>
+        <source>Abrade the back, lap the backing past the edge, let it cure first.</source>
+        <translation>Rückseite anschleifen, Hinterlage überlappen, erst aushärten lassen.</translation>
+    </message>
+    <message>
+        <source>A dam only holds the filler in; it carries nothing and comes off again.</source>
+        <translation>Ein Damm hält nur den Spachtel; er trägt nichts und kommt wieder ab.</translation>
+    </message>
+    <message>
+        <source>Abrading for grip</source>
+        <translation>Anschleifen</translation>
+    </message>
+    <message>
+        <source>Scratches of the grit named give the filler its hold.</source>
+        <translation>Riefen der genannten Körnung geben dem Spachtel Halt.</translation>
+    </message>
+    <message>
+        <source>Dull all over, into the corners and past the edge; then dust off.</source>
+        <translation>Überall matt, bis in die Ecken und über den Rand; dann entstauben.</translation>
+    </message>
+    <message>
+        <source>A shiny spot is a spot where it lets go.</source>
+        <translation>Eine blanke Stelle ist eine Stelle, an der es sich löst.</translation>
+    </message>
+    <message>
+        <source>The mix</source>
+        <translation>Der Ansatz</translation>
+    </message>
+    <message>
+        <source>Puddle and bead give the mass and the share of hardener without guessing.</source>
+        <translation>Kreis und Strang geben Masse und Anteil Härter, ohne zu raten.</translation>
+    </message>
+    <message>
+        <source>Lay both to size, tap hardener in, knead without air until one colour.</source>
+        <translation>Beide nach Maß legen, Härter antippen, ohne Luft kneten bis eine Farbe.</translation>
+    </message>
+    <message>
+        <source>More hardener does not make it harder: it stains, gets hot and crazes.</source>
+        <translation>Mehr Härter macht nicht härter: er fleckt, wird heiß und gibt Haarrisse.</translation>
+    </message>
+    <message>
+        <source>Mixing by weight</source>
+        <translation>Nach Gewicht ansetzen</translation>
+    </message>
+    <message>
+        <source>The scale says what is on the board; the hardener follows from that.</source>
+        <translation>Die Waage sagt, was auf dem Brett ist; daraus folgt der Härter.</translation>
+    </message>
+    <message>
+        <source>Tare the board, lay the filler, take the figure over, weigh the hardener.</source>
+        <translation>Brett tarieren, Spachtel auflegen, Wert übernehmen, Härter abwiegen.</translation>
+    </message>
+    <message>
+        <source>Forgetting the tare makes every figure too large.</source>
+        <translation>Ohne Tara ist jeder Wert zu groß.</translation>
+    </message>
+    <message>
+        <source>Lots and what they teach</source>
+        <translation>Chargen und was sie lehren</translation>
+    </message>
+    <message>
+        <source>Every lot gels a little faster or slower than its sheet says.</source>
+        <translation>Jede Charge geliert etwas schneller oder langsamer als ihr Blatt sagt.</translation>
+    </message>
+    <message>
+        <source>Tell which lot is in the hand; tap when it has gelled.</source>
+        <translation>Sagen, welche Charge in der Hand ist; antippen, wenn sie geliert ist.</translation>
+    </message>
+    <message>
+        <source>A wrong lot number teaches the wrong lot.</source>
+        <translation>Eine falsche Nummer lehrt die falsche Charge.</translation>
+    </message>
+    <message>
+        <source>Spreading</source>
+        <translation>Auftragen</translation>
+    </message>
+    <message>
+        <source>The filler has to be in place and its edges clear before it gels.</source>
+        <translation>Der Spachtel muss liegen und die Ränder frei sein, bevor er geliert.</translation>
+    </message>
+    <message>
+        <source>Press the first coat in, then build up; clear the edges when the clock says so.</source>
+        <translation>Erst dünn eindrücken, dann aufbauen; Ränder frei machen, wenn die Uhr es sagt.</translation>
+    </message>
+    <message>
+        <source>Worked past gel it tears and drags; what is on the board is waste by then.</source>
+        <translation>Nach dem Gelieren reißt er; was noch auf dem Brett ist, ist Abfall.</translation>
+    </message>
+    <message>
+        <source>Hands off while it cures</source>
+        <translation>Hände weg, bis er fest ist</translation>
+    </message>
+    <message>
+        <source>Between gel and sanding the filler gets warm and hard.</source>
+        <translation>Zwischen Gelieren und Schleifen wird der Spachtel warm und hart.</translation>
+    </message>
+    <message>
+        <source>Leave it alone, no lamp; look after another repair meanwhile.</source>
+        <translation>In Ruhe lassen, keine Lampe; inzwischen eine andere Reparatur.</translation>
+    </message>
+    <message>
+        <source>What is left over gets hot as well: spread it thin, away from what burns.</source>
+        <translation>Auch der Rest wird heiß: dünn ausstreichen, weg von Brennbarem.</translation>
+    </message>
+    <message>
+        <source>Sanding the lift</source>
+        <translation>Die Lage schleifen</translation>
+    </message>
+    <message>
+        <source>Each lift is sanded level so that the next one holds on it.</source>
+        <translation>Jede Lage wird eben geschliffen, damit die nächste hält.</translation>
+    </message>
+    <message>
+        <source>Try with the nail; sand on a block with extraction on; then dust off.</source>
+        <translation>Mit dem Nagel prüfen; mit Klotz und Absaugung schleifen; dann entstauben.</translation>
+    </message>
+    <message>
+        <source>Sanded too soon it clogs the paper and tears out at the edge.</source>
+        <translation>Zu früh geschliffen, setzt er das Papier zu und reißt am Rand aus.</translation>
+    </message>
+    <message>
+        <source>Turning the panel</source>
+        <translation>Das Teil wenden</translation>
+    </message>
+    <message>
+        <source>The other face is filled the same way; the dam comes off first.</source>
+        <translation>Die andere Seite wird genauso gespachtelt; erst kommt der Damm ab.</translation>
+    </message>
+    <message>
+        <source>Two people for a large panel; lay it on something soft.</source>
+        <translation>Ein großes Teil zu zweit; auf etwas Weiches legen.</translation>
+    </message>
+    <message>
+        <source>Residue of the dam below the filler is a place without hold.</source>
+        <translation>Reste vom Damm unter dem Spachtel halten nicht.</translation>
+    </message>
+    <message>
+        <source>To the contour</source>
+        <translation>Auf Kontur</translation>
+    </message>
+    <message>
+        <source>The guide coat shows what is high and low before the primer does.</source>
+        <translation>Das Kontrollpuder zeigt hoch und tief, bevor es die Grundierung tut.</translation>
+    </message>
+    <message>
+        <source>Sand on a block until it is gone; go finer only when it is level.</source>
+        <translation>Mit dem Klotz schleifen, bis es weg ist; erst dann feiner.</translation>
+    </message>
+    <message>
+        <source>Bare hands and soft pads follow a low spot instead of showing it.</source>
+        <translation>Hand und weicher Klotz folgen der Mulde, statt sie zu zeigen.</translation>
+    </message>
+    <message>
+        <source>Looking before the primer</source>
+        <translation>Vor der Grundierung ansehen</translation>
+    </message>
+    <message>
+        <source>What is found now costs minutes; under paint it costs the job.</source>
+        <translation>Was jetzt auffällt, kostet Minuten; unter Lack die ganze Arbeit.</translation>
+    </message>
+    <message>
+        <source>Raking light from the side, a clean dry hand, both ways.</source>
+        <translation>Streiflicht von der Seite, saubere trockene Hand, beide Richtungen.</translation>
+    </message>
+    <message>
+        <source>A pinhole that is painted over comes back as a crater.</source>
+        <translation>Eine überlackierte Pore kommt als Krater wieder.</translation>
+    </message>
+    <message>
+        <source>Handing over</source>
+        <translation>Übergeben</translation>
+    </message>
+    <message>
+        <source>Six tests say what was found; the paint shop goes by them.</source>
+        <translation>Sechs Prüfungen sagen, was gefunden wurde; der Lackierer richtet sich danach.</translation>
+    </message>
+    <message>
+        <source>Do each on the panel, then tap what you found.</source>
+        <translation>Jede am Teil machen, dann antippen, was gefunden wurde.</translation>
+    </message>
+    <message>
+        <source>Tapped without testing, the record tells something that nobody saw.</source>
+        <translation>Ohne Prüfung angetippt, steht im Protokoll, was keiner sah.</translation>
+    </message>
+    <message>
+        <source>Handed over</source>
+        <translation>Übergeben und zu</translation>
+    </message>
+    <message>
+        <source>The repair is closed; the supervisor looks through its record.</source>
+        <translation>Die Reparatur ist zu; der Meister sieht ihre Aufzeichnung durch.</translation>
+    </message>
+    <message>
+        <source>Its record and job sheet are under today’s work.</source>
+        <translation>Aufzeichnung und Auftragsblatt stehen unter der Arbeit von heute.</translation>
+    </message>
+    <message>
+        <source>A fault that shows later is a rework, taken in anew.</source>
+        <translation>Ein späterer Fehler ist eine Nacharbeit und wird neu angenommen.</translation>
+    </message>
+    <message>
+        <source>Parked</source>
+        <translation>Geparkt</translation>
+    </message>
+    <message>
+        <source>A repair that cannot go on here waits, with its reason and its place.</source>
+        <translation>Eine Reparatur, die hier nicht weitergeht, wartet mit Grund und Ort.</translation>
+    </message>
+    <message>
+        <source>Say why and where it goes; take it up again from its card.</source>
+        <translation>Sagen, warum und wohin; über ihre Karte wieder aufnehmen.</translation>
+    </message>
+    <message>
+        <source>A panel that was away may be damp or warm: it is read again.</source>
+        <translation>Ein Teil, das weg war, kann feucht sein: es wird neu gemessen.</translation>
+    </message>
+    <message>
+        <source>Returned by the supervisor</source>
+        <translation>Vom Meister zurück</translation>
+    </message>
+    <message>
+        <source>The supervisor found something; what it was stands here.</source>
+        <translation>Der Meister hat etwas gefunden; hier steht, was.</translation>
+    </message>
+    <message>
+        <source>Begin the rework: it is a repair of its own, from the first question.</source>
+        <translation>Nacharbeit beginnen: eine eigene Reparatur ab der ersten Frage.</translation>
+    </message>
+    <message>
+        <source>Mended without a record it is not there at the next look.</source>
+        <translation>Ohne Aufzeichnung ausgebessert, fehlt es beim nächsten Mal.</translation>
+    </message>
+    <message>
+        <source>Stop and ask</source>
+        <translation>Anhalten und fragen</translation>
+    </message>
+    <message>
+        <source>Whoever is in doubt stops here; running clocks go on.</source>
+        <translation>Wer zweifelt, hält hier an; laufende Uhren laufen weiter.</translation>
+    </message>
+    <message>
+        <source>Take a photo, write a note, or park the repair and fetch the supervisor.</source>
+        <translation>Foto machen, Notiz schreiben, oder parken und den Meister holen.</translation>
+    </message>
+    <message>
+        <source>Going on in doubt costs more than the wait.</source>
+        <translation>Im Zweifel weitermachen kostet mehr als warten.</translation>
+    </message>
+    <message>
+        <source>What can hurt here</source>
+        <translation>Was hier schaden kann</translation>
+    </message>
+    <message>
+        <source>It shows label, gloves, mask, first aid and waste of each material of this step.</source>
+        <translation>Es zeigt Kennzeichen, Handschuhe, Maske, Erste Hilfe und Abfall je Stoff.</translation>
+    </message>
+    <message>
+        <source>Page through before you open the tin.</source>
+        <translation>Durchblättern, bevor die Dose aufgeht.</translation>
+    </message>
+    <message>
+        <source>What stands here in general does not replace the sheet of the product.</source>
+        <translation>Was hier allgemein steht, ersetzt nicht das Blatt des Produkts.</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>Four photos show what no word does: as found, bare, filled, guide coat.</source>
+        <translation>Vier Fotos zeigen, was kein Wort sagt: vorgefunden, blank, gespachtelt, Kontrollpuder.</translation>
+    </message>
+    <message>
+        <source>Same place, same light, something beside it for the size.</source>
+        <translation>Gleiche Stelle, gleiches Licht, etwas daneben für die Größe.</translation>
+    </message>
+    <message>
+        <source>A photo taken after the filler shows nothing of what lies below.</source>
+        <translation>Ein Foto nach dem Spachtel zeigt nicht, was darunter ist.</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>A note keeps what no step asks: an old repair, a warmed panel.</source>
+        <translation>Eine Notiz hält fest, wonach kein Schritt fragt: alte Reparatur, gewärmtes Teil.</translation>
+    </message>
+    <message>
+        <source>Tap a sentence, or write your own words.</source>
+        <translation>Einen Satz antippen oder eigene Worte schreiben.</translation>
+    </message>
+    <message>
+        <source>A note cannot be taken back; write a second one.</source>
+        <translation>Eine Notiz lässt sich nicht zurücknehmen; eine zweite schreiben.</translation>
+    </message>
+    <message>
+        <source>Today’s work</source>
+        <translation>Arbeit von heute</translation>
+    </message>
+    <message>
+        <source>Every repair that was worked on today, with how it stands.</source>
+        <translation>Jede Reparatur, an der heute gearbeitet wurde, mit ihrem Stand.</translation>
+    </message>
+    <message>
+        <source>Tap one for its record; look for older ones by a word or a lot.</source>
+        <translation>Eine antippen für ihre Aufzeichnung; ältere nach Wort oder Charge suchen.</translation>
+    </message>
+    <message>
+        <source>A repair without a sign-off stays on the supervisor’s list.</source>
+        <translation>Eine Reparatur ohne Abnahme bleibt auf der Liste des Meisters.</translation>
+    </message>
+    <message>
+        <source>The record</source>
+        <translation>Die Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>It shows what was done, when and by whom, and where limits were left.</source>
+        <translation>Sie zeigt was, wann und wer, und wo Grenzen verlassen wurden.</translation>
+    </message>
+    <message>
+        <source>Page through; time line and lots are a tap away.</source>
+        <translation>Durchblättern; Zeitleiste und Chargen sind einen Tipp entfernt.</translation>
+    </message>
+    <message>
+        <source>Nothing here can be wiped out; a correction stands beside what it corrects.</source>
+        <translation>Nichts lässt sich löschen; eine Berichtigung steht neben dem Alten.</translation>
+    </message>
+    <message>
+        <source>On paper</source>
+        <translation>Auf Papier</translation>
+    </message>
+    <message>
+        <source>The same figures as on the glass, to go with the panel or into a folder.</source>
+        <translation>Dieselben Zahlen wie am Glas, fürs Teil oder für den Ordner.</translation>
+    </message>
+    <message>
+        <source>Choose the paper, then a folder or the printer.</source>
+        <translation>Papier wählen, dann einen Ordner oder den Drucker.</translation>
+    </message>
+    <message>
+        <source>A paper is of the moment it was made; the log goes on.</source>
+        <translation>Ein Papier ist vom Moment, in dem es entstand; das Protokoll geht weiter.</translation>
+    </message>
+    <message>
+        <source>The air</source>
+        <translation>Die Luft</translation>
+    </message>
+    <message>
+        <source>It shows how far the panel is from dew, and what vapours do in this room.</source>
+        <translation>Es zeigt den Abstand zum Tau und was Dämpfe in diesem Raum tun.</translation>
+    </message>
+    <message>
+        <source>Read air, panel and humidity close to the repair.</source>
+        <translation>Luft, Teil und Feuchte nah an der Reparatur messen.</translation>
+    </message>
+    <message>
+        <source>The room is worked out as one box; near the tin it is always worse.</source>
+        <translation>Der Raum ist als ein Kasten gerechnet; nah an der Dose ist es immer schlechter.</translation>
+    </message>
+    <message>
+        <source>The supervisor’s acts</source>
+        <translation>Was der Meister tut</translation>
+    </message>
+    <message>
+        <source>Overriding, correcting and signing off are the supervisor’s, by PIN.</source>
+        <translation>Aufheben, berichtigen und abnehmen macht der Meister mit PIN.</translation>
+    </message>
+    <message>
+        <source>Say the reason first; it stands in the log with the act.</source>
+        <translation>Erst den Grund sagen; er steht mit im Protokoll.</translation>
+    </message>
+    <message>
+        <source>A PIN that is known to all signs for all.</source>
+        <translation>Eine PIN, die alle kennen, zeichnet für alle.</translation>
+    </message>
+    <message>
+        <source>Looking through the day</source>
+        <translation>Den Tag durchsehen</translation>
+    </message>
+    <message>
+        <source>What needs eyes stands on top: deviations, gaps, what is not signed off.</source>
+        <translation>Oben steht, was Augen braucht: Abweichungen, Lücken, nicht Abgenommenes.</translation>
+    </message>
+    <message>
+        <source>Open a repair, read what its record lacks, sign it off or return it.</source>
+        <translation>Reparatur öffnen, lesen, was fehlt, abnehmen oder zurückgeben.</translation>
+    </message>
+    <message>
+        <source>Signed off unread, a deviation is nobody’s any more.</source>
+        <translation>Ungelesen abgenommen gehört eine Abweichung keinem mehr.</translation>
+    </message>
+    <message>
+        <source>Figures over time</source>
+        <translation>Zahlen über die Zeit</translation>
+    </message>
+    <message>
+        <source>Each figure answers one question over many repairs.</source>
+        <translation>Jede Zahl beantwortet eine Frage über viele Reparaturen.</translation>
+    </message>
+    <message>
+        <source>Choose the period, tap a figure, then a bar to see its repairs.</source>
+        <translation>Zeitraum wählen, Zahl antippen, dann einen Balken.</translation>
+    </message>
+    <message>
+        <source>Few repairs say little: the count stands beside each figure.</source>
+        <translation>Wenige Reparaturen sagen wenig: die Anzahl steht daneben.</translation>
+    </message>
+    <message>
+        <source>Looking for a repair</source>
+        <translation>Eine Reparatur suchen</translation>
+    </message>
+    <message>
+        <source>Job, panel, person, lot and words of notes of every day are searched.</source>
+        <translation>Gesucht wird in Auftrag, Teil, Person, Charge und Notizen aller Tage.</translation>
+    </message>
+    <message>
+        <source>Key the beginning of a word, or scan a lot; tap what is found.</source>
+        <translation>Wortanfang tippen oder Charge scannen; Gefundenes antippen.</translation>
+    </message>
+    <message>
+        <source>The middle of a word finds nothing; fewer letters find more.</source>
+        <translation>Die Mitte eines Wortes findet nichts; weniger Buchstaben finden mehr.</translation>
+    </message>
+    <message>
+        <source>The shelf</source>
+        <translation>Das Regal</translation>
+    </message>
+    <message>
+        <source>It counts what is there, by lot, and tells what is short, old or dry.</source>
+        <translation>Es zählt den Bestand je Charge und sagt, was knapp, alt oder trocken ist.</translation>
+    </message>
+    <message>
+        <source>Book in what comes; each batch is taken off by itself.</source>
+        <translation>Zugang buchen; jeder Ansatz geht von selbst ab.</translation>
+    </message>
+    <message>
+        <source>What is spilled and not told makes the shelf look fuller than it is.</source>
+        <translation>Verschüttetes, das keiner meldet, lässt das Regal voller aussehen.</translation>
+    </message>
+    <message>
+        <source>Booking in</source>
+        <translation>Zugang buchen</translation>
+    </message>
+    <message>
+        <source>A package gets its lot and its date, so that a batch can be traced to it.</source>
+        <translation>Ein Gebinde bekommt Charge und Datum, damit ein Ansatz zurückzuverfolgen ist.</translation>
+    </message>
+    <message>
+        <source>Scan or key the lot from the label, then its best-before day.</source>
+        <translation>Charge vom Etikett scannen oder tippen, dann das Haltbarkeitsdatum.</translation>
+    </message>
+    <message>
+        <source>A lot from memory is a lot that a recall does not find.</source>
+        <translation>Eine Charge aus dem Kopf findet kein Rückruf.</translation>
+    </message>
+    <message>
+        <source>What became of it</source>
+        <translation>Was daraus wurde</translation>
+    </message>
+    <message>
+        <source>Count, spill, move or throw away: the shelf is put right by telling.</source>
+        <translation>Zählen, verschütten, umstellen, wegwerfen: Melden stellt das Regal richtig.</translation>
+    </message>
+    <message>
+        <source>Say what happened and how much; nothing is wiped out.</source>
+        <translation>Sagen, was war und wie viel; nichts wird gelöscht.</translation>
+    </message>
+    <message>
+        <source>Old peroxide is waste of its own; never into the bin or a warm corner.</source>
+        <translation>Altes Peroxid ist eigener Abfall; nie in die Tonne oder in eine warme Ecke.</translation>
+    </message>
+    <message>
+        <source>Product sheets</source>
+        <translation>Produktblätter</translation>
+    </message>
+    <message>
+        <source>What a filler may and how fast it gels comes from its sheet.</source>
+        <translation>Was ein Spachtel darf und wie schnell er geliert, kommt aus seinem Blatt.</translation>
+    </message>
+    <message>
+        <source>Type it from the maker’s paper, or read it from a file.</source>
+        <translation>Vom Papier des Herstellers abtippen oder aus einer Datei lesen.</translation>
+    </message>
+    <message>
+        <source>A demo sheet is invented: never mend a customer’s panel by it.</source>
+        <translation>Ein Demoblatt ist erfunden: nie ein Kundenteil danach richten.</translation>
+    </message>
+    <message>
+        <source>Bench set-up</source>
+        <translation>Platz einrichten</translation>
+    </message>
+    <message>
+        <source>Language, units, glass, instruments and the shop’s own limits are set here.</source>
+        <translation>Hier stehen Sprache, Einheiten, Glas, Geräte und die Grenzen der Werkstatt.</translation>
+    </message>
+    <message>
+        <source>Measure the glass once with a card; then the drawn sizes are true.</source>
+        <translation>Glas einmal mit einer Karte messen; dann stimmen gezeichnete Größen.</translation>
+    </message>
+    <message>
+        <source>A limit changed here changes every plan from now on.</source>
+        <translation>Eine hier geänderte Grenze ändert jeden Plan ab jetzt.</translation>
+    </message>
+    <message>
+        <source>Keeping the log</source>
+        <translation>Das Protokoll verwahren</translation>
+    </message>
+    <message>
+        <source>Backups, bringing in another bench’s log, and putting a backup back.</source>
+        <translation>Sicherungen, Protokoll eines anderen Platzes, Sicherung zurückspielen.</translation>
+    </message>
+    <message>
+        <source>Choose the file; what would come of it is told before it is done.</source>
+        <translation>Datei wählen; was daraus würde, steht da, bevor es geschieht.</translation>
+    </message>
+    <message>
+        <source>A backup on the same disk is lost with the disk.</source>
+        <translation>Eine Sicherung auf derselben Platte geht mit ihr verloren.</translation>
+    </message>
+    <message>
+        <source>Practising</source>
+        <translation>Üben</translation>
+    </message>
+    <message>
+        <source>Invented panels to learn on: look, decide, mix by eye, and see what comes of it.</source>
+        <translation>Erfundene Teile zum Lernen: ansehen, entscheiden, ansetzen, sehen, was daraus wird.</translation>
+    </message>
+    <message>
+        <source>Answer from what the panel shows; marks and reasons come at the end.</source>
+        <translation>Nach dem antworten, was das Teil zeigt; Bewertung und Gründe kommen am Ende.</translation>
+    </message>
+    <message>
+        <source>Help does not say here what is asked; the bench’s own help does.</source>
+        <translation>Die Hilfe sagt hier nicht, wonach gefragt wird; am Platz schon.</translation>
     </message>
 </context>
 <context>
@@ -6280,6 +7282,91 @@
     <message>
         <source>closed behind, or too tight to work</source>
         <translation>hinten zu, oder zu eng zum Arbeiten</translation>
+    </message>
+</context>
+<context>
+    <name>QuickCard</name>
+    <message>
+        <source>Quick card</source>
+        <translation>Kurzkarte</translation>
+    </message>
+    <message>
+        <source>Limits as they were set on %1; the glass shows those of now.</source>
+        <extracomment>%1 is a day</extracomment>
+        <translation>Grenzen, wie sie am %1 eingestellt waren; das Glas zeigt die von jetzt.</translation>
+    </message>
+    <message>
+        <source>The safety data sheets, the vehicle maker’s repair manual, local codes and licensed practice come before this card.</source>
+        <translation>Sicherheitsdatenblätter, Reparaturanleitung des Fahrzeugherstellers, örtliche Vorschriften und zugelassene Praxis gehen dieser Karte vor.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>a page of several: &quot;1 of 3&quot;</extracomment>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>The job in steps</source>
+        <translation>Die Arbeit in Schritten</translation>
+    </message>
+    <message>
+        <source>Limits of this bench; a product’s own apply where they are narrower</source>
+        <translation>Grenzen dieses Platzes; engere eines Produkts gelten</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation>Grenze</translation>
+    </message>
+    <message>
+        <source>Set to</source>
+        <translation>Eingestellt</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <extracomment>a range: &quot;1 % to 3 %&quot;</extracomment>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>Products in use, by their sheets</source>
+        <translation>Produkte im Gebrauch, nach ihren Blättern</translation>
+    </message>
+    <message>
+        <source>Product</source>
+        <translation>Produkt</translation>
+    </message>
+    <message>
+        <source>Hardener, of the filler’s mass</source>
+        <translation>Härter, von der Masse des Spachtels</translation>
+    </message>
+    <message>
+        <source>Greatest lift</source>
+        <translation>Größte Lage</translation>
+    </message>
+    <message>
+        <source>Panel</source>
+        <translation>Teil</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more product(s) under bench set-up.</source>
+        <translation>
+            <numerusform>%n weiteres Produkt unter Platz einrichten.</numerusform>
+            <numerusform>%n weitere Produkte unter Platz einrichten.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Signs</source>
+        <translation>Zeichen</translation>
+    </message>
+    <message>
+        <source>Stop: do not go on here.</source>
+        <translation>Halt: hier nicht weitermachen.</translation>
+    </message>
+    <message>
+        <source>Caution: it can hurt, or spoil the work.</source>
+        <translation>Vorsicht: kann verletzen oder die Arbeit verderben.</translation>
+    </message>
+    <message>
+        <source>Done: it was told and is in the log.</source>
+        <translation>Getan: gesagt und im Protokoll.</translation>
     </message>
 </context>
 <context>
@@ -10280,6 +11367,21 @@
     </message>
 </context>
 <context>
+    <name>strandbench::GlossaryScreen</name>
+    <message>
+        <source>Help</source>
+        <translation>Hilfe</translation>
+    </message>
+    <message>
+        <source>Words of the trade</source>
+        <translation>Wörter des Handwerks</translation>
+    </message>
+    <message>
+        <source>Back to the job</source>
+        <translation>Zurück zur Arbeit</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::HarmScreen</name>
     <message>
         <source>What can hurt here</source>
@@ -10325,6 +11427,49 @@
     <message>
         <source>Its sheet states no hazard.</source>
         <translation>Sein Datenblatt nennt keine Gefahr.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::HelpScreen</name>
+    <message>
+        <source>Help</source>
+        <translation>Hilfe</translation>
+    </message>
+    <message>
+        <source>Back to the job</source>
+        <translation>Zurück zur Arbeit</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Wie</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation>Wörter</translation>
+    </message>
+    <message>
+        <source>of the trade</source>
+        <translation>des Handwerks</translation>
+    </message>
+    <message>
+        <source>Legend</source>
+        <translation>Legende</translation>
+    </message>
+    <message>
+        <source>hatches and signs</source>
+        <translation>Schraffuren, Zeichen</translation>
+    </message>
+    <message>
+        <source>Quick card</source>
+        <translation>Kurzkarte</translation>
+    </message>
+    <message>
+        <source>one page, to print</source>
+        <translation>eine Seite, zum Drucken</translation>
     </message>
 </context>
 <context>
@@ -10379,6 +11524,165 @@
     <message>
         <source>on a practice panel</source>
         <translation>an einem Übungsteil</translation>
+    </message>
+    <message>
+        <source>No repair is open. Take in a panel: the program asks what there is, plans, and keeps time and record.</source>
+        <translation>Keine Reparatur ist offen. Ein Teil annehmen: Das Programm fragt, plant, hält Zeit und Protokoll.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::LegendScreen</name>
+    <message>
+        <source>crossed hatch</source>
+        <translation>gekreuzte Schraffur</translation>
+    </message>
+    <message>
+        <source>short flecks</source>
+        <translation>kurze Flocken</translation>
+    </message>
+    <message>
+        <source>close slanted hatch</source>
+        <translation>enge schräge Schraffur</translation>
+    </message>
+    <message>
+        <source>as steel, with a pale skin</source>
+        <translation>wie Stahl, mit heller Haut</translation>
+    </message>
+    <message>
+        <source>pale, rows of dashes</source>
+        <translation>hell, Reihen von Strichen</translation>
+    </message>
+    <message>
+        <source>dark, crossed hatch</source>
+        <translation>dunkel, gekreuzte Schraffur</translation>
+    </message>
+    <message>
+        <source>pale, rows of dots</source>
+        <translation>hell, Reihen von Punkten</translation>
+    </message>
+    <message>
+        <source>Fibre filler</source>
+        <translation>Faserspachtel</translation>
+    </message>
+    <message>
+        <source>short strokes</source>
+        <translation>kurze Striche</translation>
+    </message>
+    <message>
+        <source>The next lift</source>
+        <translation>Die nächste Lage</translation>
+    </message>
+    <message>
+        <source>fewer strokes, paler</source>
+        <translation>weniger Striche, heller</translation>
+    </message>
+    <message>
+        <source>Not laid yet</source>
+        <translation>Noch nicht gelegt</translation>
+    </message>
+    <message>
+        <source>dashed outline</source>
+        <translation>gestrichelter Umriss</translation>
+    </message>
+    <message>
+        <source>Finishing filler</source>
+        <translation>Feinspachtel</translation>
+    </message>
+    <message>
+        <source>pale, without hatch</source>
+        <translation>hell, ohne Schraffur</translation>
+    </message>
+    <message>
+        <source>Hardener</source>
+        <translation>Härter</translation>
+    </message>
+    <message>
+        <source>the bead on the board</source>
+        <translation>der Strang auf dem Brett</translation>
+    </message>
+    <message>
+        <source>Adhesive</source>
+        <translation>Kleber</translation>
+    </message>
+    <message>
+        <source>upright strokes</source>
+        <translation>senkrechte Striche</translation>
+    </message>
+    <message>
+        <source>Weld</source>
+        <translation>Schweißung</translation>
+    </message>
+    <message>
+        <source>grey, without hatch</source>
+        <translation>grau, ohne Schraffur</translation>
+    </message>
+    <message>
+        <source>Paint</source>
+        <translation>Lack</translation>
+    </message>
+    <message>
+        <source>blue, without hatch</source>
+        <translation>blau, ohne Schraffur</translation>
+    </message>
+    <message>
+        <source>Tape of a dam</source>
+        <translation>Band eines Damms</translation>
+    </message>
+    <message>
+        <source>yellow, without hatch</source>
+        <translation>gelb, ohne Schraffur</translation>
+    </message>
+    <message>
+        <source>Octagon: stop</source>
+        <translation>Achteck: Halt</translation>
+    </message>
+    <message>
+        <source>Do not go on here.</source>
+        <translation>Hier nicht weitermachen.</translation>
+    </message>
+    <message>
+        <source>Triangle: caution</source>
+        <translation>Dreieck: Vorsicht</translation>
+    </message>
+    <message>
+        <source>It can hurt, or spoil the work.</source>
+        <translation>Es kann verletzen oder die Arbeit verderben.</translation>
+    </message>
+    <message>
+        <source>Blue key: do</source>
+        <translation>Blaue Taste: tun</translation>
+    </message>
+    <message>
+        <source>The way on; it records what was done.</source>
+        <translation>Der Weg weiter; er schreibt auf, was getan ist.</translation>
+    </message>
+    <message>
+        <source>Green key: go</source>
+        <translation>Grüne Taste: los</translation>
+    </message>
+    <message>
+        <source>The way on where all that is asked is there.</source>
+        <translation>Der Weg weiter, wo alles Verlangte da ist.</translation>
+    </message>
+    <message>
+        <source>Disc with a tick: done</source>
+        <translation>Scheibe mit Haken: getan</translation>
+    </message>
+    <message>
+        <source>It was told and is in the log.</source>
+        <translation>Es ist gesagt und steht im Protokoll.</translation>
+    </message>
+    <message>
+        <source>A tap on a section leads here</source>
+        <translation>Ein Tipp auf einen Schnitt führt hierher</translation>
+    </message>
+    <message>
+        <source>Hatches and signs</source>
+        <translation>Schraffuren und Zeichen</translation>
+    </message>
+    <message>
+        <source>Back to the job</source>
+        <translation>Zurück zur Arbeit</translation>
     </message>
 </context>
 <context>
@@ -11525,6 +12829,13 @@
     </message>
 </context>
 <context>
+    <name>strandbench::QuickCardScreen</name>
+    <message>
+        <source>Choose where the quick card goes</source>
+        <translation>Wohin mit der Kurzkarte?</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::ReadingButton</name>
     <message>
         <source>Air: %1</source>
@@ -11792,6 +13103,10 @@
     <message>
         <source>No sound</source>
         <translation>Kein Ton</translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation>Hilfe</translation>
     </message>
 </context>
 <context>
@@ -12337,6 +13652,10 @@
         <source>laid aside</source>
         <translation>abgelegt</translation>
     </message>
+    <message>
+        <source>Only invented sheets yet: type in the shop’s own</source>
+        <translation>Nur erfundene Blätter: eigene eingeben</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::SetUpSoundScreen</name>
@@ -12471,6 +13790,14 @@
     <message>
         <source>On paper</source>
         <translation>Auf Papier</translation>
+    </message>
+    <message>
+        <source>To a panel</source>
+        <translation>Zu einem Teil</translation>
+    </message>
+    <message>
+        <source>No practice panel was worked yet. Each one that is, counts towards these skills.</source>
+        <translation>Noch kein Übungsteil bearbeitet. Jedes zählt zu diesen Fertigkeiten.</translation>
     </message>
 </context>
 <context>
@@ -12750,10 +14077,6 @@
         <translation>Auftrag antippen für seine Akte</translation>
     </message>
     <message>
-        <source>Nothing was worked on today.</source>
-        <translation>Heute wurde an nichts gearbeitet.</translation>
-    </message>
-    <message>
         <source>A record that cannot be read</source>
         <translation>Eine Akte, die nicht lesbar ist</translation>
     </message>
@@ -12795,6 +14118,22 @@
     <message>
         <source>sign off, return, figures</source>
         <translation>abzeichnen, zurückgeben, Zahlen</translation>
+    </message>
+    <message>
+        <source>Nothing was worked on today. Every repair that is, stands here with its record.</source>
+        <translation>Heute wurde an nichts gearbeitet. Jede Reparatur mit Arbeit von heute steht hier mit ihrer Aufzeichnung.</translation>
+    </message>
+    <message>
+        <source>Take in a panel</source>
+        <translation>Teil annehmen</translation>
+    </message>
+    <message>
+        <source>job number and panel</source>
+        <translation>Auftragsnummer und Teil</translation>
+    </message>
+    <message>
+        <source>No repair today</source>
+        <translation>Heute keine Reparatur</translation>
     </message>
 </context>
 <context>

@@ -146,6 +146,16 @@
     </message>
 </context>
 <context>
+    <name>QuickCard</name>
+    <message numerus="yes">
+        <source>%n more product(s) under bench set-up.</source>
+        <translation>
+            <numerusform>%n more product under bench set-up.</numerusform>
+            <numerusform>%n more products under bench set-up.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>RecallList</name>
     <message numerus="yes">
         <source>%n batch(es)</source>

@@ -2490,6 +2490,201 @@
     </message>
 </context>
 <context>
+    <name>Glossary</name>
+    <message>
+        <source>Tough yellow fibre that fuzzes instead of breaking; it cannot be sanded clean.</source>
+        <translation>Fibra amarilla y tenaz que se deshilacha en vez de romper; no se lija limpia.</translation>
+    </message>
+    <message>
+        <source>Cloth and resin bonded behind a hole, so that the filler has something to lie on.</source>
+        <translation>Tejido y resina pegados detrás de un agujero, para que la masilla se apoye.</translation>
+    </message>
+    <message>
+        <source>What is mixed at one time, with one bead of hardener.</source>
+        <translation>Lo que se mezcla de una vez, con un cordón de endurecedor.</translation>
+    </message>
+    <message>
+        <source>The line of hardener paste pressed from its tube; its length is the measure.</source>
+        <translation>La línea de pasta endurecedora que sale del tubo; su largo es la medida.</translation>
+    </message>
+    <message>
+        <source>The slope ground round a hole or crack, which gives the filler area to hold on.</source>
+        <translation>La rampa amolada alrededor de un agujero o grieta, que da agarre a la masilla.</translation>
+    </message>
+    <message>
+        <source>Two panels joined by adhesive; it moves a little with heat and load.</source>
+        <translation>Dos paneles unidos con adhesivo; se mueve algo con calor y carga.</translation>
+    </message>
+    <message>
+        <source>Fine cracks like a net in paint, gel coat or a filler that got too hot.</source>
+        <translation>Grietas finas como una red en pintura, gel coat o masilla recalentada.</translation>
+    </message>
+    <message>
+        <source>The reaction that makes the paste hard; it gives off heat.</source>
+        <translation>La reacción que endurece la pasta; desprende calor.</translation>
+    </message>
+    <message>
+        <source>Tape or card behind a hole that keeps the filler in; it carries nothing.</source>
+        <translation>Cinta o cartón tras un agujero que retiene la masilla; no aguanta nada.</translation>
+    </message>
+    <message>
+        <source>Plies of a laminate that have come apart; they sound dull when tapped.</source>
+        <translation>Capas de un laminado que se han separado; suenan sordas al golpear.</translation>
+    </message>
+    <message>
+        <source>Where the work left a limit; it stands in the record and is looked at.</source>
+        <translation>Donde el trabajo salió de un límite; consta en el registro y se revisa.</translation>
+    </message>
+    <message>
+        <source>How much warmer the panel is than the dew point of the air round it.</source>
+        <translation>Cuánto más caliente está el panel que el punto de rocío del aire.</translation>
+    </message>
+    <message>
+        <source>The temperature at which water comes out of the air onto a surface.</source>
+        <translation>La temperatura a la que el agua del aire se posa en una superficie.</translation>
+    </message>
+    <message>
+        <source>How sharply a painted surface mirrors; low spots and sand marks blur it.</source>
+        <translation>Lo nítido que refleja una superficie pintada; bajos y rayas la enturbian.</translation>
+    </message>
+    <message>
+        <source>The primer that a new metal part was dipped in; thin, hard, often grey or black.</source>
+        <translation>La imprimación en que se sumergió una pieza nueva; fina, dura, gris o negra.</translation>
+    </message>
+    <message>
+        <source>Two-part primer that keeps water off metal; cured and abraded it carries filler.</source>
+        <translation>Imprimación de dos partes que aísla el metal; curada y lijada lleva masilla.</translation>
+    </message>
+    <message>
+        <source>Primer with acid that bites metal; polyester does not hold on it.</source>
+        <translation>Imprimación con ácido que muerde el metal; el poliéster no agarra en ella.</translation>
+    </message>
+    <message>
+        <source>The heat of the cure; a thick lump gets hotter than a thin layer.</source>
+        <translation>El calor del curado; un bloque grueso se calienta más que una capa fina.</translation>
+    </message>
+    <message>
+        <source>One side of the panel: front is what the customer sees.</source>
+        <translation>Un lado del panel: el frente es lo que ve el cliente.</translation>
+    </message>
+    <message>
+        <source>An edge sanded out until a hand cannot feel where it ends.</source>
+        <translation>Un borde lijado hasta que la mano no nota dónde acaba.</translation>
+    </message>
+    <message>
+        <source>Paste of polyester with powder or fibre that fills and is sanded.</source>
+        <translation>Pasta de poliéster con polvo o fibra que rellena y se lija.</translation>
+    </message>
+    <message>
+        <source>The wait in which a solvent leaves a surface, until nothing smells or feels cold.</source>
+        <translation>La espera en que el disolvente se va, hasta que no huela ni se note frío.</translation>
+    </message>
+    <message>
+        <source>Steel with a skin of zinc; sanded through, it rusts there.</source>
+        <translation>Acero con piel de cinc; si se lija hasta pasarla, ahí se oxida.</translation>
+    </message>
+    <message>
+        <source>When the paste stops flowing and turns to rubber: no spreading from then on.</source>
+        <translation>Cuando la pasta deja de fluir y se hace goma: ya no se extiende.</translation>
+    </message>
+    <message>
+        <source>The unreinforced outer skin of a moulded laminate.</source>
+        <translation>La piel exterior sin refuerzo de un laminado moldeado.</translation>
+    </message>
+    <message>
+        <source>From hardener in to the gel; it follows from lot, warmth and share of hardener.</source>
+        <translation>Del endurecedor al gel; depende de lote, calor y parte de endurecedor.</translation>
+    </message>
+    <message>
+        <source>The number of an abrasive paper: the higher, the finer.</source>
+        <translation>El número de un papel de lija: cuanto más alto, más fino.</translation>
+    </message>
+    <message>
+        <source>A thin veil over the repair that stays in low spots while sanding.</source>
+        <translation>Un velo fino sobre la reparación que queda en los bajos al lijar.</translation>
+    </message>
+    <message>
+        <source>Glass cloth or mat laid by hand in resin; the cloth shows at a broken edge.</source>
+        <translation>Tejido o fieltro de vidrio puesto a mano en resina; se ve en el borde roto.</translation>
+    </message>
+    <message>
+        <source>The paste with peroxide that starts the cure; more of it is not harder.</source>
+        <translation>La pasta con peróxido que inicia el curado; más no endurece más.</translation>
+    </message>
+    <message>
+        <source>One layer of filler that is laid, cures and is sanded before the next.</source>
+        <translation>Una capa de masilla que se pone, cura y se lija antes de la siguiente.</translation>
+    </message>
+    <message>
+        <source>What was made at one time; its number stands on the package.</source>
+        <translation>Lo fabricado de una vez; su número está en el envase.</translation>
+    </message>
+    <message>
+        <source>When edge or sand marks of the repair show through the paint later.</source>
+        <translation>Cuando el borde o las rayas de la reparación asoman luego en la pintura.</translation>
+    </message>
+    <message>
+        <source>What works in the hardener; it burns eyes and feeds fire.</source>
+        <translation>Lo que actúa en el endurecedor; quema los ojos y aviva el fuego.</translation>
+    </message>
+    <message>
+        <source>A small open bubble in the sanded surface.</source>
+        <translation>Una burbuja pequeña abierta en la superficie lijada.</translation>
+    </message>
+    <message>
+        <source>How long a batch can be worked on the board.</source>
+        <translation>Cuánto tiempo se puede trabajar una mezcla en la tabla.</translation>
+    </message>
+    <message>
+        <source>The roughness that abrading leaves, for the filler to bite.</source>
+        <translation>La rugosidad que deja el lijado, para que la masilla muerda.</translation>
+    </message>
+    <message>
+        <source>The round of filler laid on the board; its width is the measure.</source>
+        <translation>La torta redonda de masilla en la tabla; su ancho es la medida.</translation>
+    </message>
+    <message>
+        <source>The firm backing of the paper that keeps a surface flat.</source>
+        <translation>El apoyo firme del papel que mantiene plana la superficie.</translation>
+    </message>
+    <message>
+        <source>To dull a surface lightly, so that the next coat holds.</source>
+        <translation>Quitar el brillo ligeramente, para que agarre la capa siguiente.</translation>
+    </message>
+    <message>
+        <source>What the maker says of a product, as the program reads it.</source>
+        <translation>Lo que el fabricante dice de un producto, como lo lee el programa.</translation>
+    </message>
+    <message>
+        <source>The thin last coat of finishing filler over lift and edge.</source>
+        <translation>La última capa delgada de masilla de acabado sobre capa y borde.</translation>
+    </message>
+    <message>
+        <source>Sheet moulding compound: short glass fibre pressed hot in a mould, flecks at the broken edge.</source>
+        <translation>Compuesto prensado en caliente con fibra corta de vidrio; motas en el borde roto.</translation>
+    </message>
+    <message>
+        <source>A hole at the tip of a crack, so that it runs no further.</source>
+        <translation>Un agujero en la punta de la grieta, para que no siga.</translation>
+    </message>
+    <message>
+        <source>The sticky film that air leaves on a cured face; it clogs paper.</source>
+        <translation>La película pegajosa que el aire deja al curar; empasta la lija.</translation>
+    </message>
+    <message>
+        <source>One cloth wipes the solvent on, a clean dry one takes it off before it dries.</source>
+        <translation>Un paño aplica el disolvente y otro limpio y seco lo quita antes de secar.</translation>
+    </message>
+    <message>
+        <source>Two panels joined by welding; only a solid, dressed one is ever filled over.</source>
+        <translation>Dos paneles soldados; solo una continua y repasada se masilla encima.</translation>
+    </message>
+    <message>
+        <source>Working resin in until every fibre is wet and no white is left.</source>
+        <translation>Meter la resina hasta que toda fibra esté mojada y sin blanco.</translation>
+    </message>
+</context>
+<context>
     <name>Hands</name>
     <message>
         <source>Hands: job %1 is still being spread.</source>
@@ -3164,6 +3359,813 @@
     <message>
         <source>Of return, override and forget: why.</source>
         <translation>De return, override y forget: por qué.</translation>
+    </message>
+</context>
+<context>
+    <name>Help</name>
+    <message>
+        <source>The limits are the product sheet’s; where it is silent, the shop’s own assumptions.</source>
+        <translation>Los límites son de la ficha del producto; si calla, los supuestos del taller.</translation>
+    </message>
+    <message>
+        <source>The decision table says what is filled with what; each answer carries its reason.</source>
+        <translation>La tabla de decisión dice qué se rellena con qué; cada respuesta lleva su razón.</translation>
+    </message>
+    <message>
+        <source>The limits are the shop’s own and stand in bench set-up with their reason.</source>
+        <translation>Los límites son del taller y están en los ajustes del puesto, con su razón.</translation>
+    </message>
+    <message>
+        <source>The safety data sheet says what protects you; it comes before this program.</source>
+        <translation>La ficha de seguridad dice qué le protege; va antes que este programa.</translation>
+    </message>
+    <message>
+        <source>The vehicle maker’s repair manual, local codes and licensed practice come first.</source>
+        <translation>El manual del fabricante del vehículo, las normas y la práctica autorizada van primero.</translation>
+    </message>
+    <message>
+        <source>What was tapped stays in the log; a mistake is put right by a new entry.</source>
+        <translation>Lo tocado queda en el registro; un error se corrige con otra entrada.</translation>
+    </message>
+    <message>
+        <source>Dew margin and range stand in bench set-up; a product sheet may ask for more.</source>
+        <translation>El margen de rocío está en los ajustes del puesto; una ficha puede pedir más.</translation>
+    </message>
+    <message>
+        <source>Times come from sheet, air, panel and lot; what you see on the filler wins.</source>
+        <translation>Los tiempos salen de ficha, aire, panel y lote; gana lo que ve en la masilla.</translation>
+    </message>
+    <message>
+        <source>Nothing of practice goes into the log of the shop.</source>
+        <translation>Nada de la práctica va al registro del taller.</translation>
+    </message>
+    <message>
+        <source>Where the bench stands</source>
+        <translation>Cómo está el puesto</translation>
+    </message>
+    <message>
+        <source>Every open repair has a card here; the running ones come first.</source>
+        <translation>Cada reparación abierta tiene aquí su tarjeta; las que corren van primero.</translation>
+    </message>
+    <message>
+        <source>Tap a card to go on at its next step, or take in a panel.</source>
+        <translation>Toque una tarjeta para seguir en su próximo paso, o reciba un panel.</translation>
+    </message>
+    <message>
+        <source>With nobody named at the bench, the log cannot say who did it.</source>
+        <translation>Si no hay nadie nombrado en el puesto, el registro no dice quién lo hizo.</translation>
+    </message>
+    <message>
+        <source>Taking in a panel</source>
+        <translation>Recibir un panel</translation>
+    </message>
+    <message>
+        <source>A repair begins with the job number and the name of the panel.</source>
+        <translation>Una reparación empieza con el número de orden y el nombre del panel.</translation>
+    </message>
+    <message>
+        <source>Key the number or scan it, then tap the panel.</source>
+        <translation>Teclee el número o escanéelo, y toque el panel.</translation>
+    </message>
+    <message>
+        <source>Two panels of one job are two repairs; one name for both mixes them up.</source>
+        <translation>Dos paneles de una orden son dos reparaciones; un solo nombre las confunde.</translation>
+    </message>
+    <message>
+        <source>Who is at the bench</source>
+        <translation>Quién está en el puesto</translation>
+    </message>
+    <message>
+        <source>Every act in the log carries the name that stands here.</source>
+        <translation>Cada acto del registro lleva el nombre que está aquí.</translation>
+    </message>
+    <message>
+        <source>Tap your name when you take the bench over.</source>
+        <translation>Toque su nombre al tomar el puesto.</translation>
+    </message>
+    <message>
+        <source>A name left over from the last shift signs for work it did not do.</source>
+        <translation>Un nombre que queda del turno anterior firma un trabajo ajeno.</translation>
+    </message>
+    <message>
+        <source>What the panel is made of</source>
+        <translation>De qué está hecho el panel</translation>
+    </message>
+    <message>
+        <source>The material decides whether it is filled, and with which filler.</source>
+        <translation>El material decide si se rellena y con qué masilla.</translation>
+    </message>
+    <message>
+        <source>Look at the broken edge and the rear face; use what tells it for sure.</source>
+        <translation>Mire el borde roto y la cara trasera; use lo que lo demuestra.</translation>
+    </message>
+    <message>
+        <source>Paint hides it. Guessed wrong, the filler lets go later.</source>
+        <translation>La pintura lo esconde. Si se adivina mal, la masilla se suelta después.</translation>
+    </message>
+    <message>
+        <source>What the damage is</source>
+        <translation>Qué daño es</translation>
+    </message>
+    <message>
+        <source>Kind of damage, weld or bond decide between filling and another repair.</source>
+        <translation>El tipo de daño, la soldadura o la pegadura deciden entre rellenar y otra reparación.</translation>
+    </message>
+    <message>
+        <source>Look from both faces where you can; a crack often runs on behind.</source>
+        <translation>Mire por las dos caras si puede; una grieta suele seguir por detrás.</translation>
+    </message>
+    <message>
+        <source>A joint is no damage: filler over it cracks.</source>
+        <translation>Una junta no es un daño: la masilla encima se agrieta.</translation>
+    </message>
+    <message>
+        <source>How large it is</source>
+        <translation>Qué tamaño tiene</translation>
+    </message>
+    <message>
+        <source>From the size follow the opening, the lifts and the masses of the plan.</source>
+        <translation>Del tamaño salen la abertura, las capas y las masas del plan.</translation>
+    </message>
+    <message>
+        <source>Measure the damage itself, not the bevel; the program adds that.</source>
+        <translation>Mida el daño mismo, no el bisel; el programa lo añade.</translation>
+    </message>
+    <message>
+        <source>Measured too small, there is too little in the puddle and you mix again.</source>
+        <translation>Si se mide de menos, hay poca masilla y se mezcla otra vez.</translation>
+    </message>
+    <message>
+        <source>What lies on it, and where it is</source>
+        <translation>Qué hay encima y dónde está</translation>
+    </message>
+    <message>
+        <source>Filler holds on sound, bare, dry material only; the place must carry no load.</source>
+        <translation>La masilla agarra solo en material sano, desnudo y seco, donde no haya carga.</translation>
+    </message>
+    <message>
+        <source>Say what is there now; the plan takes it off in its steps.</source>
+        <translation>Diga lo que hay ahora; el plan lo quita en sus pasos.</translation>
+    </message>
+    <message>
+        <source>Damp or a soft coat below stays there, and the repair lifts.</source>
+        <translation>La humedad o una capa blanda de debajo se queda, y la reparación se levanta.</translation>
+    </message>
+    <message>
+        <source>Air, panel and humidity</source>
+        <translation>Aire, panel y humedad</translation>
+    </message>
+    <message>
+        <source>The reading says whether dew may form and how fast the filler gels.</source>
+        <translation>La lectura dice si puede haber rocío y lo rápido que gelifica la masilla.</translation>
+    </message>
+    <message>
+        <source>Probe on the panel beside the damage; wait until it stands still.</source>
+        <translation>Sonda en el panel junto al daño; espere hasta que se pare.</translation>
+    </message>
+    <message>
+        <source>A reading of this morning says nothing about now.</source>
+        <translation>Una lectura de esta mañana no dice nada de ahora.</translation>
+    </message>
+    <message>
+        <source>The plan</source>
+        <translation>El plan</translation>
+    </message>
+    <message>
+        <source>It says how many lifts and batches, with what, and how long it takes.</source>
+        <translation>Dice cuántas capas y mezclas, con qué y cuánto dura.</translation>
+    </message>
+    <message>
+        <source>Read the reasons, look at the section, then accept it.</source>
+        <translation>Lea las razones, mire la sección y acéptelo.</translation>
+    </message>
+    <message>
+        <source>A wrong answer makes a wrong plan: change the answer, not the work.</source>
+        <translation>Una respuesta falsa hace un plan falso: cambie la respuesta, no el trabajo.</translation>
+    </message>
+    <message>
+        <source>Stop: not to be filled</source>
+        <translation>Alto: no se rellena</translation>
+    </message>
+    <message>
+        <source>It names what is wrong, why, and what to do instead.</source>
+        <translation>Nombra lo que está mal, por qué y qué hacer en su lugar.</translation>
+    </message>
+    <message>
+        <source>Park the repair and hand it to the place that is named.</source>
+        <translation>Aparque la reparación y entréguela al lugar que se indica.</translation>
+    </message>
+    <message>
+        <source>Filled all the same it looks right and fails where nobody sees it.</source>
+        <translation>Si se rellena igual, parece bien y falla donde nadie lo ve.</translation>
+    </message>
+    <message>
+        <source>Gear and tools</source>
+        <translation>Equipo y herramientas</translation>
+    </message>
+    <message>
+        <source>What protects you is on before the first dust or vapour.</source>
+        <translation>Lo que le protege está puesto antes del primer polvo o vapor.</translation>
+    </message>
+    <message>
+        <source>Extraction on, then goggles, mask, gloves and closed sleeves.</source>
+        <translation>Extracción en marcha; luego gafas, máscara, guantes y mangas cerradas.</translation>
+    </message>
+    <message>
+        <source>A disc that was on steel carries grit into aluminium, and it corrodes.</source>
+        <translation>Un disco usado en acero lleva grano al aluminio, y se corroe.</translation>
+    </message>
+    <message>
+        <source>Clean and dry</source>
+        <translation>Limpio y seco</translation>
+    </message>
+    <message>
+        <source>Wax, dust and solvent left behind keep the filler from holding.</source>
+        <translation>La cera, el polvo y el disolvente que quedan impiden que la masilla agarre.</translation>
+    </message>
+    <message>
+        <source>Two cloths, one way; then let it flash off until nothing smells.</source>
+        <translation>Dos paños, en un sentido; luego deje evaporar hasta que no huela.</translation>
+    </message>
+    <message>
+        <source>Sanding before degreasing rubs the wax in.</source>
+        <translation>Lijar antes de desengrasar mete la cera dentro.</translation>
+    </message>
+    <message>
+        <source>Down to sound material</source>
+        <translation>Hasta el material sano</translation>
+    </message>
+    <message>
+        <source>Paint, loose fibre and crack tips come off, so that the filler sits on what holds.</source>
+        <translation>Fuera pintura, fibra suelta y puntas de grieta: la masilla se apoya en lo firme.</translation>
+    </message>
+    <message>
+        <source>Cut until the edge is firm all round; drill the tips the light shows.</source>
+        <translation>Corte hasta un borde firme; taladre las puntas que muestra la luz.</translation>
+    </message>
+    <message>
+        <source>A tip that is missed runs on under the filler.</source>
+        <translation>Una punta olvidada sigue corriendo bajo la masilla.</translation>
+    </message>
+    <message>
+        <source>The bevel</source>
+        <translation>El bisel</translation>
+    </message>
+    <message>
+        <source>A long, flat run gives the filler area to hold on and no step to show.</source>
+        <translation>Una rampa larga y llana da superficie a la masilla y no deja escalón.</translation>
+    </message>
+    <message>
+        <source>Grind to the run on the screen, even all round, no deeper than the damage.</source>
+        <translation>Amole hasta la medida de la pantalla, igual alrededor, no más hondo que el daño.</translation>
+    </message>
+    <message>
+        <source>Too steep, and the edge maps through the paint later.</source>
+        <translation>Demasiado empinado, y el borde se marca luego en la pintura.</translation>
+    </message>
+    <message>
+        <source>Back-up and dam</source>
+        <translation>Respaldo y tope</translation>
+    </message>
+    <message>
+        <source>A hole needs something behind it before filler goes in.</source>
+        <translation>Un agujero necesita algo detrás antes de la masilla.</translation>
+    </message>
+    <message>
+        <source>Abrade the back, lap the backing past the edge, let it cure first.</source>
+        <translation>Lije la cara trasera, solape el respaldo y déjelo curar primero.</translation>
+    </message>
+    <message>
+        <source>A dam only holds the filler in; it carries nothing and comes off again.</source>
+        <translation>Un tope solo retiene la masilla; no aguanta nada y se quita.</translation>
+    </message>
+    <message>
+        <source>Abrading for grip</source>
+        <translation>Lijar para que agarre</translation>
+    </message>
+    <message>
+        <source>Scratches of the grit named give the filler its hold.</source>
+        <translation>Los surcos del grano indicado dan agarre a la masilla.</translation>
+    </message>
+    <message>
+        <source>Dull all over, into the corners and past the edge; then dust off.</source>
+        <translation>Mate por todo, en las esquinas y más allá del borde; luego quite el polvo.</translation>
+    </message>
+    <message>
+        <source>A shiny spot is a spot where it lets go.</source>
+        <translation>Un punto brillante es un punto donde se suelta.</translation>
+    </message>
+    <message>
+        <source>The mix</source>
+        <translation>La mezcla</translation>
+    </message>
+    <message>
+        <source>Puddle and bead give the mass and the share of hardener without guessing.</source>
+        <translation>Torta y cordón dan la masa y la parte de endurecedor sin adivinar.</translation>
+    </message>
+    <message>
+        <source>Lay both to size, tap hardener in, knead without air until one colour.</source>
+        <translation>Ponga ambos a medida, toque el endurecedor y amase sin aire hasta un color.</translation>
+    </message>
+    <message>
+        <source>More hardener does not make it harder: it stains, gets hot and crazes.</source>
+        <translation>Más endurecedor no lo hace más duro: mancha, calienta y agrieta.</translation>
+    </message>
+    <message>
+        <source>Mixing by weight</source>
+        <translation>Mezclar por peso</translation>
+    </message>
+    <message>
+        <source>The scale says what is on the board; the hardener follows from that.</source>
+        <translation>La balanza dice lo que hay en la tabla; de ahí sale el endurecedor.</translation>
+    </message>
+    <message>
+        <source>Tare the board, lay the filler, take the figure over, weigh the hardener.</source>
+        <translation>Tare la tabla, ponga la masilla, tome la cifra y pese el endurecedor.</translation>
+    </message>
+    <message>
+        <source>Forgetting the tare makes every figure too large.</source>
+        <translation>Olvidar la tara hace demasiado grande cada cifra.</translation>
+    </message>
+    <message>
+        <source>Lots and what they teach</source>
+        <translation>Lotes y lo que enseñan</translation>
+    </message>
+    <message>
+        <source>Every lot gels a little faster or slower than its sheet says.</source>
+        <translation>Cada lote gelifica algo más rápido o lento que su ficha.</translation>
+    </message>
+    <message>
+        <source>Tell which lot is in the hand; tap when it has gelled.</source>
+        <translation>Diga qué lote tiene en la mano; toque cuando haya gelificado.</translation>
+    </message>
+    <message>
+        <source>A wrong lot number teaches the wrong lot.</source>
+        <translation>Un número falso enseña al lote equivocado.</translation>
+    </message>
+    <message>
+        <source>Spreading</source>
+        <translation>Extender</translation>
+    </message>
+    <message>
+        <source>The filler has to be in place and its edges clear before it gels.</source>
+        <translation>La masilla debe estar puesta y con bordes limpios antes de gelificar.</translation>
+    </message>
+    <message>
+        <source>Press the first coat in, then build up; clear the edges when the clock says so.</source>
+        <translation>Apriete la primera pasada y cargue; limpie los bordes cuando lo diga el reloj.</translation>
+    </message>
+    <message>
+        <source>Worked past gel it tears and drags; what is on the board is waste by then.</source>
+        <translation>Trabajada tras el gel, se rasga; lo de la tabla ya es residuo.</translation>
+    </message>
+    <message>
+        <source>Hands off while it cures</source>
+        <translation>Sin tocar mientras cura</translation>
+    </message>
+    <message>
+        <source>Between gel and sanding the filler gets warm and hard.</source>
+        <translation>Entre el gel y el lijado la masilla se calienta y endurece.</translation>
+    </message>
+    <message>
+        <source>Leave it alone, no lamp; look after another repair meanwhile.</source>
+        <translation>Déjela, sin lámpara; atienda otra reparación mientras tanto.</translation>
+    </message>
+    <message>
+        <source>What is left over gets hot as well: spread it thin, away from what burns.</source>
+        <translation>El sobrante también se calienta: extiéndalo fino, lejos de lo que arde.</translation>
+    </message>
+    <message>
+        <source>Sanding the lift</source>
+        <translation>Lijar la capa</translation>
+    </message>
+    <message>
+        <source>Each lift is sanded level so that the next one holds on it.</source>
+        <translation>Cada capa se lija a nivel para que la siguiente agarre.</translation>
+    </message>
+    <message>
+        <source>Try with the nail; sand on a block with extraction on; then dust off.</source>
+        <translation>Pruebe con la uña; lije con taco y extracción; luego quite el polvo.</translation>
+    </message>
+    <message>
+        <source>Sanded too soon it clogs the paper and tears out at the edge.</source>
+        <translation>Lijada demasiado pronto, empasta el papel y se arranca del borde.</translation>
+    </message>
+    <message>
+        <source>Turning the panel</source>
+        <translation>Girar el panel</translation>
+    </message>
+    <message>
+        <source>The other face is filled the same way; the dam comes off first.</source>
+        <translation>La otra cara se rellena igual; primero se quita el tope.</translation>
+    </message>
+    <message>
+        <source>Two people for a large panel; lay it on something soft.</source>
+        <translation>Dos personas para un panel grande; póngalo sobre algo blando.</translation>
+    </message>
+    <message>
+        <source>Residue of the dam below the filler is a place without hold.</source>
+        <translation>Los restos del tope bajo la masilla no agarran.</translation>
+    </message>
+    <message>
+        <source>To the contour</source>
+        <translation>Hasta la forma</translation>
+    </message>
+    <message>
+        <source>The guide coat shows what is high and low before the primer does.</source>
+        <translation>La guía de lijado muestra altos y bajos antes que la imprimación.</translation>
+    </message>
+    <message>
+        <source>Sand on a block until it is gone; go finer only when it is level.</source>
+        <translation>Lije con taco hasta que desaparezca; afine solo si está a nivel.</translation>
+    </message>
+    <message>
+        <source>Bare hands and soft pads follow a low spot instead of showing it.</source>
+        <translation>La mano y el taco blando siguen el bajo en vez de mostrarlo.</translation>
+    </message>
+    <message>
+        <source>Looking before the primer</source>
+        <translation>Mirar antes de la imprimación</translation>
+    </message>
+    <message>
+        <source>What is found now costs minutes; under paint it costs the job.</source>
+        <translation>Lo que se ve ahora cuesta minutos; bajo la pintura, todo el trabajo.</translation>
+    </message>
+    <message>
+        <source>Raking light from the side, a clean dry hand, both ways.</source>
+        <translation>Luz rasante de lado, mano limpia y seca, en ambos sentidos.</translation>
+    </message>
+    <message>
+        <source>A pinhole that is painted over comes back as a crater.</source>
+        <translation>Un poro pintado vuelve como cráter.</translation>
+    </message>
+    <message>
+        <source>Handing over</source>
+        <translation>Entregar</translation>
+    </message>
+    <message>
+        <source>Six tests say what was found; the paint shop goes by them.</source>
+        <translation>Seis pruebas dicen lo encontrado; pintura se guía por ellas.</translation>
+    </message>
+    <message>
+        <source>Do each on the panel, then tap what you found.</source>
+        <translation>Haga cada una en el panel y toque lo que encontró.</translation>
+    </message>
+    <message>
+        <source>Tapped without testing, the record tells something that nobody saw.</source>
+        <translation>Tocado sin probar, el registro cuenta lo que nadie vio.</translation>
+    </message>
+    <message>
+        <source>Handed over</source>
+        <translation>Entregada</translation>
+    </message>
+    <message>
+        <source>The repair is closed; the supervisor looks through its record.</source>
+        <translation>La reparación está cerrada; el supervisor revisa su registro.</translation>
+    </message>
+    <message>
+        <source>Its record and job sheet are under today’s work.</source>
+        <translation>Su registro y su hoja están en el trabajo de hoy.</translation>
+    </message>
+    <message>
+        <source>A fault that shows later is a rework, taken in anew.</source>
+        <translation>Un fallo posterior es un repaso, recibido de nuevo.</translation>
+    </message>
+    <message>
+        <source>Parked</source>
+        <translation>Aparcada</translation>
+    </message>
+    <message>
+        <source>A repair that cannot go on here waits, with its reason and its place.</source>
+        <translation>Una reparación que no puede seguir espera, con su razón y su lugar.</translation>
+    </message>
+    <message>
+        <source>Say why and where it goes; take it up again from its card.</source>
+        <translation>Diga por qué y adónde va; retómela desde su tarjeta.</translation>
+    </message>
+    <message>
+        <source>A panel that was away may be damp or warm: it is read again.</source>
+        <translation>Un panel que estuvo fuera puede estar húmedo: se mide otra vez.</translation>
+    </message>
+    <message>
+        <source>Returned by the supervisor</source>
+        <translation>Devuelta por el supervisor</translation>
+    </message>
+    <message>
+        <source>The supervisor found something; what it was stands here.</source>
+        <translation>El supervisor encontró algo; aquí está qué.</translation>
+    </message>
+    <message>
+        <source>Begin the rework: it is a repair of its own, from the first question.</source>
+        <translation>Empiece el repaso: es una reparación propia, desde la primera pregunta.</translation>
+    </message>
+    <message>
+        <source>Mended without a record it is not there at the next look.</source>
+        <translation>Arreglado sin registro, no consta en la próxima revisión.</translation>
+    </message>
+    <message>
+        <source>Stop and ask</source>
+        <translation>Parar y preguntar</translation>
+    </message>
+    <message>
+        <source>Whoever is in doubt stops here; running clocks go on.</source>
+        <translation>Quien duda se para aquí; los relojes siguen.</translation>
+    </message>
+    <message>
+        <source>Take a photo, write a note, or park the repair and fetch the supervisor.</source>
+        <translation>Haga una foto, escriba una nota, o aparque y llame al supervisor.</translation>
+    </message>
+    <message>
+        <source>Going on in doubt costs more than the wait.</source>
+        <translation>Seguir con dudas cuesta más que esperar.</translation>
+    </message>
+    <message>
+        <source>What can hurt here</source>
+        <translation>Qué puede dañar aquí</translation>
+    </message>
+    <message>
+        <source>It shows label, gloves, mask, first aid and waste of each material of this step.</source>
+        <translation>Muestra etiqueta, guantes, máscara, primeros auxilios y residuos de cada material.</translation>
+    </message>
+    <message>
+        <source>Page through before you open the tin.</source>
+        <translation>Pase las páginas antes de abrir el bote.</translation>
+    </message>
+    <message>
+        <source>What stands here in general does not replace the sheet of the product.</source>
+        <translation>Lo general de aquí no sustituye la ficha del producto.</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>Four photos show what no word does: as found, bare, filled, guide coat.</source>
+        <translation>Cuatro fotos muestran lo que no dicen palabras: hallado, desnudo, relleno, guía.</translation>
+    </message>
+    <message>
+        <source>Same place, same light, something beside it for the size.</source>
+        <translation>Mismo lugar, misma luz, algo al lado para la medida.</translation>
+    </message>
+    <message>
+        <source>A photo taken after the filler shows nothing of what lies below.</source>
+        <translation>Una foto tras la masilla no muestra lo de debajo.</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notas</translation>
+    </message>
+    <message>
+        <source>A note keeps what no step asks: an old repair, a warmed panel.</source>
+        <translation>Una nota guarda lo que ningún paso pregunta: una reparación vieja, un panel calentado.</translation>
+    </message>
+    <message>
+        <source>Tap a sentence, or write your own words.</source>
+        <translation>Toque una frase o escriba la suya.</translation>
+    </message>
+    <message>
+        <source>A note cannot be taken back; write a second one.</source>
+        <translation>Una nota no se retira; escriba otra.</translation>
+    </message>
+    <message>
+        <source>Today’s work</source>
+        <translation>El trabajo de hoy</translation>
+    </message>
+    <message>
+        <source>Every repair that was worked on today, with how it stands.</source>
+        <translation>Cada reparación trabajada hoy, con su estado.</translation>
+    </message>
+    <message>
+        <source>Tap one for its record; look for older ones by a word or a lot.</source>
+        <translation>Toque una para ver su registro; busque otras por palabra o lote.</translation>
+    </message>
+    <message>
+        <source>A repair without a sign-off stays on the supervisor’s list.</source>
+        <translation>Una reparación sin firma sigue en la lista del supervisor.</translation>
+    </message>
+    <message>
+        <source>The record</source>
+        <translation>El registro de la reparación</translation>
+    </message>
+    <message>
+        <source>It shows what was done, when and by whom, and where limits were left.</source>
+        <translation>Muestra qué se hizo, cuándo y quién, y dónde se salió de los límites.</translation>
+    </message>
+    <message>
+        <source>Page through; time line and lots are a tap away.</source>
+        <translation>Pase las páginas; la línea de tiempo y los lotes están a un toque.</translation>
+    </message>
+    <message>
+        <source>Nothing here can be wiped out; a correction stands beside what it corrects.</source>
+        <translation>Nada se borra; una corrección queda junto a lo corregido.</translation>
+    </message>
+    <message>
+        <source>On paper</source>
+        <translation>En papel</translation>
+    </message>
+    <message>
+        <source>The same figures as on the glass, to go with the panel or into a folder.</source>
+        <translation>Las mismas cifras que en la pantalla, para el panel o la carpeta.</translation>
+    </message>
+    <message>
+        <source>Choose the paper, then a folder or the printer.</source>
+        <translation>Elija el papel y luego una carpeta o la impresora.</translation>
+    </message>
+    <message>
+        <source>A paper is of the moment it was made; the log goes on.</source>
+        <translation>Un papel es de su momento; el registro sigue.</translation>
+    </message>
+    <message>
+        <source>The air</source>
+        <translation>El aire</translation>
+    </message>
+    <message>
+        <source>It shows how far the panel is from dew, and what vapours do in this room.</source>
+        <translation>Muestra a cuánto está el panel del rocío y qué hacen los vapores aquí.</translation>
+    </message>
+    <message>
+        <source>Read air, panel and humidity close to the repair.</source>
+        <translation>Mida aire, panel y humedad junto a la reparación.</translation>
+    </message>
+    <message>
+        <source>The room is worked out as one box; near the tin it is always worse.</source>
+        <translation>El cuarto se calcula como una caja; junto al bote siempre es peor.</translation>
+    </message>
+    <message>
+        <source>The supervisor’s acts</source>
+        <translation>Actos del supervisor</translation>
+    </message>
+    <message>
+        <source>Overriding, correcting and signing off are the supervisor’s, by PIN.</source>
+        <translation>Anular, corregir y firmar son del supervisor, con PIN.</translation>
+    </message>
+    <message>
+        <source>Say the reason first; it stands in the log with the act.</source>
+        <translation>Diga primero la razón; queda en el registro con el acto.</translation>
+    </message>
+    <message>
+        <source>A PIN that is known to all signs for all.</source>
+        <translation>Un PIN que todos conocen firma por todos.</translation>
+    </message>
+    <message>
+        <source>Looking through the day</source>
+        <translation>Repasar el día</translation>
+    </message>
+    <message>
+        <source>What needs eyes stands on top: deviations, gaps, what is not signed off.</source>
+        <translation>Arriba lo que pide ojos: desviaciones, huecos, lo no firmado.</translation>
+    </message>
+    <message>
+        <source>Open a repair, read what its record lacks, sign it off or return it.</source>
+        <translation>Abra una reparación, lea lo que falta, fírmela o devuélvala.</translation>
+    </message>
+    <message>
+        <source>Signed off unread, a deviation is nobody’s any more.</source>
+        <translation>Firmada sin leer, una desviación ya no es de nadie.</translation>
+    </message>
+    <message>
+        <source>Figures over time</source>
+        <translation>Cifras en el tiempo</translation>
+    </message>
+    <message>
+        <source>Each figure answers one question over many repairs.</source>
+        <translation>Cada cifra responde a una pregunta sobre muchas reparaciones.</translation>
+    </message>
+    <message>
+        <source>Choose the period, tap a figure, then a bar to see its repairs.</source>
+        <translation>Elija el periodo, toque una cifra y una barra para ver sus reparaciones.</translation>
+    </message>
+    <message>
+        <source>Few repairs say little: the count stands beside each figure.</source>
+        <translation>Pocas reparaciones dicen poco: el número está junto a cada cifra.</translation>
+    </message>
+    <message>
+        <source>Looking for a repair</source>
+        <translation>Buscar una reparación</translation>
+    </message>
+    <message>
+        <source>Job, panel, person, lot and words of notes of every day are searched.</source>
+        <translation>Se busca en orden, panel, persona, lote y notas de todos los días.</translation>
+    </message>
+    <message>
+        <source>Key the beginning of a word, or scan a lot; tap what is found.</source>
+        <translation>Teclee el principio de una palabra o escanee un lote; toque lo hallado.</translation>
+    </message>
+    <message>
+        <source>The middle of a word finds nothing; fewer letters find more.</source>
+        <translation>El medio de una palabra no encuentra nada; menos letras, más.</translation>
+    </message>
+    <message>
+        <source>The shelf</source>
+        <translation>El estante</translation>
+    </message>
+    <message>
+        <source>It counts what is there, by lot, and tells what is short, old or dry.</source>
+        <translation>Cuenta lo que hay por lote y avisa de lo escaso, viejo o seco.</translation>
+    </message>
+    <message>
+        <source>Book in what comes; each batch is taken off by itself.</source>
+        <translation>Registre lo que llega; cada mezcla se descuenta sola.</translation>
+    </message>
+    <message>
+        <source>What is spilled and not told makes the shelf look fuller than it is.</source>
+        <translation>Lo derramado sin decir hace parecer el estante más lleno.</translation>
+    </message>
+    <message>
+        <source>Booking in</source>
+        <translation>Registrar la entrada</translation>
+    </message>
+    <message>
+        <source>A package gets its lot and its date, so that a batch can be traced to it.</source>
+        <translation>Un envase recibe su lote y su fecha, para seguir una mezcla hasta él.</translation>
+    </message>
+    <message>
+        <source>Scan or key the lot from the label, then its best-before day.</source>
+        <translation>Escanee o teclee el lote de la etiqueta y su caducidad.</translation>
+    </message>
+    <message>
+        <source>A lot from memory is a lot that a recall does not find.</source>
+        <translation>Un lote de memoria no lo encuentra una retirada.</translation>
+    </message>
+    <message>
+        <source>What became of it</source>
+        <translation>Qué fue de ello</translation>
+    </message>
+    <message>
+        <source>Count, spill, move or throw away: the shelf is put right by telling.</source>
+        <translation>Contar, derramar, mover o tirar: se corrige diciéndolo.</translation>
+    </message>
+    <message>
+        <source>Say what happened and how much; nothing is wiped out.</source>
+        <translation>Diga qué pasó y cuánto; nada se borra.</translation>
+    </message>
+    <message>
+        <source>Old peroxide is waste of its own; never into the bin or a warm corner.</source>
+        <translation>El peróxido viejo es residuo aparte; nunca a la basura ni a un rincón caliente.</translation>
+    </message>
+    <message>
+        <source>Product sheets</source>
+        <translation>Fichas de producto</translation>
+    </message>
+    <message>
+        <source>What a filler may and how fast it gels comes from its sheet.</source>
+        <translation>Lo que puede una masilla y su velocidad salen de su ficha.</translation>
+    </message>
+    <message>
+        <source>Type it from the maker’s paper, or read it from a file.</source>
+        <translation>Tecléela del papel del fabricante o léala de un archivo.</translation>
+    </message>
+    <message>
+        <source>A demo sheet is invented: never mend a customer’s panel by it.</source>
+        <translation>Una ficha demo es inventada: nunca repare con ella un panel de cliente.</translation>
+    </message>
+    <message>
+        <source>Bench set-up</source>
+        <translation>Ajustes del puesto</translation>
+    </message>
+    <message>
+        <source>Language, units, glass, instruments and the shop’s own limits are set here.</source>
+        <translation>Aquí se fijan idioma, unidades, pantalla, aparatos y límites del taller.</translation>
+    </message>
+    <message>
+        <source>Measure the glass once with a card; then the drawn sizes are true.</source>
+        <translation>Mida la pantalla una vez con una tarjeta; así las medidas dibujadas son reales.</translation>
+    </message>
+    <message>
+        <source>A limit changed here changes every plan from now on.</source>
+        <translation>Un límite cambiado aquí cambia todos los planes desde ahora.</translation>
+    </message>
+    <message>
+        <source>Keeping the log</source>
+        <translation>Conservar el registro</translation>
+    </message>
+    <message>
+        <source>Backups, bringing in another bench’s log, and putting a backup back.</source>
+        <translation>Copias, traer el registro de otro puesto y reponer una copia.</translation>
+    </message>
+    <message>
+        <source>Choose the file; what would come of it is told before it is done.</source>
+        <translation>Elija el archivo; antes se dice qué resultaría.</translation>
+    </message>
+    <message>
+        <source>A backup on the same disk is lost with the disk.</source>
+        <translation>Una copia en el mismo disco se pierde con él.</translation>
+    </message>
+    <message>
+        <source>Practising</source>
+        <translation>Practicar</translation>
+    </message>
+    <message>
+        <source>Invented panels to learn on: look, decide, mix by eye, and see what comes of it.</source>
+        <translation>Paneles inventados para aprender: mirar, decidir, mezclar y ver qué resulta.</translation>
+    </message>
+    <message>
+        <source>Answer from what the panel shows; marks and reasons come at the end.</source>
+        <translation>Responda por lo que muestra el panel; notas y razones llegan al final.</translation>
+    </message>
+    <message>
+        <source>Help does not say here what is asked; the bench’s own help does.</source>
+        <translation>La ayuda no dice aquí lo que se pregunta; la del puesto sí.</translation>
     </message>
 </context>
 <context>
@@ -6280,6 +7282,91 @@
     <message>
         <source>closed behind, or too tight to work</source>
         <translation>cerrado por detrás, o muy estrecho para trabajar</translation>
+    </message>
+</context>
+<context>
+    <name>QuickCard</name>
+    <message>
+        <source>Quick card</source>
+        <translation>Tarjeta rápida</translation>
+    </message>
+    <message>
+        <source>Limits as they were set on %1; the glass shows those of now.</source>
+        <extracomment>%1 is a day</extracomment>
+        <translation>Límites fijados el %1; la pantalla muestra los de ahora.</translation>
+    </message>
+    <message>
+        <source>The safety data sheets, the vehicle maker’s repair manual, local codes and licensed practice come before this card.</source>
+        <translation>Las fichas de seguridad, el manual del fabricante del vehículo, las normas locales y la práctica autorizada van antes que esta tarjeta.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>a page of several: &quot;1 of 3&quot;</extracomment>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>The job in steps</source>
+        <translation>El trabajo en pasos</translation>
+    </message>
+    <message>
+        <source>Limits of this bench; a product’s own apply where they are narrower</source>
+        <translation>Límites de este puesto; valen los del producto si son más estrechos</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation>Límite</translation>
+    </message>
+    <message>
+        <source>Set to</source>
+        <translation>Fijado en</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <extracomment>a range: &quot;1 % to 3 %&quot;</extracomment>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>Products in use, by their sheets</source>
+        <translation>Productos en uso, según sus fichas</translation>
+    </message>
+    <message>
+        <source>Product</source>
+        <translation>Producto</translation>
+    </message>
+    <message>
+        <source>Hardener, of the filler’s mass</source>
+        <translation>Endurecedor, de la masa de masilla</translation>
+    </message>
+    <message>
+        <source>Greatest lift</source>
+        <translation>Capa máxima</translation>
+    </message>
+    <message>
+        <source>Panel</source>
+        <translation>Panel</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more product(s) under bench set-up.</source>
+        <translation>
+            <numerusform>%n producto más en los ajustes del puesto.</numerusform>
+            <numerusform>%n productos más en los ajustes del puesto.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Signs</source>
+        <translation>Signos</translation>
+    </message>
+    <message>
+        <source>Stop: do not go on here.</source>
+        <translation>Alto: no siga aquí.</translation>
+    </message>
+    <message>
+        <source>Caution: it can hurt, or spoil the work.</source>
+        <translation>Cuidado: puede dañar o estropear el trabajo.</translation>
+    </message>
+    <message>
+        <source>Done: it was told and is in the log.</source>
+        <translation>Hecho: se dijo y está en el registro.</translation>
     </message>
 </context>
 <context>
@@ -10280,6 +11367,21 @@
     </message>
 </context>
 <context>
+    <name>strandbench::GlossaryScreen</name>
+    <message>
+        <source>Help</source>
+        <translation>Ayuda</translation>
+    </message>
+    <message>
+        <source>Words of the trade</source>
+        <translation>Palabras del oficio</translation>
+    </message>
+    <message>
+        <source>Back to the job</source>
+        <translation>Volver al trabajo</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::HarmScreen</name>
     <message>
         <source>What can hurt here</source>
@@ -10325,6 +11427,49 @@
     <message>
         <source>Its sheet states no hazard.</source>
         <translation>Su ficha no indica ningún peligro.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::HelpScreen</name>
+    <message>
+        <source>Help</source>
+        <translation>Ayuda</translation>
+    </message>
+    <message>
+        <source>Back to the job</source>
+        <translation>Volver al trabajo</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Cómo</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Precaución</translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation>Palabras</translation>
+    </message>
+    <message>
+        <source>of the trade</source>
+        <translation>del oficio</translation>
+    </message>
+    <message>
+        <source>Legend</source>
+        <translation>Leyenda</translation>
+    </message>
+    <message>
+        <source>hatches and signs</source>
+        <translation>tramas y signos</translation>
+    </message>
+    <message>
+        <source>Quick card</source>
+        <translation>Tarjeta rápida</translation>
+    </message>
+    <message>
+        <source>one page, to print</source>
+        <translation>una página, a imprimir</translation>
     </message>
 </context>
 <context>
@@ -10379,6 +11524,165 @@
     <message>
         <source>on a practice panel</source>
         <translation>con un panel de práctica</translation>
+    </message>
+    <message>
+        <source>No repair is open. Take in a panel: the program asks what there is, plans, and keeps time and record.</source>
+        <translation>No hay ninguna reparación abierta. Reciba un panel: el programa pregunta qué hay, planifica y lleva tiempo y registro.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::LegendScreen</name>
+    <message>
+        <source>crossed hatch</source>
+        <translation>trama cruzada</translation>
+    </message>
+    <message>
+        <source>short flecks</source>
+        <translation>motas cortas</translation>
+    </message>
+    <message>
+        <source>close slanted hatch</source>
+        <translation>trama inclinada densa</translation>
+    </message>
+    <message>
+        <source>as steel, with a pale skin</source>
+        <translation>como el acero, con piel clara</translation>
+    </message>
+    <message>
+        <source>pale, rows of dashes</source>
+        <translation>claro, filas de rayas</translation>
+    </message>
+    <message>
+        <source>dark, crossed hatch</source>
+        <translation>oscuro, trama cruzada</translation>
+    </message>
+    <message>
+        <source>pale, rows of dots</source>
+        <translation>claro, filas de puntos</translation>
+    </message>
+    <message>
+        <source>Fibre filler</source>
+        <translation>Masilla de fibra</translation>
+    </message>
+    <message>
+        <source>short strokes</source>
+        <translation>trazos cortos</translation>
+    </message>
+    <message>
+        <source>The next lift</source>
+        <translation>La capa siguiente</translation>
+    </message>
+    <message>
+        <source>fewer strokes, paler</source>
+        <translation>menos trazos, más claro</translation>
+    </message>
+    <message>
+        <source>Not laid yet</source>
+        <translation>Aún sin poner</translation>
+    </message>
+    <message>
+        <source>dashed outline</source>
+        <translation>contorno de rayas</translation>
+    </message>
+    <message>
+        <source>Finishing filler</source>
+        <translation>Masilla de acabado</translation>
+    </message>
+    <message>
+        <source>pale, without hatch</source>
+        <translation>claro, sin trama</translation>
+    </message>
+    <message>
+        <source>Hardener</source>
+        <translation>Endurecedor</translation>
+    </message>
+    <message>
+        <source>the bead on the board</source>
+        <translation>el cordón en la tabla</translation>
+    </message>
+    <message>
+        <source>Adhesive</source>
+        <translation>Adhesivo</translation>
+    </message>
+    <message>
+        <source>upright strokes</source>
+        <translation>trazos verticales</translation>
+    </message>
+    <message>
+        <source>Weld</source>
+        <translation>Soldadura</translation>
+    </message>
+    <message>
+        <source>grey, without hatch</source>
+        <translation>gris, sin trama</translation>
+    </message>
+    <message>
+        <source>Paint</source>
+        <translation>Pintura</translation>
+    </message>
+    <message>
+        <source>blue, without hatch</source>
+        <translation>azul, sin trama</translation>
+    </message>
+    <message>
+        <source>Tape of a dam</source>
+        <translation>Cinta de un tope</translation>
+    </message>
+    <message>
+        <source>yellow, without hatch</source>
+        <translation>amarillo, sin trama</translation>
+    </message>
+    <message>
+        <source>Octagon: stop</source>
+        <translation>Octógono: alto</translation>
+    </message>
+    <message>
+        <source>Do not go on here.</source>
+        <translation>No siga aquí.</translation>
+    </message>
+    <message>
+        <source>Triangle: caution</source>
+        <translation>Triángulo: cuidado</translation>
+    </message>
+    <message>
+        <source>It can hurt, or spoil the work.</source>
+        <translation>Puede dañar o estropear el trabajo.</translation>
+    </message>
+    <message>
+        <source>Blue key: do</source>
+        <translation>Tecla azul: hacer</translation>
+    </message>
+    <message>
+        <source>The way on; it records what was done.</source>
+        <translation>El paso siguiente; registra lo hecho.</translation>
+    </message>
+    <message>
+        <source>Green key: go</source>
+        <translation>Tecla verde: adelante</translation>
+    </message>
+    <message>
+        <source>The way on where all that is asked is there.</source>
+        <translation>El paso siguiente si está todo lo que se pide.</translation>
+    </message>
+    <message>
+        <source>Disc with a tick: done</source>
+        <translation>Disco con marca: hecho</translation>
+    </message>
+    <message>
+        <source>It was told and is in the log.</source>
+        <translation>Se dijo y está en el registro.</translation>
+    </message>
+    <message>
+        <source>A tap on a section leads here</source>
+        <translation>Un toque en una sección lleva aquí</translation>
+    </message>
+    <message>
+        <source>Hatches and signs</source>
+        <translation>Tramas y signos</translation>
+    </message>
+    <message>
+        <source>Back to the job</source>
+        <translation>Volver al trabajo</translation>
     </message>
 </context>
 <context>
@@ -11525,6 +12829,13 @@
     </message>
 </context>
 <context>
+    <name>strandbench::QuickCardScreen</name>
+    <message>
+        <source>Choose where the quick card goes</source>
+        <translation>Elija adónde va la tarjeta rápida</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::ReadingButton</name>
     <message>
         <source>Air: %1</source>
@@ -11792,6 +13103,10 @@
     <message>
         <source>No sound</source>
         <translation>Sin sonido</translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation>Ayuda</translation>
     </message>
 </context>
 <context>
@@ -12337,6 +13652,10 @@
         <source>laid aside</source>
         <translation>apartada</translation>
     </message>
+    <message>
+        <source>Only invented sheets yet: type in the shop’s own</source>
+        <translation>Solo hay fichas inventadas: teclee las del taller</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::SetUpSoundScreen</name>
@@ -12471,6 +13790,14 @@
     <message>
         <source>On paper</source>
         <translation>En papel</translation>
+    </message>
+    <message>
+        <source>To a panel</source>
+        <translation>A un panel</translation>
+    </message>
+    <message>
+        <source>No practice panel was worked yet. Each one that is, counts towards these skills.</source>
+        <translation>Aún no se ha trabajado ningún panel de práctica. Cada uno cuenta para estas destrezas.</translation>
     </message>
 </context>
 <context>
@@ -12750,10 +14077,6 @@
         <translation>Pulsar una orden para ver su registro</translation>
     </message>
     <message>
-        <source>Nothing was worked on today.</source>
-        <translation>Hoy no se trabajó en nada.</translation>
-    </message>
-    <message>
         <source>A record that cannot be read</source>
         <translation>Un registro que no se puede leer</translation>
     </message>
@@ -12795,6 +14118,22 @@
     <message>
         <source>sign off, return, figures</source>
         <translation>firmar, devolver, cifras</translation>
+    </message>
+    <message>
+        <source>Nothing was worked on today. Every repair that is, stands here with its record.</source>
+        <translation>Hoy no se ha trabajado en nada. Cada reparación trabajada está aquí con su registro.</translation>
+    </message>
+    <message>
+        <source>Take in a panel</source>
+        <translation>Recibir un panel</translation>
+    </message>
+    <message>
+        <source>job number and panel</source>
+        <translation>número de orden y panel</translation>
+    </message>
+    <message>
+        <source>No repair today</source>
+        <translation>Ninguna reparación hoy</translation>
     </message>
 </context>
 <context>

@@ -2490,6 +2490,201 @@
     </message>
 </context>
 <context>
+    <name>Glossary</name>
+    <message>
+        <source>Tough yellow fibre that fuzzes instead of breaking; it cannot be sanded clean.</source>
+        <translation>Fibre jaune et tenace qui s’effiloche au lieu de casser ; elle ne se ponce pas net.</translation>
+    </message>
+    <message>
+        <source>Cloth and resin bonded behind a hole, so that the filler has something to lie on.</source>
+        <translation>Tissu et résine collés derrière un trou, pour que le mastic repose dessus.</translation>
+    </message>
+    <message>
+        <source>What is mixed at one time, with one bead of hardener.</source>
+        <translation>Ce qui est mélangé en une fois, avec un cordon de durcisseur.</translation>
+    </message>
+    <message>
+        <source>The line of hardener paste pressed from its tube; its length is the measure.</source>
+        <translation>Le trait de pâte durcisseur sorti du tube ; sa longueur est la mesure.</translation>
+    </message>
+    <message>
+        <source>The slope ground round a hole or crack, which gives the filler area to hold on.</source>
+        <translation>La pente meulée autour d’un trou ou d’une fissure, où le mastic tient.</translation>
+    </message>
+    <message>
+        <source>Two panels joined by adhesive; it moves a little with heat and load.</source>
+        <translation>Deux panneaux joints par collage ; il bouge un peu à la chaleur et à la charge.</translation>
+    </message>
+    <message>
+        <source>Fine cracks like a net in paint, gel coat or a filler that got too hot.</source>
+        <translation>Fines fissures en réseau dans la peinture, le gel coat ou un mastic trop chaud.</translation>
+    </message>
+    <message>
+        <source>The reaction that makes the paste hard; it gives off heat.</source>
+        <translation>La réaction qui durcit la pâte ; elle dégage de la chaleur.</translation>
+    </message>
+    <message>
+        <source>Tape or card behind a hole that keeps the filler in; it carries nothing.</source>
+        <translation>Adhésif ou carton derrière un trou qui retient le mastic ; il ne porte rien.</translation>
+    </message>
+    <message>
+        <source>Plies of a laminate that have come apart; they sound dull when tapped.</source>
+        <translation>Plis d’un stratifié qui se sont séparés ; ils sonnent sourd.</translation>
+    </message>
+    <message>
+        <source>Where the work left a limit; it stands in the record and is looked at.</source>
+        <translation>Là où le travail a quitté une limite ; noté et revu.</translation>
+    </message>
+    <message>
+        <source>How much warmer the panel is than the dew point of the air round it.</source>
+        <translation>De combien le panneau est plus chaud que le point de rosée de l’air.</translation>
+    </message>
+    <message>
+        <source>The temperature at which water comes out of the air onto a surface.</source>
+        <translation>La température où l’eau de l’air se dépose sur une surface.</translation>
+    </message>
+    <message>
+        <source>How sharply a painted surface mirrors; low spots and sand marks blur it.</source>
+        <translation>La netteté du reflet d’une peinture ; creux et rayures la troublent.</translation>
+    </message>
+    <message>
+        <source>The primer that a new metal part was dipped in; thin, hard, often grey or black.</source>
+        <translation>L’apprêt de bain d’une pièce neuve ; mince, dur, gris ou noir.</translation>
+    </message>
+    <message>
+        <source>Two-part primer that keeps water off metal; cured and abraded it carries filler.</source>
+        <translation>Primaire à deux composants qui protège le métal ; durci et poncé, il porte le mastic.</translation>
+    </message>
+    <message>
+        <source>Primer with acid that bites metal; polyester does not hold on it.</source>
+        <translation>Primaire à l’acide qui mord le métal ; le polyester n’y tient pas.</translation>
+    </message>
+    <message>
+        <source>The heat of the cure; a thick lump gets hotter than a thin layer.</source>
+        <translation>La chaleur de la prise ; un bloc épais chauffe plus qu’une couche mince.</translation>
+    </message>
+    <message>
+        <source>One side of the panel: front is what the customer sees.</source>
+        <translation>Un côté du panneau : l’avant est ce que voit le client.</translation>
+    </message>
+    <message>
+        <source>An edge sanded out until a hand cannot feel where it ends.</source>
+        <translation>Un bord poncé jusqu’à ce que la main n’en sente plus la fin.</translation>
+    </message>
+    <message>
+        <source>Paste of polyester with powder or fibre that fills and is sanded.</source>
+        <translation>Pâte polyester avec poudre ou fibre, qui comble et se ponce.</translation>
+    </message>
+    <message>
+        <source>The wait in which a solvent leaves a surface, until nothing smells or feels cold.</source>
+        <translation>L’attente où le solvant s’en va, jusqu’à ne plus sentir ni froid ni odeur.</translation>
+    </message>
+    <message>
+        <source>Steel with a skin of zinc; sanded through, it rusts there.</source>
+        <translation>Acier à peau de zinc ; percée au ponçage, il y rouille.</translation>
+    </message>
+    <message>
+        <source>When the paste stops flowing and turns to rubber: no spreading from then on.</source>
+        <translation>Quand la pâte cesse de couler et devient caoutchouc : plus d’étalage.</translation>
+    </message>
+    <message>
+        <source>The unreinforced outer skin of a moulded laminate.</source>
+        <translation>La peau extérieure sans fibre d’un stratifié moulé.</translation>
+    </message>
+    <message>
+        <source>From hardener in to the gel; it follows from lot, warmth and share of hardener.</source>
+        <translation>Du durcisseur à la prise ; selon lot, chaleur et part de durcisseur.</translation>
+    </message>
+    <message>
+        <source>The number of an abrasive paper: the higher, the finer.</source>
+        <translation>Le numéro d’un papier abrasif : plus haut, plus fin.</translation>
+    </message>
+    <message>
+        <source>A thin veil over the repair that stays in low spots while sanding.</source>
+        <translation>Un voile mince qui reste dans les creux pendant le ponçage.</translation>
+    </message>
+    <message>
+        <source>Glass cloth or mat laid by hand in resin; the cloth shows at a broken edge.</source>
+        <translation>Tissu ou mat de verre posé à la main en résine ; visible au bord cassé.</translation>
+    </message>
+    <message>
+        <source>The paste with peroxide that starts the cure; more of it is not harder.</source>
+        <translation>La pâte au peroxyde qui lance la prise ; plus n’est pas plus dur.</translation>
+    </message>
+    <message>
+        <source>One layer of filler that is laid, cures and is sanded before the next.</source>
+        <translation>Une épaisseur de mastic posée, durcie et poncée avant la suivante.</translation>
+    </message>
+    <message>
+        <source>What was made at one time; its number stands on the package.</source>
+        <translation>Ce qui fut fabriqué en une fois ; son numéro est sur l’emballage.</translation>
+    </message>
+    <message>
+        <source>When edge or sand marks of the repair show through the paint later.</source>
+        <translation>Quand bord ou rayures de la réparation ressortent plus tard dans la peinture.</translation>
+    </message>
+    <message>
+        <source>What works in the hardener; it burns eyes and feeds fire.</source>
+        <translation>Ce qui agit dans le durcisseur ; il brûle les yeux et nourrit le feu.</translation>
+    </message>
+    <message>
+        <source>A small open bubble in the sanded surface.</source>
+        <translation>Une petite bulle ouverte dans la surface poncée.</translation>
+    </message>
+    <message>
+        <source>How long a batch can be worked on the board.</source>
+        <translation>Le temps où un mélange se travaille sur la palette.</translation>
+    </message>
+    <message>
+        <source>The roughness that abrading leaves, for the filler to bite.</source>
+        <translation>La rugosité que laisse le ponçage, où le mastic mord.</translation>
+    </message>
+    <message>
+        <source>The round of filler laid on the board; its width is the measure.</source>
+        <translation>Le rond de mastic posé sur la palette ; sa largeur est la mesure.</translation>
+    </message>
+    <message>
+        <source>The firm backing of the paper that keeps a surface flat.</source>
+        <translation>L’appui ferme du papier qui garde la surface plane.</translation>
+    </message>
+    <message>
+        <source>To dull a surface lightly, so that the next coat holds.</source>
+        <translation>Ternir légèrement une surface pour que la couche suivante tienne.</translation>
+    </message>
+    <message>
+        <source>What the maker says of a product, as the program reads it.</source>
+        <translation>Ce que le fabricant dit d’un produit, tel que lu par le programme.</translation>
+    </message>
+    <message>
+        <source>The thin last coat of finishing filler over lift and edge.</source>
+        <translation>La dernière couche mince de mastic de finition sur passe et bord.</translation>
+    </message>
+    <message>
+        <source>Sheet moulding compound: short glass fibre pressed hot in a mould, flecks at the broken edge.</source>
+        <translation>Composé moulé à chaud à fibre de verre courte ; éclats au bord cassé.</translation>
+    </message>
+    <message>
+        <source>A hole at the tip of a crack, so that it runs no further.</source>
+        <translation>Un trou au bout d’une fissure, pour qu’elle n’aille pas plus loin.</translation>
+    </message>
+    <message>
+        <source>The sticky film that air leaves on a cured face; it clogs paper.</source>
+        <translation>Le film collant que l’air laisse à la surface ; il encrasse le papier.</translation>
+    </message>
+    <message>
+        <source>One cloth wipes the solvent on, a clean dry one takes it off before it dries.</source>
+        <translation>Un chiffon pose le solvant, un autre propre et sec l’enlève avant séchage.</translation>
+    </message>
+    <message>
+        <source>Two panels joined by welding; only a solid, dressed one is ever filled over.</source>
+        <translation>Deux panneaux soudés ; seul un cordon continu, dressé, se mastique.</translation>
+    </message>
+    <message>
+        <source>Working resin in until every fibre is wet and no white is left.</source>
+        <translation>Faire entrer la résine jusqu’à ce que chaque fibre soit mouillée.</translation>
+    </message>
+</context>
+<context>
     <name>Hands</name>
     <message>
         <source>Hands: job %1 is still being spread.</source>
@@ -3164,6 +3359,813 @@
     <message>
         <source>Of return, override and forget: why.</source>
         <translation>De return, override et forget&#xa0;: pourquoi.</translation>
+    </message>
+</context>
+<context>
+    <name>Help</name>
+    <message>
+        <source>The limits are the product sheet’s; where it is silent, the shop’s own assumptions.</source>
+        <translation>Les limites sont celles de la fiche produit ; muette, celles de l’atelier.</translation>
+    </message>
+    <message>
+        <source>The decision table says what is filled with what; each answer carries its reason.</source>
+        <translation>La table de décision dit quoi avec quoi ; chaque réponse a sa raison.</translation>
+    </message>
+    <message>
+        <source>The limits are the shop’s own and stand in bench set-up with their reason.</source>
+        <translation>Les limites sont celles de l’atelier, aux réglages du poste, avec leur raison.</translation>
+    </message>
+    <message>
+        <source>The safety data sheet says what protects you; it comes before this program.</source>
+        <translation>La fiche de sécurité dit ce qui vous protège ; elle passe avant ce programme.</translation>
+    </message>
+    <message>
+        <source>The vehicle maker’s repair manual, local codes and licensed practice come first.</source>
+        <translation>Le manuel du constructeur, les règles locales et la pratique agréée passent d’abord.</translation>
+    </message>
+    <message>
+        <source>What was tapped stays in the log; a mistake is put right by a new entry.</source>
+        <translation>Ce qui est touché reste au journal ; une erreur se corrige par une entrée.</translation>
+    </message>
+    <message>
+        <source>Dew margin and range stand in bench set-up; a product sheet may ask for more.</source>
+        <translation>L’écart de rosée est aux réglages du poste ; une fiche peut demander plus.</translation>
+    </message>
+    <message>
+        <source>Times come from sheet, air, panel and lot; what you see on the filler wins.</source>
+        <translation>Les temps viennent de fiche, air, panneau et lot ; ce que vous voyez l’emporte.</translation>
+    </message>
+    <message>
+        <source>Nothing of practice goes into the log of the shop.</source>
+        <translation>Rien de l’exercice ne va au journal de l’atelier.</translation>
+    </message>
+    <message>
+        <source>Where the bench stands</source>
+        <translation>Où en est le poste</translation>
+    </message>
+    <message>
+        <source>Every open repair has a card here; the running ones come first.</source>
+        <translation>Chaque réparation ouverte a ici sa carte ; celles qui courent viennent d’abord.</translation>
+    </message>
+    <message>
+        <source>Tap a card to go on at its next step, or take in a panel.</source>
+        <translation>Touchez une carte pour reprendre à son étape, ou prenez un panneau en charge.</translation>
+    </message>
+    <message>
+        <source>With nobody named at the bench, the log cannot say who did it.</source>
+        <translation>Si personne n’est nommé au poste, le journal ne dit pas qui l’a fait.</translation>
+    </message>
+    <message>
+        <source>Taking in a panel</source>
+        <translation>Prendre un panneau en charge</translation>
+    </message>
+    <message>
+        <source>A repair begins with the job number and the name of the panel.</source>
+        <translation>Une réparation commence par le numéro de dossier et le nom du panneau.</translation>
+    </message>
+    <message>
+        <source>Key the number or scan it, then tap the panel.</source>
+        <translation>Tapez le numéro ou scannez-le, puis touchez le panneau.</translation>
+    </message>
+    <message>
+        <source>Two panels of one job are two repairs; one name for both mixes them up.</source>
+        <translation>Deux panneaux d’un dossier sont deux réparations ; un seul nom les confond.</translation>
+    </message>
+    <message>
+        <source>Who is at the bench</source>
+        <translation>Qui est au poste</translation>
+    </message>
+    <message>
+        <source>Every act in the log carries the name that stands here.</source>
+        <translation>Chaque acte du journal porte le nom inscrit ici.</translation>
+    </message>
+    <message>
+        <source>Tap your name when you take the bench over.</source>
+        <translation>Touchez votre nom quand vous prenez le poste.</translation>
+    </message>
+    <message>
+        <source>A name left over from the last shift signs for work it did not do.</source>
+        <translation>Un nom resté de l’équipe d’avant signe un travail qu’il n’a pas fait.</translation>
+    </message>
+    <message>
+        <source>What the panel is made of</source>
+        <translation>De quoi est fait le panneau</translation>
+    </message>
+    <message>
+        <source>The material decides whether it is filled, and with which filler.</source>
+        <translation>Le matériau décide s’il se remplit, et avec quel mastic.</translation>
+    </message>
+    <message>
+        <source>Look at the broken edge and the rear face; use what tells it for sure.</source>
+        <translation>Regardez le bord cassé et l’envers ; servez-vous de ce qui le prouve.</translation>
+    </message>
+    <message>
+        <source>Paint hides it. Guessed wrong, the filler lets go later.</source>
+        <translation>La peinture le cache. Mal deviné, le mastic lâche plus tard.</translation>
+    </message>
+    <message>
+        <source>What the damage is</source>
+        <translation>Quel est le dommage</translation>
+    </message>
+    <message>
+        <source>Kind of damage, weld or bond decide between filling and another repair.</source>
+        <translation>Le dommage, la soudure ou le collage décident entre mastic et autre réparation.</translation>
+    </message>
+    <message>
+        <source>Look from both faces where you can; a crack often runs on behind.</source>
+        <translation>Regardez des deux faces si possible ; une fissure continue souvent derrière.</translation>
+    </message>
+    <message>
+        <source>A joint is no damage: filler over it cracks.</source>
+        <translation>Un joint n’est pas un dommage : le mastic dessus se fissure.</translation>
+    </message>
+    <message>
+        <source>How large it is</source>
+        <translation>Sa taille</translation>
+    </message>
+    <message>
+        <source>From the size follow the opening, the lifts and the masses of the plan.</source>
+        <translation>De la taille découlent l’ouverture, les passes et les masses du plan.</translation>
+    </message>
+    <message>
+        <source>Measure the damage itself, not the bevel; the program adds that.</source>
+        <translation>Mesurez le dommage lui-même, pas le chanfrein ; le programme l’ajoute.</translation>
+    </message>
+    <message>
+        <source>Measured too small, there is too little in the puddle and you mix again.</source>
+        <translation>Mesuré trop petit, il manque du mastic et il faut remélanger.</translation>
+    </message>
+    <message>
+        <source>What lies on it, and where it is</source>
+        <translation>Ce qu’il y a dessus, et où</translation>
+    </message>
+    <message>
+        <source>Filler holds on sound, bare, dry material only; the place must carry no load.</source>
+        <translation>Le mastic ne tient que sur du sain, nu et sec, là où rien ne porte.</translation>
+    </message>
+    <message>
+        <source>Say what is there now; the plan takes it off in its steps.</source>
+        <translation>Dites ce qui s’y trouve ; le plan l’enlève dans ses étapes.</translation>
+    </message>
+    <message>
+        <source>Damp or a soft coat below stays there, and the repair lifts.</source>
+        <translation>L’humidité ou une couche molle reste dessous, et la réparation se décolle.</translation>
+    </message>
+    <message>
+        <source>Air, panel and humidity</source>
+        <translation>Air, panneau et humidité</translation>
+    </message>
+    <message>
+        <source>The reading says whether dew may form and how fast the filler gels.</source>
+        <translation>Le relevé dit si la rosée menace et à quelle vitesse le mastic prend.</translation>
+    </message>
+    <message>
+        <source>Probe on the panel beside the damage; wait until it stands still.</source>
+        <translation>Sonde sur le panneau à côté du dommage ; attendez qu’elle se fixe.</translation>
+    </message>
+    <message>
+        <source>A reading of this morning says nothing about now.</source>
+        <translation>Un relevé de ce matin ne dit rien de maintenant.</translation>
+    </message>
+    <message>
+        <source>The plan</source>
+        <translation>Le plan</translation>
+    </message>
+    <message>
+        <source>It says how many lifts and batches, with what, and how long it takes.</source>
+        <translation>Il dit combien de passes et de mélanges, avec quoi et combien de temps.</translation>
+    </message>
+    <message>
+        <source>Read the reasons, look at the section, then accept it.</source>
+        <translation>Lisez les raisons, regardez la coupe, puis acceptez-le.</translation>
+    </message>
+    <message>
+        <source>A wrong answer makes a wrong plan: change the answer, not the work.</source>
+        <translation>Une réponse fausse fait un plan faux : changez la réponse, pas le travail.</translation>
+    </message>
+    <message>
+        <source>Stop: not to be filled</source>
+        <translation>Stop : à ne pas mastiquer</translation>
+    </message>
+    <message>
+        <source>It names what is wrong, why, and what to do instead.</source>
+        <translation>Il nomme ce qui ne va pas, pourquoi, et que faire à la place.</translation>
+    </message>
+    <message>
+        <source>Park the repair and hand it to the place that is named.</source>
+        <translation>Mettez la réparation de côté et remettez-la à l’endroit nommé.</translation>
+    </message>
+    <message>
+        <source>Filled all the same it looks right and fails where nobody sees it.</source>
+        <translation>Mastiqué quand même, cela paraît bon et lâche là où nul ne voit.</translation>
+    </message>
+    <message>
+        <source>Gear and tools</source>
+        <translation>Équipement et outils</translation>
+    </message>
+    <message>
+        <source>What protects you is on before the first dust or vapour.</source>
+        <translation>Ce qui vous protège est mis avant la première poussière ou vapeur.</translation>
+    </message>
+    <message>
+        <source>Extraction on, then goggles, mask, gloves and closed sleeves.</source>
+        <translation>Aspiration en marche, puis lunettes, masque, gants, manches fermées.</translation>
+    </message>
+    <message>
+        <source>A disc that was on steel carries grit into aluminium, and it corrodes.</source>
+        <translation>Un disque passé sur l’acier porte du grain dans l’aluminium, qui se corrode.</translation>
+    </message>
+    <message>
+        <source>Clean and dry</source>
+        <translation>Propre et sec</translation>
+    </message>
+    <message>
+        <source>Wax, dust and solvent left behind keep the filler from holding.</source>
+        <translation>Cire, poussière et solvant restants empêchent le mastic de tenir.</translation>
+    </message>
+    <message>
+        <source>Two cloths, one way; then let it flash off until nothing smells.</source>
+        <translation>Deux chiffons, un seul sens ; puis laissez évaporer jusqu’à ne plus rien sentir.</translation>
+    </message>
+    <message>
+        <source>Sanding before degreasing rubs the wax in.</source>
+        <translation>Poncer avant de dégraisser fait entrer la cire.</translation>
+    </message>
+    <message>
+        <source>Down to sound material</source>
+        <translation>Jusqu’au sain</translation>
+    </message>
+    <message>
+        <source>Paint, loose fibre and crack tips come off, so that the filler sits on what holds.</source>
+        <translation>Peinture, fibres libres, bouts de fissure partent : le mastic repose sur le solide.</translation>
+    </message>
+    <message>
+        <source>Cut until the edge is firm all round; drill the tips the light shows.</source>
+        <translation>Coupez jusqu’au bord ferme ; percez les bouts que montre la lumière.</translation>
+    </message>
+    <message>
+        <source>A tip that is missed runs on under the filler.</source>
+        <translation>Un bout oublié continue sous le mastic.</translation>
+    </message>
+    <message>
+        <source>The bevel</source>
+        <translation>Le chanfrein</translation>
+    </message>
+    <message>
+        <source>A long, flat run gives the filler area to hold on and no step to show.</source>
+        <translation>Une pente longue et plate donne de la surface et ne laisse pas de marche.</translation>
+    </message>
+    <message>
+        <source>Grind to the run on the screen, even all round, no deeper than the damage.</source>
+        <translation>Meulez à la longueur affichée, égal autour, pas plus profond que le dommage.</translation>
+    </message>
+    <message>
+        <source>Too steep, and the edge maps through the paint later.</source>
+        <translation>Trop raide, et le bord se marque plus tard dans la peinture.</translation>
+    </message>
+    <message>
+        <source>Back-up and dam</source>
+        <translation>Renfort et barrage</translation>
+    </message>
+    <message>
+        <source>A hole needs something behind it before filler goes in.</source>
+        <translation>Un trou a besoin d’un appui avant le mastic.</translation>
+    </message>
+    <message>
+        <source>Abrade the back, lap the backing past the edge, let it cure first.</source>
+        <translation>Poncez l’envers, faites déborder le renfort, laissez-le durcir d’abord.</translation>
+    </message>
+    <message>
+        <source>A dam only holds the filler in; it carries nothing and comes off again.</source>
+        <translation>Un barrage ne fait que retenir ; il ne porte rien et s’enlève.</translation>
+    </message>
+    <message>
+        <source>Abrading for grip</source>
+        <translation>Poncer pour l’accroche</translation>
+    </message>
+    <message>
+        <source>Scratches of the grit named give the filler its hold.</source>
+        <translation>Les rayures du grain nommé donnent son accroche au mastic.</translation>
+    </message>
+    <message>
+        <source>Dull all over, into the corners and past the edge; then dust off.</source>
+        <translation>Mat partout, dans les coins et au-delà du bord ; puis dépoussiérez.</translation>
+    </message>
+    <message>
+        <source>A shiny spot is a spot where it lets go.</source>
+        <translation>Un point brillant est un point où cela lâche.</translation>
+    </message>
+    <message>
+        <source>The mix</source>
+        <translation>Le mélange</translation>
+    </message>
+    <message>
+        <source>Puddle and bead give the mass and the share of hardener without guessing.</source>
+        <translation>La galette et le cordon donnent la masse et la part de durcisseur sans deviner.</translation>
+    </message>
+    <message>
+        <source>Lay both to size, tap hardener in, knead without air until one colour.</source>
+        <translation>Posez-les à la taille, touchez le durcisseur, malaxez sans air jusqu’à une couleur.</translation>
+    </message>
+    <message>
+        <source>More hardener does not make it harder: it stains, gets hot and crazes.</source>
+        <translation>Plus de durcisseur ne durcit pas mieux : il tache, chauffe et faïence.</translation>
+    </message>
+    <message>
+        <source>Mixing by weight</source>
+        <translation>Mélanger au poids</translation>
+    </message>
+    <message>
+        <source>The scale says what is on the board; the hardener follows from that.</source>
+        <translation>La balance dit ce qui est sur la palette ; le durcisseur en découle.</translation>
+    </message>
+    <message>
+        <source>Tare the board, lay the filler, take the figure over, weigh the hardener.</source>
+        <translation>Tarez la palette, posez le mastic, reprenez le chiffre, pesez le durcisseur.</translation>
+    </message>
+    <message>
+        <source>Forgetting the tare makes every figure too large.</source>
+        <translation>Oublier la tare rend chaque chiffre trop grand.</translation>
+    </message>
+    <message>
+        <source>Lots and what they teach</source>
+        <translation>Les lots et ce qu’ils apprennent</translation>
+    </message>
+    <message>
+        <source>Every lot gels a little faster or slower than its sheet says.</source>
+        <translation>Chaque lot prend un peu plus vite ou lentement que sa fiche.</translation>
+    </message>
+    <message>
+        <source>Tell which lot is in the hand; tap when it has gelled.</source>
+        <translation>Dites quel lot est en main ; touchez quand il a pris.</translation>
+    </message>
+    <message>
+        <source>A wrong lot number teaches the wrong lot.</source>
+        <translation>Un mauvais numéro apprend au mauvais lot.</translation>
+    </message>
+    <message>
+        <source>Spreading</source>
+        <translation>Étaler</translation>
+    </message>
+    <message>
+        <source>The filler has to be in place and its edges clear before it gels.</source>
+        <translation>Le mastic doit être en place et les bords nets avant la prise.</translation>
+    </message>
+    <message>
+        <source>Press the first coat in, then build up; clear the edges when the clock says so.</source>
+        <translation>Serrez la première passe, puis chargez ; dégagez les bords quand l’horloge le dit.</translation>
+    </message>
+    <message>
+        <source>Worked past gel it tears and drags; what is on the board is waste by then.</source>
+        <translation>Travaillé après la prise, il se déchire ; ce qui reste est un déchet.</translation>
+    </message>
+    <message>
+        <source>Hands off while it cures</source>
+        <translation>Sans toucher pendant qu’il durcit</translation>
+    </message>
+    <message>
+        <source>Between gel and sanding the filler gets warm and hard.</source>
+        <translation>Entre la prise et le ponçage le mastic chauffe et durcit.</translation>
+    </message>
+    <message>
+        <source>Leave it alone, no lamp; look after another repair meanwhile.</source>
+        <translation>Laissez-le, sans lampe ; occupez-vous d’une autre réparation.</translation>
+    </message>
+    <message>
+        <source>What is left over gets hot as well: spread it thin, away from what burns.</source>
+        <translation>Le reste chauffe aussi : étalez-le mince, loin de ce qui brûle.</translation>
+    </message>
+    <message>
+        <source>Sanding the lift</source>
+        <translation>Poncer la passe</translation>
+    </message>
+    <message>
+        <source>Each lift is sanded level so that the next one holds on it.</source>
+        <translation>Chaque passe est poncée à plat pour que la suivante tienne.</translation>
+    </message>
+    <message>
+        <source>Try with the nail; sand on a block with extraction on; then dust off.</source>
+        <translation>Essayez à l’ongle ; poncez à la cale avec aspiration ; puis dépoussiérez.</translation>
+    </message>
+    <message>
+        <source>Sanded too soon it clogs the paper and tears out at the edge.</source>
+        <translation>Poncé trop tôt, il encrasse le papier et s’arrache au bord.</translation>
+    </message>
+    <message>
+        <source>Turning the panel</source>
+        <translation>Retourner le panneau</translation>
+    </message>
+    <message>
+        <source>The other face is filled the same way; the dam comes off first.</source>
+        <translation>L’autre face se mastique de même ; le barrage s’enlève d’abord.</translation>
+    </message>
+    <message>
+        <source>Two people for a large panel; lay it on something soft.</source>
+        <translation>À deux pour un grand panneau ; posez-le sur du souple.</translation>
+    </message>
+    <message>
+        <source>Residue of the dam below the filler is a place without hold.</source>
+        <translation>Un reste de barrage sous le mastic ne tient pas.</translation>
+    </message>
+    <message>
+        <source>To the contour</source>
+        <translation>À la forme</translation>
+    </message>
+    <message>
+        <source>The guide coat shows what is high and low before the primer does.</source>
+        <translation>Le témoin montre hauts et creux avant l’apprêt.</translation>
+    </message>
+    <message>
+        <source>Sand on a block until it is gone; go finer only when it is level.</source>
+        <translation>Poncez à la cale jusqu’à l’effacer ; affinez une fois plan.</translation>
+    </message>
+    <message>
+        <source>Bare hands and soft pads follow a low spot instead of showing it.</source>
+        <translation>La main et la cale molle suivent le creux au lieu de le montrer.</translation>
+    </message>
+    <message>
+        <source>Looking before the primer</source>
+        <translation>Regarder avant l’apprêt</translation>
+    </message>
+    <message>
+        <source>What is found now costs minutes; under paint it costs the job.</source>
+        <translation>Ce qu’on voit maintenant coûte des minutes ; sous la peinture, tout.</translation>
+    </message>
+    <message>
+        <source>Raking light from the side, a clean dry hand, both ways.</source>
+        <translation>Lumière rasante, main propre et sèche, dans les deux sens.</translation>
+    </message>
+    <message>
+        <source>A pinhole that is painted over comes back as a crater.</source>
+        <translation>Une piqûre recouverte revient en cratère.</translation>
+    </message>
+    <message>
+        <source>Handing over</source>
+        <translation>Remettre</translation>
+    </message>
+    <message>
+        <source>Six tests say what was found; the paint shop goes by them.</source>
+        <translation>Six essais disent ce qui a été trouvé ; la peinture s’y fie.</translation>
+    </message>
+    <message>
+        <source>Do each on the panel, then tap what you found.</source>
+        <translation>Faites chacun sur le panneau, puis touchez ce que vous trouvez.</translation>
+    </message>
+    <message>
+        <source>Tapped without testing, the record tells something that nobody saw.</source>
+        <translation>Touché sans essayer, le journal dit ce que nul n’a vu.</translation>
+    </message>
+    <message>
+        <source>Handed over</source>
+        <translation>Remise</translation>
+    </message>
+    <message>
+        <source>The repair is closed; the supervisor looks through its record.</source>
+        <translation>La réparation est close ; le chef d’atelier parcourt son dossier.</translation>
+    </message>
+    <message>
+        <source>Its record and job sheet are under today’s work.</source>
+        <translation>Son dossier et sa feuille sont dans le travail du jour.</translation>
+    </message>
+    <message>
+        <source>A fault that shows later is a rework, taken in anew.</source>
+        <translation>Un défaut plus tard est une reprise, prise en charge à neuf.</translation>
+    </message>
+    <message>
+        <source>Parked</source>
+        <translation>Mise de côté</translation>
+    </message>
+    <message>
+        <source>A repair that cannot go on here waits, with its reason and its place.</source>
+        <translation>Une réparation qui ne peut avancer attend, avec sa raison et son lieu.</translation>
+    </message>
+    <message>
+        <source>Say why and where it goes; take it up again from its card.</source>
+        <translation>Dites pourquoi et où ; reprenez-la depuis sa carte.</translation>
+    </message>
+    <message>
+        <source>A panel that was away may be damp or warm: it is read again.</source>
+        <translation>Un panneau sorti peut être humide : il est relevé à nouveau.</translation>
+    </message>
+    <message>
+        <source>Returned by the supervisor</source>
+        <translation>Renvoyée par le chef d’atelier</translation>
+    </message>
+    <message>
+        <source>The supervisor found something; what it was stands here.</source>
+        <translation>Le chef d’atelier a trouvé quelque chose ; c’est écrit ici.</translation>
+    </message>
+    <message>
+        <source>Begin the rework: it is a repair of its own, from the first question.</source>
+        <translation>Commencez la reprise : une réparation à part, dès la première question.</translation>
+    </message>
+    <message>
+        <source>Mended without a record it is not there at the next look.</source>
+        <translation>Réparé sans trace, cela manque à la prochaine revue.</translation>
+    </message>
+    <message>
+        <source>Stop and ask</source>
+        <translation>S’arrêter et demander</translation>
+    </message>
+    <message>
+        <source>Whoever is in doubt stops here; running clocks go on.</source>
+        <translation>Qui doute s’arrête ici ; les horloges continuent.</translation>
+    </message>
+    <message>
+        <source>Take a photo, write a note, or park the repair and fetch the supervisor.</source>
+        <translation>Prenez une photo, écrivez une note, ou mettez de côté et appelez le chef d’atelier.</translation>
+    </message>
+    <message>
+        <source>Going on in doubt costs more than the wait.</source>
+        <translation>Continuer dans le doute coûte plus que l’attente.</translation>
+    </message>
+    <message>
+        <source>What can hurt here</source>
+        <translation>Ce qui peut blesser ici</translation>
+    </message>
+    <message>
+        <source>It shows label, gloves, mask, first aid and waste of each material of this step.</source>
+        <translation>Montre étiquette, gants, masque, premiers secours et déchets de chaque matière.</translation>
+    </message>
+    <message>
+        <source>Page through before you open the tin.</source>
+        <translation>Parcourez les pages avant d’ouvrir le pot.</translation>
+    </message>
+    <message>
+        <source>What stands here in general does not replace the sheet of the product.</source>
+        <translation>Ce qui est dit en général ne remplace pas la fiche du produit.</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Photos</translation>
+    </message>
+    <message>
+        <source>Four photos show what no word does: as found, bare, filled, guide coat.</source>
+        <translation>Quatre photos montrent ce qu’aucun mot ne dit : trouvé, nu, mastiqué, témoin.</translation>
+    </message>
+    <message>
+        <source>Same place, same light, something beside it for the size.</source>
+        <translation>Même endroit, même lumière, un repère pour la taille.</translation>
+    </message>
+    <message>
+        <source>A photo taken after the filler shows nothing of what lies below.</source>
+        <translation>Une photo après le mastic ne montre rien du dessous.</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notes</translation>
+    </message>
+    <message>
+        <source>A note keeps what no step asks: an old repair, a warmed panel.</source>
+        <translation>Une note garde ce qu’aucune étape ne demande : vieille réparation, panneau chauffé.</translation>
+    </message>
+    <message>
+        <source>Tap a sentence, or write your own words.</source>
+        <translation>Touchez une phrase, ou écrivez la vôtre.</translation>
+    </message>
+    <message>
+        <source>A note cannot be taken back; write a second one.</source>
+        <translation>Une note ne se retire pas ; écrivez-en une autre.</translation>
+    </message>
+    <message>
+        <source>Today’s work</source>
+        <translation>Le travail du jour</translation>
+    </message>
+    <message>
+        <source>Every repair that was worked on today, with how it stands.</source>
+        <translation>Chaque réparation travaillée aujourd’hui, et où elle en est.</translation>
+    </message>
+    <message>
+        <source>Tap one for its record; look for older ones by a word or a lot.</source>
+        <translation>Touchez-en une pour son dossier ; cherchez les autres par mot ou lot.</translation>
+    </message>
+    <message>
+        <source>A repair without a sign-off stays on the supervisor’s list.</source>
+        <translation>Une réparation sans visa reste sur la liste du chef d’atelier.</translation>
+    </message>
+    <message>
+        <source>The record</source>
+        <translation>Le dossier de la réparation</translation>
+    </message>
+    <message>
+        <source>It shows what was done, when and by whom, and where limits were left.</source>
+        <translation>Il montre quoi, quand et qui, et où les limites furent quittées.</translation>
+    </message>
+    <message>
+        <source>Page through; time line and lots are a tap away.</source>
+        <translation>Parcourez ; la frise et les lots sont à une touche.</translation>
+    </message>
+    <message>
+        <source>Nothing here can be wiped out; a correction stands beside what it corrects.</source>
+        <translation>Rien ne s’efface ; une correction reste à côté de ce qu’elle corrige.</translation>
+    </message>
+    <message>
+        <source>On paper</source>
+        <translation>Sur papier</translation>
+    </message>
+    <message>
+        <source>The same figures as on the glass, to go with the panel or into a folder.</source>
+        <translation>Les mêmes chiffres qu’à l’écran, pour le panneau ou le classeur.</translation>
+    </message>
+    <message>
+        <source>Choose the paper, then a folder or the printer.</source>
+        <translation>Choisissez le papier, puis un dossier ou l’imprimante.</translation>
+    </message>
+    <message>
+        <source>A paper is of the moment it was made; the log goes on.</source>
+        <translation>Un papier date de son moment ; le journal continue.</translation>
+    </message>
+    <message>
+        <source>The air</source>
+        <translation>L’air</translation>
+    </message>
+    <message>
+        <source>It shows how far the panel is from dew, and what vapours do in this room.</source>
+        <translation>Montre la distance à la rosée, et les vapeurs dans cette pièce.</translation>
+    </message>
+    <message>
+        <source>Read air, panel and humidity close to the repair.</source>
+        <translation>Relevez air, panneau et humidité près de la réparation.</translation>
+    </message>
+    <message>
+        <source>The room is worked out as one box; near the tin it is always worse.</source>
+        <translation>La pièce est calculée comme une boîte ; près du pot c’est toujours pire.</translation>
+    </message>
+    <message>
+        <source>The supervisor’s acts</source>
+        <translation>Les actes du chef d’atelier</translation>
+    </message>
+    <message>
+        <source>Overriding, correcting and signing off are the supervisor’s, by PIN.</source>
+        <translation>Passer outre, corriger et viser sont au chef d’atelier, par PIN.</translation>
+    </message>
+    <message>
+        <source>Say the reason first; it stands in the log with the act.</source>
+        <translation>Dites d’abord la raison ; elle reste au journal avec l’acte.</translation>
+    </message>
+    <message>
+        <source>A PIN that is known to all signs for all.</source>
+        <translation>Un PIN connu de tous signe pour tous.</translation>
+    </message>
+    <message>
+        <source>Looking through the day</source>
+        <translation>Parcourir la journée</translation>
+    </message>
+    <message>
+        <source>What needs eyes stands on top: deviations, gaps, what is not signed off.</source>
+        <translation>En haut ce qui demande un regard : écarts, manques, non visé.</translation>
+    </message>
+    <message>
+        <source>Open a repair, read what its record lacks, sign it off or return it.</source>
+        <translation>Ouvrez une réparation, lisez ce qui manque, visez ou renvoyez.</translation>
+    </message>
+    <message>
+        <source>Signed off unread, a deviation is nobody’s any more.</source>
+        <translation>Visé sans lire, un écart n’est plus à personne.</translation>
+    </message>
+    <message>
+        <source>Figures over time</source>
+        <translation>Les chiffres dans le temps</translation>
+    </message>
+    <message>
+        <source>Each figure answers one question over many repairs.</source>
+        <translation>Chaque chiffre répond à une question sur beaucoup de réparations.</translation>
+    </message>
+    <message>
+        <source>Choose the period, tap a figure, then a bar to see its repairs.</source>
+        <translation>Choisissez la période, touchez un chiffre, puis une barre.</translation>
+    </message>
+    <message>
+        <source>Few repairs say little: the count stands beside each figure.</source>
+        <translation>Peu de réparations disent peu : le nombre est à côté.</translation>
+    </message>
+    <message>
+        <source>Looking for a repair</source>
+        <translation>Chercher une réparation</translation>
+    </message>
+    <message>
+        <source>Job, panel, person, lot and words of notes of every day are searched.</source>
+        <translation>On cherche dossier, panneau, personne, lot et notes de tous les jours.</translation>
+    </message>
+    <message>
+        <source>Key the beginning of a word, or scan a lot; tap what is found.</source>
+        <translation>Tapez le début d’un mot, ou scannez un lot ; touchez le résultat.</translation>
+    </message>
+    <message>
+        <source>The middle of a word finds nothing; fewer letters find more.</source>
+        <translation>Le milieu d’un mot ne trouve rien ; moins de lettres trouvent plus.</translation>
+    </message>
+    <message>
+        <source>The shelf</source>
+        <translation>Le rayon</translation>
+    </message>
+    <message>
+        <source>It counts what is there, by lot, and tells what is short, old or dry.</source>
+        <translation>Il compte ce qui est là, par lot, et dit le manque, le vieux, le sec.</translation>
+    </message>
+    <message>
+        <source>Book in what comes; each batch is taken off by itself.</source>
+        <translation>Enregistrez ce qui arrive ; chaque mélange se retire tout seul.</translation>
+    </message>
+    <message>
+        <source>What is spilled and not told makes the shelf look fuller than it is.</source>
+        <translation>Ce qui est renversé sans être dit fait paraître le rayon plus plein.</translation>
+    </message>
+    <message>
+        <source>Booking in</source>
+        <translation>Enregistrer l’entrée</translation>
+    </message>
+    <message>
+        <source>A package gets its lot and its date, so that a batch can be traced to it.</source>
+        <translation>Un emballage reçoit son lot et sa date, pour y remonter.</translation>
+    </message>
+    <message>
+        <source>Scan or key the lot from the label, then its best-before day.</source>
+        <translation>Scannez ou tapez le lot de l’étiquette, puis sa date limite.</translation>
+    </message>
+    <message>
+        <source>A lot from memory is a lot that a recall does not find.</source>
+        <translation>Un lot de mémoire échappe à un rappel.</translation>
+    </message>
+    <message>
+        <source>What became of it</source>
+        <translation>Ce qu’il en est advenu</translation>
+    </message>
+    <message>
+        <source>Count, spill, move or throw away: the shelf is put right by telling.</source>
+        <translation>Compter, renverser, déplacer, jeter : dire remet le rayon à jour.</translation>
+    </message>
+    <message>
+        <source>Say what happened and how much; nothing is wiped out.</source>
+        <translation>Dites quoi et combien ; rien n’est effacé.</translation>
+    </message>
+    <message>
+        <source>Old peroxide is waste of its own; never into the bin or a warm corner.</source>
+        <translation>Le vieux peroxyde est un déchet à part ; ni poubelle ni coin chaud.</translation>
+    </message>
+    <message>
+        <source>Product sheets</source>
+        <translation>Fiches produit</translation>
+    </message>
+    <message>
+        <source>What a filler may and how fast it gels comes from its sheet.</source>
+        <translation>Ce que peut un mastic et sa vitesse viennent de sa fiche.</translation>
+    </message>
+    <message>
+        <source>Type it from the maker’s paper, or read it from a file.</source>
+        <translation>Tapez-la d’après le papier du fabricant, ou lisez un fichier.</translation>
+    </message>
+    <message>
+        <source>A demo sheet is invented: never mend a customer’s panel by it.</source>
+        <translation>Une fiche démo est inventée : jamais pour le panneau d’un client.</translation>
+    </message>
+    <message>
+        <source>Bench set-up</source>
+        <translation>Réglages du poste</translation>
+    </message>
+    <message>
+        <source>Language, units, glass, instruments and the shop’s own limits are set here.</source>
+        <translation>Langue, unités, écran, appareils et limites de l’atelier se règlent ici.</translation>
+    </message>
+    <message>
+        <source>Measure the glass once with a card; then the drawn sizes are true.</source>
+        <translation>Mesurez l’écran une fois avec une carte ; les tailles dessinées sont alors vraies.</translation>
+    </message>
+    <message>
+        <source>A limit changed here changes every plan from now on.</source>
+        <translation>Une limite changée ici change tout plan à venir.</translation>
+    </message>
+    <message>
+        <source>Keeping the log</source>
+        <translation>Garder le journal</translation>
+    </message>
+    <message>
+        <source>Backups, bringing in another bench’s log, and putting a backup back.</source>
+        <translation>Sauvegardes, journal d’un autre poste, remise d’une sauvegarde.</translation>
+    </message>
+    <message>
+        <source>Choose the file; what would come of it is told before it is done.</source>
+        <translation>Choisissez le fichier ; le résultat est annoncé avant.</translation>
+    </message>
+    <message>
+        <source>A backup on the same disk is lost with the disk.</source>
+        <translation>Une sauvegarde sur le même disque part avec lui.</translation>
+    </message>
+    <message>
+        <source>Practising</source>
+        <translation>S’exercer</translation>
+    </message>
+    <message>
+        <source>Invented panels to learn on: look, decide, mix by eye, and see what comes of it.</source>
+        <translation>Panneaux inventés pour apprendre : regarder, décider, mélanger, voir la suite.</translation>
+    </message>
+    <message>
+        <source>Answer from what the panel shows; marks and reasons come at the end.</source>
+        <translation>Répondez d’après ce que montre le panneau ; notes et raisons à la fin.</translation>
+    </message>
+    <message>
+        <source>Help does not say here what is asked; the bench’s own help does.</source>
+        <translation>L’aide ne dit pas ici ce qui est demandé ; celle du poste, si.</translation>
     </message>
 </context>
 <context>
@@ -6280,6 +7282,91 @@
     <message>
         <source>closed behind, or too tight to work</source>
         <translation>fermé derrière, ou trop étroit</translation>
+    </message>
+</context>
+<context>
+    <name>QuickCard</name>
+    <message>
+        <source>Quick card</source>
+        <translation>Carte mémo</translation>
+    </message>
+    <message>
+        <source>Limits as they were set on %1; the glass shows those of now.</source>
+        <extracomment>%1 is a day</extracomment>
+        <translation>Limites réglées le %1 ; l’écran montre celles de maintenant.</translation>
+    </message>
+    <message>
+        <source>The safety data sheets, the vehicle maker’s repair manual, local codes and licensed practice come before this card.</source>
+        <translation>Les fiches de sécurité, le manuel du constructeur, les règles locales et la pratique agréée passent avant cette carte.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>a page of several: &quot;1 of 3&quot;</extracomment>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>The job in steps</source>
+        <translation>Le travail en étapes</translation>
+    </message>
+    <message>
+        <source>Limits of this bench; a product’s own apply where they are narrower</source>
+        <translation>Limites de ce poste ; celles du produit valent si plus étroites</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation>Limite</translation>
+    </message>
+    <message>
+        <source>Set to</source>
+        <translation>Réglée à</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <extracomment>a range: &quot;1 % to 3 %&quot;</extracomment>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>Products in use, by their sheets</source>
+        <translation>Produits employés, selon leurs fiches</translation>
+    </message>
+    <message>
+        <source>Product</source>
+        <translation>Produit</translation>
+    </message>
+    <message>
+        <source>Hardener, of the filler’s mass</source>
+        <translation>Durcisseur, de la masse de mastic</translation>
+    </message>
+    <message>
+        <source>Greatest lift</source>
+        <translation>Passe maximale</translation>
+    </message>
+    <message>
+        <source>Panel</source>
+        <translation>Panneau</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more product(s) under bench set-up.</source>
+        <translation>
+            <numerusform>%n autre produit aux réglages du poste.</numerusform>
+            <numerusform>%n autres produits aux réglages du poste.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Signs</source>
+        <translation>Signes</translation>
+    </message>
+    <message>
+        <source>Stop: do not go on here.</source>
+        <translation>Stop : ne continuez pas ici.</translation>
+    </message>
+    <message>
+        <source>Caution: it can hurt, or spoil the work.</source>
+        <translation>Attention : cela peut blesser ou gâter le travail.</translation>
+    </message>
+    <message>
+        <source>Done: it was told and is in the log.</source>
+        <translation>Fait : c’est dit et dans le journal.</translation>
     </message>
 </context>
 <context>
@@ -10280,6 +11367,21 @@
     </message>
 </context>
 <context>
+    <name>strandbench::GlossaryScreen</name>
+    <message>
+        <source>Help</source>
+        <translation>Aide</translation>
+    </message>
+    <message>
+        <source>Words of the trade</source>
+        <translation>Mots du métier</translation>
+    </message>
+    <message>
+        <source>Back to the job</source>
+        <translation>Retour au travail</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::HarmScreen</name>
     <message>
         <source>What can hurt here</source>
@@ -10325,6 +11427,49 @@
     <message>
         <source>Its sheet states no hazard.</source>
         <translation>Sa fiche n’indique aucun danger.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::HelpScreen</name>
+    <message>
+        <source>Help</source>
+        <translation>Aide</translation>
+    </message>
+    <message>
+        <source>Back to the job</source>
+        <translation>Retour au travail</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Comment</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Attention</translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation>Mots</translation>
+    </message>
+    <message>
+        <source>of the trade</source>
+        <translation>du métier</translation>
+    </message>
+    <message>
+        <source>Legend</source>
+        <translation>Légende</translation>
+    </message>
+    <message>
+        <source>hatches and signs</source>
+        <translation>hachures et signes</translation>
+    </message>
+    <message>
+        <source>Quick card</source>
+        <translation>Carte mémo</translation>
+    </message>
+    <message>
+        <source>one page, to print</source>
+        <translation>une page, à imprimer</translation>
     </message>
 </context>
 <context>
@@ -10379,6 +11524,165 @@
     <message>
         <source>on a practice panel</source>
         <translation>sur un panneau d’exercice</translation>
+    </message>
+    <message>
+        <source>No repair is open. Take in a panel: the program asks what there is, plans, and keeps time and record.</source>
+        <translation>Aucune réparation n’est ouverte. Prenez un panneau en charge : le programme demande, planifie, tient le temps et le journal.</translation>
+    </message>
+</context>
+<context>
+    <name>strandbench::LegendScreen</name>
+    <message>
+        <source>crossed hatch</source>
+        <translation>hachures croisées</translation>
+    </message>
+    <message>
+        <source>short flecks</source>
+        <translation>éclats courts</translation>
+    </message>
+    <message>
+        <source>close slanted hatch</source>
+        <translation>hachures obliques serrées</translation>
+    </message>
+    <message>
+        <source>as steel, with a pale skin</source>
+        <translation>comme l’acier, à peau claire</translation>
+    </message>
+    <message>
+        <source>pale, rows of dashes</source>
+        <translation>clair, rangées de tirets</translation>
+    </message>
+    <message>
+        <source>dark, crossed hatch</source>
+        <translation>sombre, hachures croisées</translation>
+    </message>
+    <message>
+        <source>pale, rows of dots</source>
+        <translation>clair, rangées de points</translation>
+    </message>
+    <message>
+        <source>Fibre filler</source>
+        <translation>Mastic fibré</translation>
+    </message>
+    <message>
+        <source>short strokes</source>
+        <translation>traits courts</translation>
+    </message>
+    <message>
+        <source>The next lift</source>
+        <translation>La passe suivante</translation>
+    </message>
+    <message>
+        <source>fewer strokes, paler</source>
+        <translation>moins de traits, plus clair</translation>
+    </message>
+    <message>
+        <source>Not laid yet</source>
+        <translation>Pas encore posée</translation>
+    </message>
+    <message>
+        <source>dashed outline</source>
+        <translation>contour en tirets</translation>
+    </message>
+    <message>
+        <source>Finishing filler</source>
+        <translation>Mastic de finition</translation>
+    </message>
+    <message>
+        <source>pale, without hatch</source>
+        <translation>clair, sans hachures</translation>
+    </message>
+    <message>
+        <source>Hardener</source>
+        <translation>Durcisseur</translation>
+    </message>
+    <message>
+        <source>the bead on the board</source>
+        <translation>le cordon sur la palette</translation>
+    </message>
+    <message>
+        <source>Adhesive</source>
+        <translation>Colle</translation>
+    </message>
+    <message>
+        <source>upright strokes</source>
+        <translation>traits verticaux</translation>
+    </message>
+    <message>
+        <source>Weld</source>
+        <translation>Soudure</translation>
+    </message>
+    <message>
+        <source>grey, without hatch</source>
+        <translation>gris, sans hachures</translation>
+    </message>
+    <message>
+        <source>Paint</source>
+        <translation>Peinture</translation>
+    </message>
+    <message>
+        <source>blue, without hatch</source>
+        <translation>bleu, sans hachures</translation>
+    </message>
+    <message>
+        <source>Tape of a dam</source>
+        <translation>Adhésif d’un barrage</translation>
+    </message>
+    <message>
+        <source>yellow, without hatch</source>
+        <translation>jaune, sans hachures</translation>
+    </message>
+    <message>
+        <source>Octagon: stop</source>
+        <translation>Octogone : stop</translation>
+    </message>
+    <message>
+        <source>Do not go on here.</source>
+        <translation>Ne continuez pas ici.</translation>
+    </message>
+    <message>
+        <source>Triangle: caution</source>
+        <translation>Triangle : attention</translation>
+    </message>
+    <message>
+        <source>It can hurt, or spoil the work.</source>
+        <translation>Cela peut blesser ou gâter le travail.</translation>
+    </message>
+    <message>
+        <source>Blue key: do</source>
+        <translation>Touche bleue : faire</translation>
+    </message>
+    <message>
+        <source>The way on; it records what was done.</source>
+        <translation>La suite ; elle note ce qui est fait.</translation>
+    </message>
+    <message>
+        <source>Green key: go</source>
+        <translation>Touche verte : allez</translation>
+    </message>
+    <message>
+        <source>The way on where all that is asked is there.</source>
+        <translation>La suite quand tout ce qui est demandé est là.</translation>
+    </message>
+    <message>
+        <source>Disc with a tick: done</source>
+        <translation>Disque coché : fait</translation>
+    </message>
+    <message>
+        <source>It was told and is in the log.</source>
+        <translation>C’est dit et dans le journal.</translation>
+    </message>
+    <message>
+        <source>A tap on a section leads here</source>
+        <translation>Une touche sur une coupe mène ici</translation>
+    </message>
+    <message>
+        <source>Hatches and signs</source>
+        <translation>Hachures et signes</translation>
+    </message>
+    <message>
+        <source>Back to the job</source>
+        <translation>Retour au travail</translation>
     </message>
 </context>
 <context>
@@ -11525,6 +12829,13 @@
     </message>
 </context>
 <context>
+    <name>strandbench::QuickCardScreen</name>
+    <message>
+        <source>Choose where the quick card goes</source>
+        <translation>Choisissez où va la carte mémo</translation>
+    </message>
+</context>
+<context>
     <name>strandbench::ReadingButton</name>
     <message>
         <source>Air: %1</source>
@@ -11792,6 +13103,10 @@
     <message>
         <source>No sound</source>
         <translation>Sans son</translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation>Aide</translation>
     </message>
 </context>
 <context>
@@ -12337,6 +13652,10 @@
         <source>laid aside</source>
         <translation>écartée</translation>
     </message>
+    <message>
+        <source>Only invented sheets yet: type in the shop’s own</source>
+        <translation>Fiches inventées seulement : tapez celles de l’atelier</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::SetUpSoundScreen</name>
@@ -12471,6 +13790,14 @@
     <message>
         <source>On paper</source>
         <translation>Sur papier</translation>
+    </message>
+    <message>
+        <source>To a panel</source>
+        <translation>Vers un panneau</translation>
+    </message>
+    <message>
+        <source>No practice panel was worked yet. Each one that is, counts towards these skills.</source>
+        <translation>Aucun panneau d’exercice n’a encore été travaillé. Chacun compte pour ces savoir-faire.</translation>
     </message>
 </context>
 <context>
@@ -12750,10 +14077,6 @@
         <translation>Toucher un dossier&#xa0;: historique</translation>
     </message>
     <message>
-        <source>Nothing was worked on today.</source>
-        <translation>Aucun travail aujourd’hui.</translation>
-    </message>
-    <message>
         <source>A record that cannot be read</source>
         <translation>Un historique illisible</translation>
     </message>
@@ -12795,6 +14118,22 @@
     <message>
         <source>sign off, return, figures</source>
         <translation>signer, renvoyer, chiffres</translation>
+    </message>
+    <message>
+        <source>Nothing was worked on today. Every repair that is, stands here with its record.</source>
+        <translation>Rien n’a été travaillé aujourd’hui. Chaque réparation travaillée est ici avec son dossier.</translation>
+    </message>
+    <message>
+        <source>Take in a panel</source>
+        <translation>Prendre un panneau</translation>
+    </message>
+    <message>
+        <source>job number and panel</source>
+        <translation>numéro de dossier et panneau</translation>
+    </message>
+    <message>
+        <source>No repair today</source>
+        <translation>Aucune réparation aujourd’hui</translation>
     </message>
 </context>
 <context>
