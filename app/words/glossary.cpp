@@ -68,7 +68,7 @@ constexpr words::Line definitions[] = {
     {"pot_life", QT_TRANSLATE_NOOP("Glossary", "How long a batch can be worked on the board.")},
     {"profile", QT_TRANSLATE_NOOP("Glossary", "The roughness that abrading leaves, for the filler to bite.")},
     {"puddle", QT_TRANSLATE_NOOP("Glossary", "The round of filler laid on the board; its width is the measure.")},
-    {"sanding_block", QT_TRANSLATE_NOOP("Glossary", "The firm backing of the paper that keeps a surface flat.")},
+    {"sanding_block", QT_TRANSLATE_NOOP("Glossary", "The firm support of the paper that keeps a surface flat.")},
     {"scuff", QT_TRANSLATE_NOOP("Glossary", "To dull a surface lightly, so that the next coat holds.")},
     {"sheet", QT_TRANSLATE_NOOP("Glossary", "What the maker says of a product, as the program reads it.")},
     {"skim", QT_TRANSLATE_NOOP("Glossary", "The thin last coat of finishing filler over lift and edge.")},

@@ -36,8 +36,7 @@ inline constexpr const char* dew =
     QT_TRANSLATE_NOOP("Help", "Dew margin and range stand in bench set-up; a product sheet may ask for more.");
 inline constexpr const char* engine =
     QT_TRANSLATE_NOOP("Help", "Times come from sheet, air, panel and lot; what you see on the filler wins.");
-inline constexpr const char* practice =
-    QT_TRANSLATE_NOOP("Help", "Nothing of practice goes into the log of the shop.");
+inline constexpr const char* practice = QT_TRANSLATE_NOOP("Help", "Nothing of practice goes into the log of the shop.");
 } // namespace limit
 
 [[nodiscard]] std::span<const HelpLine> helpOfRepairs();

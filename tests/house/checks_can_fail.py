@@ -12,6 +12,7 @@ import check_licence_lines
 import check_links
 import check_order
 import check_spoken
+import check_terms
 import check_translations
 import check_words
 
@@ -39,6 +40,46 @@ class Tree(unittest.TestCase):
 
     def found(self, check):
         return list(check.problems(self.root))
+
+
+class Terms(Tree):
+    def catalogues(self, source, form):
+        for language in check_terms.LANGUAGES:
+            self.write(f"translations/strandbench_{language}.ts",
+                       f'<TS language="{language}"><context><name>C</name>{translation(source, form)}</context></TS>')
+
+    def setUp(self):
+        super().setUp()
+        self.write(check_terms.TERMS, """{"terms": [
+            {"id": "gel", "en": "gel", "de": "Gel", "stems_de": ["gel"]},
+            {"id": "gel_coat", "en": "gel coat", "de": "Gelcoat", "stems_de": ["gelcoat"]},
+            {"id": "batch", "en": "batch", "de": "Ansatz", "stems_de": ["ansatz", "ans\u00e4tz"]}]}""")
+        self.write(check_terms.EXCEPTIONS, '{"exceptions": []}')
+
+    def test_another_word_than_the_termbases(self):
+        self.catalogues("2 batches of it", "2 Ans\u00e4tze davon")
+        self.assertEqual(self.found(check_terms), [])
+        self.catalogues("2 batches of it", "2 Mischungen davon")
+        self.assertEqual(len(self.found(check_terms)), 1)
+
+    def test_a_part_of_a_longer_term_is_not_looked_at(self):
+        self.catalogues("a gel coat", "ein Gelcoat")
+        self.assertEqual(self.found(check_terms), [])
+        self.catalogues("a gel coat", "ein Gel")
+        self.assertEqual(len(self.found(check_terms)), 1)
+        self.catalogues("a gelatine", "eine Sache")
+        self.assertEqual(self.found(check_terms), [])
+
+    def test_an_exception_has_a_reason_and_excuses_something(self):
+        said = '{"term": "batch", "language": "de", "source": "a batch", "why": "%s"}'
+        self.catalogues("a batch", "eine Mischung")
+        self.write(check_terms.EXCEPTIONS, '{"exceptions": [' + said % "so said" + "]}")
+        self.assertEqual(self.found(check_terms), [])
+        self.write(check_terms.EXCEPTIONS, '{"exceptions": [' + said % "" + "]}")
+        self.assertEqual(len(self.found(check_terms)), 1)
+        self.catalogues("a batch", "ein Ansatz")
+        self.write(check_terms.EXCEPTIONS, '{"exceptions": [' + said % "so said" + "]}")
+        self.assertEqual(len(self.found(check_terms)), 1)
 
 
 class Sources(Tree):
