@@ -2644,7 +2644,7 @@
         <translation>Der runde Spachtel auf dem Brett; seine Breite ist das Maß.</translation>
     </message>
     <message>
-        <source>The firm backing of the paper that keeps a surface flat.</source>
+        <source>The firm support of the paper that keeps a surface flat.</source>
         <translation>Die feste Auflage des Papiers, die eine Fläche eben hält.</translation>
     </message>
     <message>
@@ -2657,7 +2657,7 @@
     </message>
     <message>
         <source>The thin last coat of finishing filler over lift and edge.</source>
-        <translation>Die dünne letzte Schicht über Lage und Rand.</translation>
+        <translation>Die dünne letzte Schicht Feinspachtel über Lage und Rand.</translation>
     </message>
     <message>
         <source>Sheet moulding compound: short glass fibre pressed hot in a mould, flecks at the broken edge.</source>
@@ -3493,7 +3493,7 @@
     </message>
     <message>
         <source>Measured too small, there is too little in the puddle and you mix again.</source>
-        <translation>Zu klein gemessen, reicht die Menge nicht und es wird noch einmal angesetzt.</translation>
+        <translation>Zu klein gemessen, ist der Kreis zu klein und es wird noch einmal angesetzt.</translation>
     </message>
     <message>
         <source>What lies on it, and where it is</source>
@@ -3508,7 +3508,7 @@
         <translation>Sagen, was jetzt da ist; der Plan nimmt es in seinen Schritten ab.</translation>
     </message>
     <message>
-        <source>Damp or a soft coat below stays there, and the repair lifts.</source>
+        <source>Damp or a soft coat below stays there, and the repair comes off.</source>
         <translation>Feuchte oder eine weiche Schicht bleibt darunter, und die Reparatur hebt sich ab.</translation>
     </message>
     <message>
@@ -3613,7 +3613,7 @@
     </message>
     <message>
         <source>A long, flat run gives the filler area to hold on and no step to show.</source>
-        <translation>Ein langer, flacher Auslauf gibt Fläche zum Haften und keine Kante.</translation>
+        <translation>Ein langer, flacher Auslauf gibt dem Spachtel Halt und keine Kante.</translation>
     </message>
     <message>
         <source>Grind to the run on the screen, even all round, no deeper than the damage.</source>

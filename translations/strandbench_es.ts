@@ -2644,7 +2644,7 @@
         <translation>La torta redonda de masilla en la tabla; su ancho es la medida.</translation>
     </message>
     <message>
-        <source>The firm backing of the paper that keeps a surface flat.</source>
+        <source>The firm support of the paper that keeps a surface flat.</source>
         <translation>El apoyo firme del papel que mantiene plana la superficie.</translation>
     </message>
     <message>
@@ -3493,7 +3493,7 @@
     </message>
     <message>
         <source>Measured too small, there is too little in the puddle and you mix again.</source>
-        <translation>Si se mide de menos, hay poca masilla y se mezcla otra vez.</translation>
+        <translation>Si se mide de menos, la torta es pequeña y se mezcla otra vez.</translation>
     </message>
     <message>
         <source>What lies on it, and where it is</source>
@@ -3508,7 +3508,7 @@
         <translation>Diga lo que hay ahora; el plan lo quita en sus pasos.</translation>
     </message>
     <message>
-        <source>Damp or a soft coat below stays there, and the repair lifts.</source>
+        <source>Damp or a soft coat below stays there, and the repair comes off.</source>
         <translation>La humedad o una capa blanda de debajo se queda, y la reparación se levanta.</translation>
     </message>
     <message>

@@ -2644,7 +2644,7 @@
         <translation>Le rond de mastic posé sur la palette ; sa largeur est la mesure.</translation>
     </message>
     <message>
-        <source>The firm backing of the paper that keeps a surface flat.</source>
+        <source>The firm support of the paper that keeps a surface flat.</source>
         <translation>L’appui ferme du papier qui garde la surface plane.</translation>
     </message>
     <message>
@@ -3393,7 +3393,7 @@
     </message>
     <message>
         <source>Times come from sheet, air, panel and lot; what you see on the filler wins.</source>
-        <translation>Les temps viennent de fiche, air, panneau et lot ; ce que vous voyez l’emporte.</translation>
+        <translation>Les temps viennent de fiche, air, panneau et lot ; ce que montre le mastic l’emporte.</translation>
     </message>
     <message>
         <source>Nothing of practice goes into the log of the shop.</source>
@@ -3493,7 +3493,7 @@
     </message>
     <message>
         <source>Measured too small, there is too little in the puddle and you mix again.</source>
-        <translation>Mesuré trop petit, il manque du mastic et il faut remélanger.</translation>
+        <translation>Mesuré trop petit, la galette est trop petite et il faut remélanger.</translation>
     </message>
     <message>
         <source>What lies on it, and where it is</source>
@@ -3508,7 +3508,7 @@
         <translation>Dites ce qui s’y trouve ; le plan l’enlève dans ses étapes.</translation>
     </message>
     <message>
-        <source>Damp or a soft coat below stays there, and the repair lifts.</source>
+        <source>Damp or a soft coat below stays there, and the repair comes off.</source>
         <translation>L’humidité ou une couche molle reste dessous, et la réparation se décolle.</translation>
     </message>
     <message>
@@ -3613,7 +3613,7 @@
     </message>
     <message>
         <source>A long, flat run gives the filler area to hold on and no step to show.</source>
-        <translation>Une pente longue et plate donne de la surface et ne laisse pas de marche.</translation>
+        <translation>Une pente longue et plate donne prise au mastic et ne laisse pas de marche.</translation>
     </message>
     <message>
         <source>Grind to the run on the screen, even all round, no deeper than the damage.</source>
@@ -3637,7 +3637,7 @@
     </message>
     <message>
         <source>A dam only holds the filler in; it carries nothing and comes off again.</source>
-        <translation>Un barrage ne fait que retenir ; il ne porte rien et s’enlève.</translation>
+        <translation>Un barrage ne fait que retenir le mastic ; il ne porte rien et s’enlève.</translation>
     </message>
     <message>
         <source>Abrading for grip</source>
@@ -4077,7 +4077,7 @@
     </message>
     <message>
         <source>A package gets its lot and its date, so that a batch can be traced to it.</source>
-        <translation>Un emballage reçoit son lot et sa date, pour y remonter.</translation>
+        <translation>Un emballage reçoit lot et date, pour y remonter depuis un mélange.</translation>
     </message>
     <message>
         <source>Scan or key the lot from the label, then its best-before day.</source>
