@@ -18,7 +18,7 @@ struct QuickCardFacts {
 };
 
 /// So many products stand on the card; of more it says how many are left out.
-inline constexpr std::size_t productsOnCard = 12;
+inline constexpr std::size_t productsOnCard = 8;
 
 /// The card as the bytes of a PDF; empty when it was stopped.
 [[nodiscard]] QByteArray quickCardPdf(Paper paper, const QuickCardFacts& facts, const std::stop_token& stop = {});

@@ -37,6 +37,8 @@ QWidget* GlossaryScreen::page(const std::vector<GlossaryEntry>& entries, std::si
     QBoxLayout* row = columnsIn(made, around());
     for (std::size_t card = 0; card < cardsOnAPage; ++card) {
         const std::size_t first = from + card * perCard();
+        if (first >= entries.size())
+            break; // the last page may hold one card alone
         const PageColumn column(theme(), u"glossary_card_%1"_s.arg(card), made);
         for (std::size_t i = first; i < std::min(entries.size(), first + perCard()); ++i)
             column.addPair(u"term_"_s + entries[i].id, Words::title(entries[i].term), entries[i].definition);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/help_screen.h"
 
+#include "screens/legend_screen.h"
 #include "screens/page_column.h"
 #include "screens/side_key.h"
 #include "theme/sizes.h"
@@ -10,6 +11,31 @@
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
+namespace {
+
+constexpr double keyMm = 8;
+
+/// A key in small: what one does, as the legend has it.
+class DoSign final : public QWidget {
+public:
+    DoSign(const Theme& theme, QWidget* parent) : QWidget(parent), m_theme(theme)
+    {
+        setAccessibleName(HelpScreen::tr("How"));
+        setFixedSize(theme.px(keyMm), theme.px(keyMm));
+    }
+
+protected:
+    void paintEvent(QPaintEvent*) override
+    {
+        QPainter painter(this);
+        paintSmallKey(painter, QRectF(rect()).adjusted(0, height() * 0.2, 0, -height() * 0.2), Role::Action, m_theme);
+    }
+
+private:
+    const Theme& m_theme;
+};
+
+} // namespace
 
 Pictogram signOf(HelpTopic topic)
 {
@@ -108,14 +134,15 @@ QWidget* HelpScreen::lines(HelpTopic topic)
 {
     const HelpText text = helpText(topic);
     const PageColumn column(theme(), u"help_lines"_s, this);
+    const TextRole size = around().upright ? TextRole::Title : TextRole::Body; // room and to spare
     const auto add = [&](const QString& name, const QString& said, QWidget* sign) {
-        column.lines->addRow({column.text(name, TextRole::Body, said)}, sign, px(2), px(PageColumn::rowGapMm));
+        column.lines->addRow({column.text(name, size, said)}, sign, px(2), px(PageColumn::rowGapMm));
     };
     const Pictogram own = signOf(topic);
-    add(u"help_purpose"_s, text.purpose, own == Pictogram::None ? nullptr : column.sign(own, text.title));
-    add(u"help_how"_s, text.how, column.sign(Pictogram::Tick, tr("How")));
+    add(u"help_purpose"_s, text.purpose, column.sign(own == Pictogram::None ? Pictogram::Question : own, text.title));
+    add(u"help_how"_s, text.how, new DoSign(theme(), column.card));
     add(u"help_wrong"_s, text.wrong, column.sign(Pictogram::Caution, tr("Caution")));
-    column.add(u"help_limit"_s, TextRole::Small, text.limit);
+    add(u"help_limit"_s, text.limit, column.sign(Pictogram::Straightedge, tr("Limit")));
     return column.card;
 }
 

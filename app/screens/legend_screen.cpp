@@ -35,14 +35,10 @@ auto signedBy(Pictogram sign)
     };
 }
 
-/// A key in small.
 auto keyOf(Role face)
 {
     return [face](QPainter& painter, const QRectF& rect, const Theme& theme) {
-        painter.setRenderHint(QPainter::Antialiasing);
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(theme.color(face));
-        painter.drawRoundedRect(rect.adjusted(1, 1, -1, -1), theme.px(sizes::radius), theme.px(sizes::radius));
+        paintSmallKey(painter, rect, face, theme);
     };
 }
 
@@ -56,6 +52,14 @@ void notLaidYet(QPainter& painter, const QRectF& rect, const Theme& theme)
 }
 
 } // namespace
+
+void paintSmallKey(QPainter& painter, const QRectF& rect, Role face, const Theme& theme)
+{
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(theme.color(face));
+    painter.drawRoundedRect(rect.adjusted(1, 1, -1, -1), theme.px(sizes::radius), theme.px(sizes::radius));
+}
 
 std::vector<LegendEntry> legend(const Words& words)
 {
@@ -135,6 +139,8 @@ QWidget* LegendScreen::page(const std::vector<LegendEntry>& entries, std::size_t
     QBoxLayout* row = columnsIn(made, around());
     for (std::size_t card = 0; card < cardsOnAPage; ++card) {
         const std::size_t first = from + card * perCard();
+        if (first >= entries.size())
+            break; // the last page may hold one card alone
         const PageColumn column(theme(), u"legend_card_%1"_s.arg(card), made);
         for (std::size_t i = first; i < std::min(entries.size(), first + perCard()); ++i)
             column.addPair(entries[i].name, entries[i].word, entries[i].told,

@@ -4,7 +4,7 @@
 #include "every_look.h"
 
 #include "screens/help_screen.h"
-#include "theme/sizes.h"
+#include "touch/keyboard_order.h"
 #include "touch_rules/rule_check.h"
 
 #include <QTemporaryDir>
@@ -64,6 +64,7 @@ TEST_P(HelpRules, HoldForEveryTopic)
         HelpScreen screen(around, spec);
         screen.resize(window.width(), window.screen()->height());
         screen.show();
+        orderKeyboard(screen); // as the window does
         for (const rules::Breach& breach : rules::checkScreen(&screen, window.theme())) {
             std::ostringstream said;
             said << breach;
@@ -73,6 +74,26 @@ TEST_P(HelpRules, HoldForEveryTopic)
             screen.grab().save(u"%1/topic_%2_%3_%4.png"_s.arg(folder, GetParam().glass.name, GetParam().language,
                                                               QString::fromLatin1(code)));
     }
+}
+
+/// Two mixes run: each is a tap away, beside the key to help.
+TEST_P(HelpRules, HoldWhileMixesRun)
+{
+    open();
+    for (const DemoJob& job : {roofCap(), skirtPanel()}) {
+        Walk walk(*m_bench, job);
+        ASSERT_TRUE(walk.walkTo(Station::Spread)) << walk.why().toStdString();
+        m_bench->window().showHome();
+        m_bench->thumb().settle();
+    }
+    ASSERT_EQ(m_bench->bench().runningMixes().size(), 2U);
+    ASSERT_TRUE(m_bench->thumb().find(u"help"_s));
+    check();
+    ASSERT_TRUE(m_bench->thumb().find(u"ribbon_block_0"_s));
+    tapAndCheck(m_bench->thumb().find(u"ribbon_block_1"_s) ? u"ribbon_block_1"_s : u"ribbon_rest"_s);
+    tapAndCheck(u"help"_s);
+    tap(u"ribbon_block_0"_s);
+    EXPECT_EQ(m_bench->window().screen()->objectName(), u"screen_spread"_s);
 }
 
 /// Nothing there yet: each says what it is, and one key leads on.

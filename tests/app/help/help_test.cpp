@@ -74,10 +74,11 @@ TEST_F(HelpOnTheBench, WhatIsHalfKeyedStaysAlsoWhenAMixIsLookedAfterFromHelp)
     Walk other(bench(), skirtPanel());
     while (screen() != u"screen_assess_size"_s)
         ASSERT_TRUE(other.step()) << other.why().toStdString();
-    tap(u"key_4"_s);
-    tap(u"key_2"_s);
-    const QStringList keyed = allShown(window());
-    ASSERT_TRUE(keyed.join(u' ').contains(u"42"_s));
+    for (int touches = 0; touches < 6; ++touches) // a figure and a half
+        ASSERT_TRUE(other.step()) << other.why().toStdString();
+    ASSERT_EQ(screen(), u"screen_assess_size"_s);
+    const QVariantMap keyed = window().screen()->draft();
+    ASSERT_FALSE(keyed.isEmpty());
     tap(u"help"_s);
     tap(u"help_words"_s);
     EXPECT_EQ(screen(), u"screen_glossary"_s);
@@ -88,7 +89,7 @@ TEST_F(HelpOnTheBench, WhatIsHalfKeyedStaysAlsoWhenAMixIsLookedAfterFromHelp)
     bench().thumb().settle();
     tap(u"job_card_1"_s);
     ASSERT_EQ(screen(), u"screen_assess_size"_s);
-    EXPECT_EQ(allShown(window()), keyed);
+    EXPECT_EQ(window().screen()->draft(), keyed);
 }
 
 TEST_F(HelpOnTheBench, AnAlarmRingsOverHelpAndIsAnsweredThere)
