@@ -22,7 +22,7 @@ class MixBlock final : public QAbstractButton {
     Q_OBJECT
 public:
     static constexpr double wideMm = 56;   ///< at least, for sign, words and time side by side
-    static constexpr double narrowMm = 36; ///< at least, with the words below sign and time
+    static constexpr double narrowMm = 35; ///< at least, with the words below sign and time
 
     MixBlock(const Theme& theme, const QString& name, QWidget* parent = nullptr);
     void setShown(const ClockFace& face, const MixBlockText& text);

@@ -15,6 +15,7 @@ namespace strandbench {
 MixesScreen::MixesScreen(const Surroundings& around, QWidget* parent) : Screen(around, u"screen_mixes"_s, parent)
 {
     buildFrame({}, tr("Every mix that runs: the most urgent first"));
+    answers()->setWayOn({}); // a mix is the way on
     auto* grid = new QGridLayout;
     grid->setSpacing(px(sizes::gap));
     content()->addLayout(grid, 1);
