@@ -68,11 +68,11 @@ BlockLayout layOutNarrow(const QRectF& room, const MixBlockText& text, const The
 {
     BlockLayout layout;
     const QRectF inner = room.adjusted(theme.px(1.5), theme.px(1), -theme.px(1.5), -theme.px(1));
-    const QRectF top(inner.left(), inner.top(), inner.width(), inner.height() * 0.44);
+    const QRectF top(inner.left(), inner.top(), inner.width(), inner.height() * 0.4);
     layout.sign = QRectF(top.left(), top.top(), top.height(), top.height());
     layout.time = fitLine(theme, text.time, top.adjusted(top.height() + theme.px(1), 0, 0, 0), TextRole::BigFigure,
                           true, Qt::AlignRight | Qt::AlignVCenter);
-    const QRectF phase(inner.left(), top.bottom(), inner.width(), inner.height() * 0.31);
+    const QRectF phase(inner.left(), top.bottom(), inner.width(), inner.height() * 0.32);
     layout.phase = fitLine(theme, text.phase, phase, TextRole::Body, true, Qt::AlignLeft | Qt::AlignVCenter);
     layout.job = fitJob(theme, text, QRectF(phase.bottomLeft(), inner.bottomRight()));
     layout.report.add(layout.job);

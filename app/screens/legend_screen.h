@@ -46,7 +46,7 @@ Q_SIGNALS:
 
 private:
     [[nodiscard]] QWidget* page(const std::vector<LegendEntry>& entries, std::size_t from, QWidget* parent);
-    [[nodiscard]] std::size_t perCard() const { return around().upright ? 6 : 3; }
+    [[nodiscard]] std::size_t perCard() const { return around().upright ? 5 : 3; }
 };
 
 } // namespace strandbench
