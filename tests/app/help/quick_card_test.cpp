@@ -40,7 +40,12 @@ TEST_F(QuickCard, IsOnePageOnBothPapersInEveryLanguage)
                 QuickCardFacts many = facts(units, language);
                 while (many.sheets.size() < 3 * productsOnCard)
                     many.sheets.push_back(many.sheets.front());
-                EXPECT_EQ(PdfReader(quickCardPdf(paper, facts(units, language))).pages().size(), 1);
+                const QByteArray card = quickCardPdf(paper, facts(units, language));
+                EXPECT_EQ(PdfReader(card).pages().size(), 1);
+                if (const QString look = qEnvironmentVariable("LOOK_PICTURES"); !look.isEmpty()) {
+                    QFile kept(u"%1/card_%2_%3.pdf"_s.arg(look, language, codeOf(paper)));
+                    ASSERT_TRUE(kept.open(QIODevice::WriteOnly) && kept.write(card) == card.size());
+                }
                 EXPECT_EQ(PdfReader(quickCardPdf(paper, many)).pages().size(), 1) << language.toStdString();
             }
     }
