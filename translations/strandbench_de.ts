@@ -11471,6 +11471,10 @@
         <source>one page, to print</source>
         <translation>eine Seite, zum Drucken</translation>
     </message>
+    <message>
+        <source>Limit</source>
+        <translation>Grenze</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::HomeScreen</name>

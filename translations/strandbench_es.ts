@@ -11471,6 +11471,10 @@
         <source>one page, to print</source>
         <translation>una página, a imprimir</translation>
     </message>
+    <message>
+        <source>Limit</source>
+        <translation>Límite</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::HomeScreen</name>

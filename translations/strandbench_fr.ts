@@ -2493,7 +2493,7 @@
     <name>Glossary</name>
     <message>
         <source>Tough yellow fibre that fuzzes instead of breaking; it cannot be sanded clean.</source>
-        <translation>Fibre jaune et tenace qui s’effiloche au lieu de casser ; elle ne se ponce pas net.</translation>
+        <translation>Fibre jaune et tenace qui s’effiloche au lieu de casser&#xa0;; elle ne se ponce pas net.</translation>
     </message>
     <message>
         <source>Cloth and resin bonded behind a hole, so that the filler has something to lie on.</source>
@@ -2505,7 +2505,7 @@
     </message>
     <message>
         <source>The line of hardener paste pressed from its tube; its length is the measure.</source>
-        <translation>Le trait de pâte durcisseur sorti du tube ; sa longueur est la mesure.</translation>
+        <translation>Le trait de pâte durcisseur sorti du tube&#xa0;; sa longueur est la mesure.</translation>
     </message>
     <message>
         <source>The slope ground round a hole or crack, which gives the filler area to hold on.</source>
@@ -2513,7 +2513,7 @@
     </message>
     <message>
         <source>Two panels joined by adhesive; it moves a little with heat and load.</source>
-        <translation>Deux panneaux joints par collage ; il bouge un peu à la chaleur et à la charge.</translation>
+        <translation>Deux panneaux joints par collage&#xa0;; il bouge un peu à la chaleur et à la charge.</translation>
     </message>
     <message>
         <source>Fine cracks like a net in paint, gel coat or a filler that got too hot.</source>
@@ -2521,19 +2521,19 @@
     </message>
     <message>
         <source>The reaction that makes the paste hard; it gives off heat.</source>
-        <translation>La réaction qui durcit la pâte ; elle dégage de la chaleur.</translation>
+        <translation>La réaction qui durcit la pâte&#xa0;; elle dégage de la chaleur.</translation>
     </message>
     <message>
         <source>Tape or card behind a hole that keeps the filler in; it carries nothing.</source>
-        <translation>Adhésif ou carton derrière un trou qui retient le mastic ; il ne porte rien.</translation>
+        <translation>Adhésif ou carton derrière un trou qui retient le mastic&#xa0;; il ne porte rien.</translation>
     </message>
     <message>
         <source>Plies of a laminate that have come apart; they sound dull when tapped.</source>
-        <translation>Plis d’un stratifié qui se sont séparés ; ils sonnent sourd.</translation>
+        <translation>Plis d’un stratifié qui se sont séparés&#xa0;; ils sonnent sourd.</translation>
     </message>
     <message>
         <source>Where the work left a limit; it stands in the record and is looked at.</source>
-        <translation>Là où le travail a quitté une limite ; noté et revu.</translation>
+        <translation>Là où le travail a quitté une limite&#xa0;; noté et revu.</translation>
     </message>
     <message>
         <source>How much warmer the panel is than the dew point of the air round it.</source>
@@ -2545,27 +2545,27 @@
     </message>
     <message>
         <source>How sharply a painted surface mirrors; low spots and sand marks blur it.</source>
-        <translation>La netteté du reflet d’une peinture ; creux et rayures la troublent.</translation>
+        <translation>La netteté du reflet d’une peinture&#xa0;; creux et rayures la troublent.</translation>
     </message>
     <message>
         <source>The primer that a new metal part was dipped in; thin, hard, often grey or black.</source>
-        <translation>L’apprêt de bain d’une pièce neuve ; mince, dur, gris ou noir.</translation>
+        <translation>L’apprêt de bain d’une pièce neuve&#xa0;; mince, dur, gris ou noir.</translation>
     </message>
     <message>
         <source>Two-part primer that keeps water off metal; cured and abraded it carries filler.</source>
-        <translation>Primaire à deux composants qui protège le métal ; durci et poncé, il porte le mastic.</translation>
+        <translation>Primaire à deux composants qui protège le métal&#xa0;; durci et poncé, il porte le mastic.</translation>
     </message>
     <message>
         <source>Primer with acid that bites metal; polyester does not hold on it.</source>
-        <translation>Primaire à l’acide qui mord le métal ; le polyester n’y tient pas.</translation>
+        <translation>Primaire à l’acide qui mord le métal&#xa0;; le polyester n’y tient pas.</translation>
     </message>
     <message>
         <source>The heat of the cure; a thick lump gets hotter than a thin layer.</source>
-        <translation>La chaleur de la prise ; un bloc épais chauffe plus qu’une couche mince.</translation>
+        <translation>La chaleur de la prise&#xa0;; un bloc épais chauffe plus qu’une couche mince.</translation>
     </message>
     <message>
         <source>One side of the panel: front is what the customer sees.</source>
-        <translation>Un côté du panneau : l’avant est ce que voit le client.</translation>
+        <translation>Un côté du panneau&#xa0;: l’avant est ce que voit le client.</translation>
     </message>
     <message>
         <source>An edge sanded out until a hand cannot feel where it ends.</source>
@@ -2581,11 +2581,11 @@
     </message>
     <message>
         <source>Steel with a skin of zinc; sanded through, it rusts there.</source>
-        <translation>Acier à peau de zinc ; percée au ponçage, il y rouille.</translation>
+        <translation>Acier à peau de zinc&#xa0;; percée au ponçage, il y rouille.</translation>
     </message>
     <message>
         <source>When the paste stops flowing and turns to rubber: no spreading from then on.</source>
-        <translation>Quand la pâte cesse de couler et devient caoutchouc : plus d’étalage.</translation>
+        <translation>Quand la pâte cesse de couler et devient caoutchouc&#xa0;: plus d’étalage.</translation>
     </message>
     <message>
         <source>The unreinforced outer skin of a moulded laminate.</source>
@@ -2593,11 +2593,11 @@
     </message>
     <message>
         <source>From hardener in to the gel; it follows from lot, warmth and share of hardener.</source>
-        <translation>Du durcisseur à la prise ; selon lot, chaleur et part de durcisseur.</translation>
+        <translation>Du durcisseur à la prise&#xa0;; selon lot, chaleur et part de durcisseur.</translation>
     </message>
     <message>
         <source>The number of an abrasive paper: the higher, the finer.</source>
-        <translation>Le numéro d’un papier abrasif : plus haut, plus fin.</translation>
+        <translation>Le numéro d’un papier abrasif&#xa0;: plus haut, plus fin.</translation>
     </message>
     <message>
         <source>A thin veil over the repair that stays in low spots while sanding.</source>
@@ -2605,11 +2605,11 @@
     </message>
     <message>
         <source>Glass cloth or mat laid by hand in resin; the cloth shows at a broken edge.</source>
-        <translation>Tissu ou mat de verre posé à la main en résine ; visible au bord cassé.</translation>
+        <translation>Tissu ou mat de verre posé à la main en résine&#xa0;; visible au bord cassé.</translation>
     </message>
     <message>
         <source>The paste with peroxide that starts the cure; more of it is not harder.</source>
-        <translation>La pâte au peroxyde qui lance la prise ; plus n’est pas plus dur.</translation>
+        <translation>La pâte au peroxyde qui lance la prise&#xa0;; plus n’est pas plus dur.</translation>
     </message>
     <message>
         <source>One layer of filler that is laid, cures and is sanded before the next.</source>
@@ -2617,7 +2617,7 @@
     </message>
     <message>
         <source>What was made at one time; its number stands on the package.</source>
-        <translation>Ce qui fut fabriqué en une fois ; son numéro est sur l’emballage.</translation>
+        <translation>Ce qui fut fabriqué en une fois&#xa0;; son numéro est sur l’emballage.</translation>
     </message>
     <message>
         <source>When edge or sand marks of the repair show through the paint later.</source>
@@ -2625,7 +2625,7 @@
     </message>
     <message>
         <source>What works in the hardener; it burns eyes and feeds fire.</source>
-        <translation>Ce qui agit dans le durcisseur ; il brûle les yeux et nourrit le feu.</translation>
+        <translation>Ce qui agit dans le durcisseur&#xa0;; il brûle les yeux et nourrit le feu.</translation>
     </message>
     <message>
         <source>A small open bubble in the sanded surface.</source>
@@ -2641,7 +2641,7 @@
     </message>
     <message>
         <source>The round of filler laid on the board; its width is the measure.</source>
-        <translation>Le rond de mastic posé sur la palette ; sa largeur est la mesure.</translation>
+        <translation>Le rond de mastic posé sur la palette&#xa0;; sa largeur est la mesure.</translation>
     </message>
     <message>
         <source>The firm support of the paper that keeps a surface flat.</source>
@@ -2661,7 +2661,7 @@
     </message>
     <message>
         <source>Sheet moulding compound: short glass fibre pressed hot in a mould, flecks at the broken edge.</source>
-        <translation>Composé moulé à chaud à fibre de verre courte ; éclats au bord cassé.</translation>
+        <translation>Composé moulé à chaud à fibre de verre courte&#xa0;; éclats au bord cassé.</translation>
     </message>
     <message>
         <source>A hole at the tip of a crack, so that it runs no further.</source>
@@ -2669,7 +2669,7 @@
     </message>
     <message>
         <source>The sticky film that air leaves on a cured face; it clogs paper.</source>
-        <translation>Le film collant que l’air laisse à la surface ; il encrasse le papier.</translation>
+        <translation>Le film collant que l’air laisse à la surface&#xa0;; il encrasse le papier.</translation>
     </message>
     <message>
         <source>One cloth wipes the solvent on, a clean dry one takes it off before it dries.</source>
@@ -2677,7 +2677,7 @@
     </message>
     <message>
         <source>Two panels joined by welding; only a solid, dressed one is ever filled over.</source>
-        <translation>Deux panneaux soudés ; seul un cordon continu, dressé, se mastique.</translation>
+        <translation>Deux panneaux soudés&#xa0;; seul un cordon continu, dressé, se mastique.</translation>
     </message>
     <message>
         <source>Working resin in until every fibre is wet and no white is left.</source>
@@ -3365,11 +3365,11 @@
     <name>Help</name>
     <message>
         <source>The limits are the product sheet’s; where it is silent, the shop’s own assumptions.</source>
-        <translation>Les limites sont celles de la fiche produit ; muette, celles de l’atelier.</translation>
+        <translation>Les limites sont celles de la fiche produit&#xa0;; muette, celles de l’atelier.</translation>
     </message>
     <message>
         <source>The decision table says what is filled with what; each answer carries its reason.</source>
-        <translation>La table de décision dit quoi avec quoi ; chaque réponse a sa raison.</translation>
+        <translation>La table de décision dit quoi avec quoi&#xa0;; chaque réponse a sa raison.</translation>
     </message>
     <message>
         <source>The limits are the shop’s own and stand in bench set-up with their reason.</source>
@@ -3377,7 +3377,7 @@
     </message>
     <message>
         <source>The safety data sheet says what protects you; it comes before this program.</source>
-        <translation>La fiche de sécurité dit ce qui vous protège ; elle passe avant ce programme.</translation>
+        <translation>La fiche de sécurité dit ce qui vous protège&#xa0;; elle passe avant ce programme.</translation>
     </message>
     <message>
         <source>The vehicle maker’s repair manual, local codes and licensed practice come first.</source>
@@ -3385,15 +3385,15 @@
     </message>
     <message>
         <source>What was tapped stays in the log; a mistake is put right by a new entry.</source>
-        <translation>Ce qui est touché reste au journal ; une erreur se corrige par une entrée.</translation>
+        <translation>Ce qui est touché reste au journal&#xa0;; une erreur se corrige par une entrée.</translation>
     </message>
     <message>
         <source>Dew margin and range stand in bench set-up; a product sheet may ask for more.</source>
-        <translation>L’écart de rosée est aux réglages du poste ; une fiche peut demander plus.</translation>
+        <translation>L’écart de rosée est aux réglages du poste&#xa0;; une fiche peut demander plus.</translation>
     </message>
     <message>
         <source>Times come from sheet, air, panel and lot; what you see on the filler wins.</source>
-        <translation>Les temps viennent de fiche, air, panneau et lot ; ce que montre le mastic l’emporte.</translation>
+        <translation>Les temps viennent de fiche, air, panneau et lot&#xa0;; ce que montre le mastic l’emporte.</translation>
     </message>
     <message>
         <source>Nothing of practice goes into the log of the shop.</source>
@@ -3405,7 +3405,7 @@
     </message>
     <message>
         <source>Every open repair has a card here; the running ones come first.</source>
-        <translation>Chaque réparation ouverte a ici sa carte ; celles qui courent viennent d’abord.</translation>
+        <translation>Chaque réparation ouverte a ici sa carte&#xa0;; celles qui courent viennent d’abord.</translation>
     </message>
     <message>
         <source>Tap a card to go on at its next step, or take in a panel.</source>
@@ -3429,7 +3429,7 @@
     </message>
     <message>
         <source>Two panels of one job are two repairs; one name for both mixes them up.</source>
-        <translation>Deux panneaux d’un dossier sont deux réparations ; un seul nom les confond.</translation>
+        <translation>Deux panneaux d’un dossier sont deux réparations&#xa0;; un seul nom les confond.</translation>
     </message>
     <message>
         <source>Who is at the bench</source>
@@ -3457,7 +3457,7 @@
     </message>
     <message>
         <source>Look at the broken edge and the rear face; use what tells it for sure.</source>
-        <translation>Regardez le bord cassé et l’envers ; servez-vous de ce qui le prouve.</translation>
+        <translation>Regardez le bord cassé et l’envers&#xa0;; servez-vous de ce qui le prouve.</translation>
     </message>
     <message>
         <source>Paint hides it. Guessed wrong, the filler lets go later.</source>
@@ -3473,11 +3473,11 @@
     </message>
     <message>
         <source>Look from both faces where you can; a crack often runs on behind.</source>
-        <translation>Regardez des deux faces si possible ; une fissure continue souvent derrière.</translation>
+        <translation>Regardez des deux faces si possible&#xa0;; une fissure continue souvent derrière.</translation>
     </message>
     <message>
         <source>A joint is no damage: filler over it cracks.</source>
-        <translation>Un joint n’est pas un dommage : le mastic dessus se fissure.</translation>
+        <translation>Un joint n’est pas un dommage&#xa0;: le mastic dessus se fissure.</translation>
     </message>
     <message>
         <source>How large it is</source>
@@ -3489,7 +3489,7 @@
     </message>
     <message>
         <source>Measure the damage itself, not the bevel; the program adds that.</source>
-        <translation>Mesurez le dommage lui-même, pas le chanfrein ; le programme l’ajoute.</translation>
+        <translation>Mesurez le dommage lui-même, pas le chanfrein&#xa0;; le programme l’ajoute.</translation>
     </message>
     <message>
         <source>Measured too small, there is too little in the puddle and you mix again.</source>
@@ -3505,7 +3505,7 @@
     </message>
     <message>
         <source>Say what is there now; the plan takes it off in its steps.</source>
-        <translation>Dites ce qui s’y trouve ; le plan l’enlève dans ses étapes.</translation>
+        <translation>Dites ce qui s’y trouve&#xa0;; le plan l’enlève dans ses étapes.</translation>
     </message>
     <message>
         <source>Damp or a soft coat below stays there, and the repair comes off.</source>
@@ -3521,7 +3521,7 @@
     </message>
     <message>
         <source>Probe on the panel beside the damage; wait until it stands still.</source>
-        <translation>Sonde sur le panneau à côté du dommage ; attendez qu’elle se fixe.</translation>
+        <translation>Sonde sur le panneau à côté du dommage&#xa0;; attendez qu’elle se fixe.</translation>
     </message>
     <message>
         <source>A reading of this morning says nothing about now.</source>
@@ -3541,11 +3541,11 @@
     </message>
     <message>
         <source>A wrong answer makes a wrong plan: change the answer, not the work.</source>
-        <translation>Une réponse fausse fait un plan faux : changez la réponse, pas le travail.</translation>
+        <translation>Une réponse fausse fait un plan faux&#xa0;: changez la réponse, pas le travail.</translation>
     </message>
     <message>
         <source>Stop: not to be filled</source>
-        <translation>Stop : à ne pas mastiquer</translation>
+        <translation>Stop&#xa0;: à ne pas mastiquer</translation>
     </message>
     <message>
         <source>It names what is wrong, why, and what to do instead.</source>
@@ -3585,7 +3585,7 @@
     </message>
     <message>
         <source>Two cloths, one way; then let it flash off until nothing smells.</source>
-        <translation>Deux chiffons, un seul sens ; puis laissez évaporer jusqu’à ne plus rien sentir.</translation>
+        <translation>Deux chiffons, un seul sens&#xa0;; puis laissez évaporer jusqu’à ne plus rien sentir.</translation>
     </message>
     <message>
         <source>Sanding before degreasing rubs the wax in.</source>
@@ -3597,11 +3597,11 @@
     </message>
     <message>
         <source>Paint, loose fibre and crack tips come off, so that the filler sits on what holds.</source>
-        <translation>Peinture, fibres libres, bouts de fissure partent : le mastic repose sur le solide.</translation>
+        <translation>Peinture, fibres libres, bouts de fissure partent&#xa0;: le mastic repose sur le solide.</translation>
     </message>
     <message>
         <source>Cut until the edge is firm all round; drill the tips the light shows.</source>
-        <translation>Coupez jusqu’au bord ferme ; percez les bouts que montre la lumière.</translation>
+        <translation>Coupez jusqu’au bord ferme&#xa0;; percez les bouts que montre la lumière.</translation>
     </message>
     <message>
         <source>A tip that is missed runs on under the filler.</source>
@@ -3637,7 +3637,7 @@
     </message>
     <message>
         <source>A dam only holds the filler in; it carries nothing and comes off again.</source>
-        <translation>Un barrage ne fait que retenir le mastic ; il ne porte rien et s’enlève.</translation>
+        <translation>Un barrage ne fait que retenir le mastic&#xa0;; il ne porte rien et s’enlève.</translation>
     </message>
     <message>
         <source>Abrading for grip</source>
@@ -3649,7 +3649,7 @@
     </message>
     <message>
         <source>Dull all over, into the corners and past the edge; then dust off.</source>
-        <translation>Mat partout, dans les coins et au-delà du bord ; puis dépoussiérez.</translation>
+        <translation>Mat partout, dans les coins et au-delà du bord&#xa0;; puis dépoussiérez.</translation>
     </message>
     <message>
         <source>A shiny spot is a spot where it lets go.</source>
@@ -3669,7 +3669,7 @@
     </message>
     <message>
         <source>More hardener does not make it harder: it stains, gets hot and crazes.</source>
-        <translation>Plus de durcisseur ne durcit pas mieux : il tache, chauffe et faïence.</translation>
+        <translation>Plus de durcisseur ne durcit pas mieux&#xa0;: il tache, chauffe et faïence.</translation>
     </message>
     <message>
         <source>Mixing by weight</source>
@@ -3677,7 +3677,7 @@
     </message>
     <message>
         <source>The scale says what is on the board; the hardener follows from that.</source>
-        <translation>La balance dit ce qui est sur la palette ; le durcisseur en découle.</translation>
+        <translation>La balance dit ce qui est sur la palette&#xa0;; le durcisseur en découle.</translation>
     </message>
     <message>
         <source>Tare the board, lay the filler, take the figure over, weigh the hardener.</source>
@@ -3697,7 +3697,7 @@
     </message>
     <message>
         <source>Tell which lot is in the hand; tap when it has gelled.</source>
-        <translation>Dites quel lot est en main ; touchez quand il a pris.</translation>
+        <translation>Dites quel lot est en main&#xa0;; touchez quand il a pris.</translation>
     </message>
     <message>
         <source>A wrong lot number teaches the wrong lot.</source>
@@ -3713,11 +3713,11 @@
     </message>
     <message>
         <source>Press the first coat in, then build up; clear the edges when the clock says so.</source>
-        <translation>Serrez la première passe, puis chargez ; dégagez les bords quand l’horloge le dit.</translation>
+        <translation>Serrez la première passe, puis chargez&#xa0;; dégagez les bords quand l’horloge le dit.</translation>
     </message>
     <message>
         <source>Worked past gel it tears and drags; what is on the board is waste by then.</source>
-        <translation>Travaillé après la prise, il se déchire ; ce qui reste est un déchet.</translation>
+        <translation>Travaillé après la prise, il se déchire&#xa0;; ce qui reste est un déchet.</translation>
     </message>
     <message>
         <source>Hands off while it cures</source>
@@ -3729,11 +3729,11 @@
     </message>
     <message>
         <source>Leave it alone, no lamp; look after another repair meanwhile.</source>
-        <translation>Laissez-le, sans lampe ; occupez-vous d’une autre réparation.</translation>
+        <translation>Laissez-le, sans lampe&#xa0;; occupez-vous d’une autre réparation.</translation>
     </message>
     <message>
         <source>What is left over gets hot as well: spread it thin, away from what burns.</source>
-        <translation>Le reste chauffe aussi : étalez-le mince, loin de ce qui brûle.</translation>
+        <translation>Le reste chauffe aussi&#xa0;: étalez-le mince, loin de ce qui brûle.</translation>
     </message>
     <message>
         <source>Sanding the lift</source>
@@ -3745,7 +3745,7 @@
     </message>
     <message>
         <source>Try with the nail; sand on a block with extraction on; then dust off.</source>
-        <translation>Essayez à l’ongle ; poncez à la cale avec aspiration ; puis dépoussiérez.</translation>
+        <translation>Essayez à l’ongle&#xa0;; poncez à la cale avec aspiration&#xa0;; puis dépoussiérez.</translation>
     </message>
     <message>
         <source>Sanded too soon it clogs the paper and tears out at the edge.</source>
@@ -3757,11 +3757,11 @@
     </message>
     <message>
         <source>The other face is filled the same way; the dam comes off first.</source>
-        <translation>L’autre face se mastique de même ; le barrage s’enlève d’abord.</translation>
+        <translation>L’autre face se mastique de même&#xa0;; le barrage s’enlève d’abord.</translation>
     </message>
     <message>
         <source>Two people for a large panel; lay it on something soft.</source>
-        <translation>À deux pour un grand panneau ; posez-le sur du souple.</translation>
+        <translation>À deux pour un grand panneau&#xa0;; posez-le sur du souple.</translation>
     </message>
     <message>
         <source>Residue of the dam below the filler is a place without hold.</source>
@@ -3777,7 +3777,7 @@
     </message>
     <message>
         <source>Sand on a block until it is gone; go finer only when it is level.</source>
-        <translation>Poncez à la cale jusqu’à l’effacer ; affinez une fois plan.</translation>
+        <translation>Poncez à la cale jusqu’à l’effacer&#xa0;; affinez une fois plan.</translation>
     </message>
     <message>
         <source>Bare hands and soft pads follow a low spot instead of showing it.</source>
@@ -3789,7 +3789,7 @@
     </message>
     <message>
         <source>What is found now costs minutes; under paint it costs the job.</source>
-        <translation>Ce qu’on voit maintenant coûte des minutes ; sous la peinture, tout.</translation>
+        <translation>Ce qu’on voit maintenant coûte des minutes&#xa0;; sous la peinture, tout.</translation>
     </message>
     <message>
         <source>Raking light from the side, a clean dry hand, both ways.</source>
@@ -3805,7 +3805,7 @@
     </message>
     <message>
         <source>Six tests say what was found; the paint shop goes by them.</source>
-        <translation>Six essais disent ce qui a été trouvé ; la peinture s’y fie.</translation>
+        <translation>Six essais disent ce qui a été trouvé&#xa0;; la peinture s’y fie.</translation>
     </message>
     <message>
         <source>Do each on the panel, then tap what you found.</source>
@@ -3821,7 +3821,7 @@
     </message>
     <message>
         <source>The repair is closed; the supervisor looks through its record.</source>
-        <translation>La réparation est close ; le chef d’atelier parcourt son dossier.</translation>
+        <translation>La réparation est close&#xa0;; le chef d’atelier parcourt son dossier.</translation>
     </message>
     <message>
         <source>Its record and job sheet are under today’s work.</source>
@@ -3841,11 +3841,11 @@
     </message>
     <message>
         <source>Say why and where it goes; take it up again from its card.</source>
-        <translation>Dites pourquoi et où ; reprenez-la depuis sa carte.</translation>
+        <translation>Dites pourquoi et où&#xa0;; reprenez-la depuis sa carte.</translation>
     </message>
     <message>
         <source>A panel that was away may be damp or warm: it is read again.</source>
-        <translation>Un panneau sorti peut être humide : il est relevé à nouveau.</translation>
+        <translation>Un panneau sorti peut être humide&#xa0;: il est relevé à nouveau.</translation>
     </message>
     <message>
         <source>Returned by the supervisor</source>
@@ -3853,11 +3853,11 @@
     </message>
     <message>
         <source>The supervisor found something; what it was stands here.</source>
-        <translation>Le chef d’atelier a trouvé quelque chose ; c’est écrit ici.</translation>
+        <translation>Le chef d’atelier a trouvé quelque chose&#xa0;; c’est écrit ici.</translation>
     </message>
     <message>
         <source>Begin the rework: it is a repair of its own, from the first question.</source>
-        <translation>Commencez la reprise : une réparation à part, dès la première question.</translation>
+        <translation>Commencez la reprise&#xa0;: une réparation à part, dès la première question.</translation>
     </message>
     <message>
         <source>Mended without a record it is not there at the next look.</source>
@@ -3869,7 +3869,7 @@
     </message>
     <message>
         <source>Whoever is in doubt stops here; running clocks go on.</source>
-        <translation>Qui doute s’arrête ici ; les horloges continuent.</translation>
+        <translation>Qui doute s’arrête ici&#xa0;; les horloges continuent.</translation>
     </message>
     <message>
         <source>Take a photo, write a note, or park the repair and fetch the supervisor.</source>
@@ -3901,7 +3901,7 @@
     </message>
     <message>
         <source>Four photos show what no word does: as found, bare, filled, guide coat.</source>
-        <translation>Quatre photos montrent ce qu’aucun mot ne dit : trouvé, nu, mastiqué, témoin.</translation>
+        <translation>Quatre photos montrent ce qu’aucun mot ne dit&#xa0;: trouvé, nu, mastiqué, témoin.</translation>
     </message>
     <message>
         <source>Same place, same light, something beside it for the size.</source>
@@ -3917,7 +3917,7 @@
     </message>
     <message>
         <source>A note keeps what no step asks: an old repair, a warmed panel.</source>
-        <translation>Une note garde ce qu’aucune étape ne demande : vieille réparation, panneau chauffé.</translation>
+        <translation>Une note garde ce qu’aucune étape ne demande&#xa0;: vieille réparation, panneau chauffé.</translation>
     </message>
     <message>
         <source>Tap a sentence, or write your own words.</source>
@@ -3925,7 +3925,7 @@
     </message>
     <message>
         <source>A note cannot be taken back; write a second one.</source>
-        <translation>Une note ne se retire pas ; écrivez-en une autre.</translation>
+        <translation>Une note ne se retire pas&#xa0;; écrivez-en une autre.</translation>
     </message>
     <message>
         <source>Today’s work</source>
@@ -3937,7 +3937,7 @@
     </message>
     <message>
         <source>Tap one for its record; look for older ones by a word or a lot.</source>
-        <translation>Touchez-en une pour son dossier ; cherchez les autres par mot ou lot.</translation>
+        <translation>Touchez-en une pour son dossier&#xa0;; cherchez les autres par mot ou lot.</translation>
     </message>
     <message>
         <source>A repair without a sign-off stays on the supervisor’s list.</source>
@@ -3953,11 +3953,11 @@
     </message>
     <message>
         <source>Page through; time line and lots are a tap away.</source>
-        <translation>Parcourez ; la frise et les lots sont à une touche.</translation>
+        <translation>Parcourez&#xa0;; la frise et les lots sont à une touche.</translation>
     </message>
     <message>
         <source>Nothing here can be wiped out; a correction stands beside what it corrects.</source>
-        <translation>Rien ne s’efface ; une correction reste à côté de ce qu’elle corrige.</translation>
+        <translation>Rien ne s’efface&#xa0;; une correction reste à côté de ce qu’elle corrige.</translation>
     </message>
     <message>
         <source>On paper</source>
@@ -3973,7 +3973,7 @@
     </message>
     <message>
         <source>A paper is of the moment it was made; the log goes on.</source>
-        <translation>Un papier date de son moment ; le journal continue.</translation>
+        <translation>Un papier date de son moment&#xa0;; le journal continue.</translation>
     </message>
     <message>
         <source>The air</source>
@@ -3989,7 +3989,7 @@
     </message>
     <message>
         <source>The room is worked out as one box; near the tin it is always worse.</source>
-        <translation>La pièce est calculée comme une boîte ; près du pot c’est toujours pire.</translation>
+        <translation>La pièce est calculée comme une boîte&#xa0;; près du pot c’est toujours pire.</translation>
     </message>
     <message>
         <source>The supervisor’s acts</source>
@@ -4001,7 +4001,7 @@
     </message>
     <message>
         <source>Say the reason first; it stands in the log with the act.</source>
-        <translation>Dites d’abord la raison ; elle reste au journal avec l’acte.</translation>
+        <translation>Dites d’abord la raison&#xa0;; elle reste au journal avec l’acte.</translation>
     </message>
     <message>
         <source>A PIN that is known to all signs for all.</source>
@@ -4013,7 +4013,7 @@
     </message>
     <message>
         <source>What needs eyes stands on top: deviations, gaps, what is not signed off.</source>
-        <translation>En haut ce qui demande un regard : écarts, manques, non visé.</translation>
+        <translation>En haut ce qui demande un regard&#xa0;: écarts, manques, non visé.</translation>
     </message>
     <message>
         <source>Open a repair, read what its record lacks, sign it off or return it.</source>
@@ -4037,7 +4037,7 @@
     </message>
     <message>
         <source>Few repairs say little: the count stands beside each figure.</source>
-        <translation>Peu de réparations disent peu : le nombre est à côté.</translation>
+        <translation>Peu de réparations disent peu&#xa0;: le nombre est à côté.</translation>
     </message>
     <message>
         <source>Looking for a repair</source>
@@ -4049,11 +4049,11 @@
     </message>
     <message>
         <source>Key the beginning of a word, or scan a lot; tap what is found.</source>
-        <translation>Tapez le début d’un mot, ou scannez un lot ; touchez le résultat.</translation>
+        <translation>Tapez le début d’un mot, ou scannez un lot&#xa0;; touchez le résultat.</translation>
     </message>
     <message>
         <source>The middle of a word finds nothing; fewer letters find more.</source>
-        <translation>Le milieu d’un mot ne trouve rien ; moins de lettres trouvent plus.</translation>
+        <translation>Le milieu d’un mot ne trouve rien&#xa0;; moins de lettres trouvent plus.</translation>
     </message>
     <message>
         <source>The shelf</source>
@@ -4065,7 +4065,7 @@
     </message>
     <message>
         <source>Book in what comes; each batch is taken off by itself.</source>
-        <translation>Enregistrez ce qui arrive ; chaque mélange se retire tout seul.</translation>
+        <translation>Enregistrez ce qui arrive&#xa0;; chaque mélange se retire tout seul.</translation>
     </message>
     <message>
         <source>What is spilled and not told makes the shelf look fuller than it is.</source>
@@ -4093,15 +4093,15 @@
     </message>
     <message>
         <source>Count, spill, move or throw away: the shelf is put right by telling.</source>
-        <translation>Compter, renverser, déplacer, jeter : dire remet le rayon à jour.</translation>
+        <translation>Compter, renverser, déplacer, jeter&#xa0;: dire remet le rayon à jour.</translation>
     </message>
     <message>
         <source>Say what happened and how much; nothing is wiped out.</source>
-        <translation>Dites quoi et combien ; rien n’est effacé.</translation>
+        <translation>Dites quoi et combien&#xa0;; rien n’est effacé.</translation>
     </message>
     <message>
         <source>Old peroxide is waste of its own; never into the bin or a warm corner.</source>
-        <translation>Le vieux peroxyde est un déchet à part ; ni poubelle ni coin chaud.</translation>
+        <translation>Le vieux peroxyde est un déchet à part&#xa0;; ni poubelle ni coin chaud.</translation>
     </message>
     <message>
         <source>Product sheets</source>
@@ -4117,7 +4117,7 @@
     </message>
     <message>
         <source>A demo sheet is invented: never mend a customer’s panel by it.</source>
-        <translation>Une fiche démo est inventée : jamais pour le panneau d’un client.</translation>
+        <translation>Une fiche démo est inventée&#xa0;: jamais pour le panneau d’un client.</translation>
     </message>
     <message>
         <source>Bench set-up</source>
@@ -4129,7 +4129,7 @@
     </message>
     <message>
         <source>Measure the glass once with a card; then the drawn sizes are true.</source>
-        <translation>Mesurez l’écran une fois avec une carte ; les tailles dessinées sont alors vraies.</translation>
+        <translation>Mesurez l’écran une fois avec une carte&#xa0;; les tailles dessinées sont alors vraies.</translation>
     </message>
     <message>
         <source>A limit changed here changes every plan from now on.</source>
@@ -4145,7 +4145,7 @@
     </message>
     <message>
         <source>Choose the file; what would come of it is told before it is done.</source>
-        <translation>Choisissez le fichier ; le résultat est annoncé avant.</translation>
+        <translation>Choisissez le fichier&#xa0;; le résultat est annoncé avant.</translation>
     </message>
     <message>
         <source>A backup on the same disk is lost with the disk.</source>
@@ -4157,15 +4157,15 @@
     </message>
     <message>
         <source>Invented panels to learn on: look, decide, mix by eye, and see what comes of it.</source>
-        <translation>Panneaux inventés pour apprendre : regarder, décider, mélanger, voir la suite.</translation>
+        <translation>Panneaux inventés pour apprendre&#xa0;: regarder, décider, mélanger, voir la suite.</translation>
     </message>
     <message>
         <source>Answer from what the panel shows; marks and reasons come at the end.</source>
-        <translation>Répondez d’après ce que montre le panneau ; notes et raisons à la fin.</translation>
+        <translation>Répondez d’après ce que montre le panneau&#xa0;; notes et raisons à la fin.</translation>
     </message>
     <message>
         <source>Help does not say here what is asked; the bench’s own help does.</source>
-        <translation>L’aide ne dit pas ici ce qui est demandé ; celle du poste, si.</translation>
+        <translation>L’aide ne dit pas ici ce qui est demandé&#xa0;; celle du poste, si.</translation>
     </message>
 </context>
 <context>
@@ -7293,7 +7293,7 @@
     <message>
         <source>Limits as they were set on %1; the glass shows those of now.</source>
         <extracomment>%1 is a day</extracomment>
-        <translation>Limites réglées le %1 ; l’écran montre celles de maintenant.</translation>
+        <translation>Limites réglées le %1&#xa0;; l’écran montre celles de maintenant.</translation>
     </message>
     <message>
         <source>The safety data sheets, the vehicle maker’s repair manual, local codes and licensed practice come before this card.</source>
@@ -7310,7 +7310,7 @@
     </message>
     <message>
         <source>Limits of this bench; a product’s own apply where they are narrower</source>
-        <translation>Limites de ce poste ; celles du produit valent si plus étroites</translation>
+        <translation>Limites de ce poste&#xa0;; celles du produit valent si plus étroites</translation>
     </message>
     <message>
         <source>Limit</source>
@@ -7358,15 +7358,15 @@
     </message>
     <message>
         <source>Stop: do not go on here.</source>
-        <translation>Stop : ne continuez pas ici.</translation>
+        <translation>Stop&#xa0;: ne continuez pas ici.</translation>
     </message>
     <message>
         <source>Caution: it can hurt, or spoil the work.</source>
-        <translation>Attention : cela peut blesser ou gâter le travail.</translation>
+        <translation>Attention&#xa0;: cela peut blesser ou gâter le travail.</translation>
     </message>
     <message>
         <source>Done: it was told and is in the log.</source>
-        <translation>Fait : c’est dit et dans le journal.</translation>
+        <translation>Fait&#xa0;: c’est dit et dans le journal.</translation>
     </message>
 </context>
 <context>
@@ -11471,6 +11471,10 @@
         <source>one page, to print</source>
         <translation>une page, à imprimer</translation>
     </message>
+    <message>
+        <source>Limit</source>
+        <translation>Limite</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::HomeScreen</name>
@@ -11527,7 +11531,7 @@
     </message>
     <message>
         <source>No repair is open. Take in a panel: the program asks what there is, plans, and keeps time and record.</source>
-        <translation>Aucune réparation n’est ouverte. Prenez un panneau en charge : le programme demande, planifie, tient le temps et le journal.</translation>
+        <translation>Aucune réparation n’est ouverte. Prenez un panneau en charge&#xa0;: le programme demande, planifie, tient le temps et le journal.</translation>
     </message>
 </context>
 <context>
@@ -11634,7 +11638,7 @@
     </message>
     <message>
         <source>Octagon: stop</source>
-        <translation>Octogone : stop</translation>
+        <translation>Octogone&#xa0;: stop</translation>
     </message>
     <message>
         <source>Do not go on here.</source>
@@ -11642,7 +11646,7 @@
     </message>
     <message>
         <source>Triangle: caution</source>
-        <translation>Triangle : attention</translation>
+        <translation>Triangle&#xa0;: attention</translation>
     </message>
     <message>
         <source>It can hurt, or spoil the work.</source>
@@ -11650,15 +11654,15 @@
     </message>
     <message>
         <source>Blue key: do</source>
-        <translation>Touche bleue : faire</translation>
+        <translation>Touche bleue&#xa0;: faire</translation>
     </message>
     <message>
         <source>The way on; it records what was done.</source>
-        <translation>La suite ; elle note ce qui est fait.</translation>
+        <translation>La suite&#xa0;; elle note ce qui est fait.</translation>
     </message>
     <message>
         <source>Green key: go</source>
-        <translation>Touche verte : allez</translation>
+        <translation>Touche verte&#xa0;: allez</translation>
     </message>
     <message>
         <source>The way on where all that is asked is there.</source>
@@ -11666,7 +11670,7 @@
     </message>
     <message>
         <source>Disc with a tick: done</source>
-        <translation>Disque coché : fait</translation>
+        <translation>Disque coché&#xa0;: fait</translation>
     </message>
     <message>
         <source>It was told and is in the log.</source>
@@ -13654,7 +13658,7 @@
     </message>
     <message>
         <source>Only invented sheets yet: type in the shop’s own</source>
-        <translation>Fiches inventées seulement : tapez celles de l’atelier</translation>
+        <translation>Fiches inventées seulement&#xa0;: tapez celles de l’atelier</translation>
     </message>
 </context>
 <context>
