@@ -92,8 +92,10 @@ void MarkScreen::buildPicture(const PracticeRun& run)
         picture = board;
     } else if (consequence.picture == ConsequencePicture::Section && planned) {
         auto* section = new SectionPicture(theme(), u"mark_picture"_s, this);
-        section->setDrawing(SectionDrawing::of(run.own().assessment, run.own().plan, around().bench.assumptions()),
-                            sectionLabels(run.own().assessment, run.own().plan, words()));
+        const RepairPlan laid = planAsLaid(run.attempt(), run.own(), around().bench.planning());
+        SectionDrawing drawing = SectionDrawing::of(run.own().assessment, laid, around().bench.assumptions());
+        drawing.progress = {true, int(laid.lifts.size()), false, laid.finish.thickness > Length()};
+        section->setDrawing(drawing, sectionLabels(run.own().assessment, laid, words()));
         picture = section;
     } else {
         auto* panel = new PanelView(theme(), u"mark_picture"_s, this);
