@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a bench answers after years, beside plain SQL for the same values from the same files: a day's repairs, a search,
-// a lot's trace. Plain SQL is asked twice: through SQLite's own C library, which is as quick as SQLite can be asked, and
-// through Qt SQL, by which the program asks too. The logs are asked by turns, and so are the three, each as often first,
-// so that what else the machine does meets all alike. Ends where they find other values. Prints tables; judges nothing.
+// What a bench answers after years, beside plain SQL for the same values from the same files: a day's repairs, a
+// search, a lot's trace. Plain SQL is asked twice: through SQLite's own C library, which is as quick as SQLite can be
+// asked, and through Qt SQL, by which the program asks too. The logs are asked by turns, and so are the three, each as
+// often first, so that what else the machine does meets all alike. Ends where they find other values. Prints tables;
+// judges nothing.
 //
 // bench_years LOG LOG...    made by strandbench_demo_years, the smallest first; nobody may have them open
 #include "years_log.h"
