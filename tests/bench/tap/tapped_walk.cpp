@@ -68,14 +68,16 @@ void TappedWalk::letGo(Tap& tap, QPoint at)
     m_written = false;
     m_glass.forget();
     QTest::touchEvent(&m_bench.window(), touchScreen()).release(0, at, &m_bench.window());
-    m_glass.rest(still, [&] { return window.writing(); });
     const auto& painted = m_glass.painted();
-    const auto answer = std::ranges::find_if(
-        painted, [&](const Painted& each) { return !each.writing && each.screen == window.screen(); });
-    if (answer == painted.end())
+    const auto answer = [&] {
+        return std::ranges::find_if(
+            painted, [&](const Painted& each) { return !each.writing && each.screen == window.screen(); });
+    };
+    m_glass.rest(still, [&] { return window.writing() || answer() == painted.end(); });
+    if (answer() == painted.end())
         qFatal("%s on %s: no answer was painted", qPrintable(tap.control), qPrintable(tap.screen));
     tap.changed = msBetween(m_glass.touched().value(), painted.front().at);
-    tap.answered = msBetween(m_glass.touched().value(), answer->at);
+    tap.answered = msBetween(m_glass.touched().value(), answer()->at);
     tap.answer = window.screen()->objectName();
     tap.written = m_written;
 }

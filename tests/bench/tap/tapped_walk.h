@@ -24,6 +24,9 @@ struct Tap {
 class TappedWalk {
 public:
     TappedWalk(WatchedGlass& glass, ScriptedBench& bench, DemoJob job);
+    ~TappedWalk() { m_glass.look = {}; }
+    TappedWalk(const TappedWalk&) = delete;
+    TappedWalk& operator=(const TappedWalk&) = delete;
     /// From taking in to handing over. Ends the program where a tap is not answered.
     [[nodiscard]] std::vector<Tap> all();
 

@@ -5,6 +5,11 @@
 #include <QTimer>
 
 namespace strandbench::tapbench {
+namespace {
+
+constexpr std::chrono::seconds longest{30}; ///< that something may be busy
+
+} // namespace
 
 void WatchedGlass::forget()
 {
@@ -17,9 +22,15 @@ void WatchedGlass::rest(std::chrono::milliseconds still, const std::function<boo
     QTimer beat; // the loop sleeps between events, as the program's own does
     beat.start(std::chrono::milliseconds(2));
     const Moment begun = std::chrono::steady_clock::now();
-    const auto last = [&] { return m_painted.empty() ? begun : std::max(begun, m_painted.back().at); };
-    while (busy() || std::chrono::steady_clock::now() - last() < still)
+    Moment last = begun; // that something went on
+    while (std::chrono::steady_clock::now() - last < still) {
         processEvents(QEventLoop::AllEvents | QEventLoop::WaitForMoreEvents);
+        const Moment now = std::chrono::steady_clock::now();
+        if (busy() && now - begun < longest)
+            last = now;
+        else if (!m_painted.empty())
+            last = std::max(last, m_painted.back().at);
+    }
 }
 
 bool WatchedGlass::notify(QObject* receiver, QEvent* event)

@@ -35,7 +35,7 @@ public:
     /// When the first touch since then reached the window.
     [[nodiscard]] std::optional<Moment> touched() const { return m_touched; }
     [[nodiscard]] const std::vector<Painted>& painted() const { return m_painted; }
-    /// Runs the loop until nothing was painted for so long and `busy` is false.
+    /// Runs the loop until nothing was painted, and `busy` was false, for so long; half a minute at most.
     void rest(std::chrono::milliseconds still, const std::function<bool()>& busy);
 
     bool notify(QObject* receiver, QEvent* event) override;
