@@ -10,9 +10,11 @@ import check_layout
 import check_lengths
 import check_licence_lines
 import check_links
+import check_manual
 import check_order
 import check_spoken
 import check_translations
+import check_version
 import check_words
 
 LICENCE = "// SPDX-License-Identifier: GPL-3.0-or-later\n"
@@ -96,6 +98,52 @@ class Sources(Tree):
         self.assertEqual(self.found(check_links), [])
         self.write("DEVELOPERS.md", "[L](LICENSE)\n`core/air/gone.h`\n")
         self.assertEqual(len(self.found(check_links)), 2)
+
+    def test_versions_that_differ(self):
+        for name, text in {
+                "CMakeLists.txt": "project(Strandbench VERSION {} LANGUAGES CXX",
+                "app/install/changelog": "strandbench ({}) unstable; urgency=medium",
+                "app/install/org.strandbench.Strandbench.metainfo.xml": '<release version="{}" date="2026-11-28">',
+                "app/install/strandbench.1": '.TH STRANDBENCH 1 2026-11-28 "Strandbench {}" "User commands"'}.items():
+            self.write(name, text.format("0.1.0") + "\n")
+        self.assertEqual(self.found(check_version), [])
+        self.write("app/install/changelog", "strandbench (0.2.0) unstable; urgency=medium\n")
+        self.write("app/install/strandbench.1", ".TH STRANDBENCH 1\n")
+        self.assertEqual(len(self.found(check_version)), 2)
+
+
+class Manual(unittest.TestCase):
+    """A program with two commands, and a manual page of it."""
+
+    PAGE = """.SS strandbench
+.TP
+.BI \\-\\-log " DB"
+.TP
+.BR \\-h ", " \\-\\-help
+.SS strandbench plan FILE
+.SS strandbench mix
+.TP
+.BI \\-\\-filler\\-g " M"
+"""
+    HELP = {
+        None: "Usage: strandbench [command] [options]\n\n  plan     Plans.\n  mix      Mixes.\n\n"
+              "  --log DB     The log.\n  -h, --help   This help.\n",
+        "plan": "Usage: strandbench plan FILE [options]\nPlans.\n\n  -h, --help   This help.\n",
+        "mix": "Usage: strandbench mix [options]\nMixes.\n\n  --filler-g M   The mass.\n  -h, --help   This help.\n",
+    }
+
+    def differences(self, page, told):
+        return list(check_manual.differences(check_manual.told_by_manual(page), check_manual.told_by_help(told.get)))
+
+    def test_a_page_that_tells_all(self):
+        self.assertEqual(self.differences(self.PAGE, self.HELP), [])
+
+    def test_an_option_or_a_command_too_few_or_too_many(self):
+        self.assertEqual(self.differences(self.PAGE.replace("filler", "hardener"), self.HELP), [
+            "app/install/strandbench.1: 'strandbench mix' lacks '--filler-g M'",
+            "app/install/strandbench.1: 'strandbench mix' has no '--hardener-g M' in the program"])
+        self.assertEqual(len(self.differences(self.PAGE.replace(".SS strandbench plan FILE\n", ""), self.HELP)), 1)
+        self.assertEqual(len(self.differences(self.PAGE + ".SS strandbench guess\n", self.HELP)), 1)
 
 
 class Translations(Tree):
