@@ -81,7 +81,7 @@ remember() { find .local -type f -exec sha256sum {} + | sort > before.txt && cat
 
 # left: the package is gone, and each file that the bench wrote is as it was.
 left() {
-  ! command -v strandbench
+  if command -v strandbench; then return 1; fi
   find .local -type f -exec sha256sum {} + | sort | diff before.txt -
 }
 
