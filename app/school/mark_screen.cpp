@@ -18,6 +18,9 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 namespace {
 
+/// More than these do not fit; the consequence and the rule name those that matter.
+constexpr std::size_t mostNamed = 6;
+
 /// The step that the consequence names first; empty where it names none.
 QString stepIn(const Consequence& consequence)
 {
@@ -46,7 +49,12 @@ void MarkScreen::buildWords()
     auto* lines = new FitColumn;
     box->setLayout(lines);
     lines->setContentsMargins(px(3), px(2), px(3), px(2));
-    if (m_mark.judged == Judged::Wrong) {
+    const bool fits = std::max(m_mark.given.size(), m_mark.expected.size()) <= mostNamed;
+    if (!fits && m_mark.judged != Judged::NotReached) {
+        if (m_mark.judged == Judged::Right)
+            lines->addText(label(u"mark_given"_s, TextRole::Body, tr("Right: %1").arg(decisionTold(m_mark, words())),
+                                 Role::Go, true));
+    } else if (m_mark.judged == Judged::Wrong) {
         //: what the apprentice decided
         lines->addText(label(u"mark_given"_s, TextRole::Body, tr("You: %1").arg(givenTold(m_mark, words()))));
         lines->addText(label(u"mark_expected"_s, TextRole::Body, tr("Right: %1").arg(expectedTold(m_mark, words())),
@@ -92,8 +100,10 @@ void MarkScreen::buildPicture(const PracticeRun& run)
         picture = board;
     } else if (consequence.picture == ConsequencePicture::Section && planned) {
         auto* section = new SectionPicture(theme(), u"mark_picture"_s, this);
-        section->setDrawing(SectionDrawing::of(run.own().assessment, run.own().plan, around().bench.assumptions()),
-                            sectionLabels(run.own().assessment, run.own().plan, words()));
+        const RepairPlan laid = planAsLaid(run.attempt(), run.own(), around().bench.planning());
+        SectionDrawing drawing = SectionDrawing::of(run.own().assessment, laid, around().bench.assumptions());
+        drawing.progress = {true, int(laid.lifts.size()), false, laid.finish.thickness > Length()};
+        section->setDrawing(drawing, sectionLabels(run.own().assessment, laid, words()));
         picture = section;
     } else {
         auto* panel = new PanelView(theme(), u"mark_picture"_s, this);

@@ -231,6 +231,7 @@ int runBench(int argc, char** argv)
 {
     QCoreApplication::setApplicationName(u"strandbench"_s);
     QCoreApplication::setApplicationVersion(QStringLiteral(STRANDBENCH_VERSION));
+    QGuiApplication::setDesktopFileName(u"org.strandbench.Strandbench"_s); // a Wayland session finds the icon by it
     QApplication::setStyle(QStyleFactory::create(u"Fusion"_s));
     QApplication application(argc, argv);
     const BenchArguments arguments = readBenchArguments(QCoreApplication::arguments());

@@ -3,6 +3,7 @@
 
 #include "words/names.h"
 #include "words/practice_words.h"
+#include "words/reasons.h"
 #include "words/steps.h"
 #include "words/stops.h"
 #include "words/table.h"
@@ -136,6 +137,10 @@ QString markedCode(const QString& code)
         return lookUp("Practice", tests, code);
     if (isStop(code))
         return stopTold(code);
+    if (hasReason(code)) { // it stands within a sentence
+        const QString text = reasonText(code);
+        return text.endsWith(u'.') ? text.chopped(1) : text;
+    }
     for (const QString& text : {stepSentence(code), insteadLine(code)})
         if (isText(text))
             return text;

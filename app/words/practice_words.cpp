@@ -77,19 +77,33 @@ QString say(const char* text, const QStringList& arguments = {})
 }
 
 /// Both ends of a range stand as a range.
-bool isRange(DecisionPoint decision)
+bool isRange(const Mark& mark, const std::vector<Argument>& arguments)
 {
-    return decision == DecisionPoint::EdgesCleared || decision == DecisionPoint::SandedAt;
+    switch (mark.decision) {
+    case DecisionPoint::EdgesCleared:
+    case DecisionPoint::SandedAt:
+    case DecisionPoint::HardenerDose:
+        return arguments.size() == 2;
+    case DecisionPoint::MixedAmount: // what was given is a mass and batches
+        return &arguments == &mark.expected && arguments.size() == 2;
+    default:
+        return false;
+    }
 }
 
 QString decidedTold(const Mark& mark, const std::vector<Argument>& arguments, const Words& words)
 {
     if (arguments.empty())
         return say(QT_TRANSLATE_NOOP("Practice", "nothing"));
-    if (isRange(mark.decision) && arguments.size() == 2)
+    if (isRange(mark, arguments))
         //: two times
         return say(QT_TRANSLATE_NOOP("Practice", "%1 to %2"),
                    {words::markedArgument(arguments.front(), words), words::markedArgument(arguments.back(), words)});
+    if (mark.decision == DecisionPoint::MixedAmount)
+        return words::markedArgument(arguments.front(), words);
+    if (mark.decision == DecisionPoint::FinishCoats && arguments.size() == 2)
+        return words::markedArgument(arguments.front(), words) + u" × "_s +
+               words::markedArgument(arguments.back(), words);
     return words::markedList(arguments, words);
 }
 

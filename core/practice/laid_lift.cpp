@@ -67,6 +67,18 @@ std::vector<PlacedLift> placeLifts(const Attempt& attempt, const ModelAnswer& an
     return all;
 }
 
+RepairPlan planAsLaid(const Attempt& attempt, const ModelAnswer& answer, const PlanningSet& shop)
+{
+    RepairPlan laid = answer.plan;
+    laid.lifts.clear();
+    for (const std::vector<PlacedLift> placed = placeLifts(attempt, answer, shop); const PlacedLift& each : placed) {
+        laid.lifts.push_back(*each.planned);
+        laid.lifts.back().thickness = attempt.lifts[each.index].thickness;
+    }
+    laid.finish.thickness = attempt.finish ? Length(attempt.finish->coat * double(attempt.finish->coats)) : Length();
+    return laid;
+}
+
 const ProductSheet& sheetOf(const PlacedLift& lift, const ModelAnswer& answer, const PlanningSet& shop)
 {
     const QString& own = lift.planned->sheetId;

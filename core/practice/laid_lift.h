@@ -23,6 +23,9 @@ struct PlacedLift {
 [[nodiscard]] std::vector<PlacedLift> placeLifts(const Attempt& attempt, const ModelAnswer& answer,
                                                  const PlanningSet& shop);
 
+/// The plan with the lifts and coats as they were laid in place of its own: what a section of this repair shows.
+[[nodiscard]] RepairPlan planAsLaid(const Attempt& attempt, const ModelAnswer& answer, const PlanningSet& shop);
+
 /// The sheet of the filler at a lift's depth.
 [[nodiscard]] const ProductSheet& sheetOf(const PlacedLift& lift, const ModelAnswer& answer, const PlanningSet& shop);
 

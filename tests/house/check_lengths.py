@@ -5,11 +5,12 @@ import house
 
 MOST_LINES = 400
 MOST_COLUMNS = 120
+NAMED = {"run", "reproducible", "fresh_machine"}  # scripts that have no suffix
 
 
 def problems(root):
     for path, name in house.files(root):
-        if path.suffix not in house.SOURCES | house.SCRIPTS and path.name != "run":
+        if path.suffix not in house.SOURCES | house.SCRIPTS and path.name not in NAMED:
             continue
         lines = path.read_text(encoding="utf-8").splitlines()
         if len(lines) > MOST_LINES:

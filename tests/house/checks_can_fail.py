@@ -1,6 +1,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """The house checks, each on a small tree that is wrong in one way: a check that cannot fail checks nothing."""
 
+import json
 import pathlib
 import tempfile
 import unittest
@@ -10,11 +11,15 @@ import check_layout
 import check_lengths
 import check_licence_lines
 import check_links
+import check_manual
 import check_order
+import check_references
 import check_spoken
 import check_terms
 import check_translations
+import check_version
 import check_words
+import references
 
 LICENCE = "// SPDX-License-Identifier: GPL-3.0-or-later\n"
 
@@ -137,6 +142,88 @@ class Sources(Tree):
         self.assertEqual(self.found(check_links), [])
         self.write("DEVELOPERS.md", "[L](LICENSE)\n`core/air/gone.h`\n")
         self.assertEqual(len(self.found(check_links)), 2)
+
+    def test_versions_that_differ(self):
+        for name, text in {
+                "CMakeLists.txt": "project(Strandbench VERSION {} LANGUAGES CXX",
+                "app/install/changelog": "strandbench ({}) unstable; urgency=medium",
+                "app/install/org.strandbench.Strandbench.metainfo.xml": '<release version="{}" date="2026-11-28">',
+                "app/install/strandbench.1": '.TH STRANDBENCH 1 2026-11-28 "Strandbench {}" "User commands"'}.items():
+            self.write(name, text.format("0.1.0") + "\n")
+        self.assertEqual(self.found(check_version), [])
+        self.write("app/install/changelog", "strandbench (0.2.0) unstable; urgency=medium\n")
+        self.write("app/install/strandbench.1", ".TH STRANDBENCH 1\n")
+        self.assertEqual(len(self.found(check_version)), 2)
+
+
+class Manual(unittest.TestCase):
+    """A program with two commands, and a manual page of it."""
+
+    PAGE = """.SS strandbench
+.TP
+.BI \\-\\-log " DB"
+.TP
+.BR \\-h ", " \\-\\-help
+.SS strandbench plan FILE
+.SS strandbench mix
+.TP
+.BI \\-\\-filler\\-g " M"
+"""
+    HELP = {
+        None: "Usage: strandbench [command] [options]\n\n  plan     Plans.\n  mix      Mixes.\n\n"
+              "  --log DB     The log.\n  -h, --help   This help.\n",
+        "plan": "Usage: strandbench plan FILE [options]\nPlans.\n\n  -h, --help   This help.\n",
+        "mix": "Usage: strandbench mix [options]\nMixes.\n\n  --filler-g M   The mass.\n  -h, --help   This help.\n",
+    }
+
+    def differences(self, page, told):
+        return list(check_manual.differences(check_manual.told_by_manual(page), check_manual.told_by_help(told.get)))
+
+    def test_a_page_that_tells_all(self):
+        self.assertEqual(self.differences(self.PAGE, self.HELP), [])
+
+    def test_an_option_or_a_command_too_few_or_too_many(self):
+        self.assertEqual(self.differences(self.PAGE.replace("filler", "hardener"), self.HELP), [
+            "app/install/strandbench.1: 'strandbench mix' lacks '--filler-g M'",
+            "app/install/strandbench.1: 'strandbench mix' has no '--hardener-g M' in the program"])
+        self.assertEqual(len(self.differences(self.PAGE.replace(".SS strandbench plan FILE\n", ""), self.HELP)), 1)
+        self.assertEqual(len(self.differences(self.PAGE + ".SS strandbench guess\n", self.HELP)), 1)
+
+
+class References(Tree):
+    TEST = ("// Water by a Handbook of\n// Steam: its table 3.\n"
+            "TEST(Steam, Table)\n{\n    EXPECT_NEAR(p(300), 0.35, 0.005);\n}\n\n"
+            "TEST(Steam, Other)\n{\n    EXPECT_NEAR(p(400), 9.87, 0.01);\n}\n")
+
+    def faults(self, times=check_references.LEAST, **other):
+        value = {"source": "steam", "place": "3", "value": "0.35", "unit": "MPa", "tolerance": "0.005",
+                 "file": "tests/steam_test.cpp", "test": "Steam.Table", **other}
+        source = {"author": "A", "title": "T", "named": "Handbook of Steam", "known": "quoted"}
+        values = [{**value, "what": f"pressure {i}"} for i in range(times)]
+        self.write("tests/steam_test.cpp", self.TEST)
+        index = {"sources": {"steam": source}, "values": values}
+        self.write(references.INDEX, json.dumps(index))
+        self.write(references.PAGE, references.page(index))
+        return self.found(check_references)
+
+    def test_an_index_that_tells_what_the_tests_hold(self):
+        self.assertEqual(self.faults(), [])
+
+    def test_each_way_to_be_wrong(self):
+        for other in [{"file": "tests/gone.cpp"}, {"test": "Steam.Gone"}, {"value": "0.3"}, {"value": "9.87"},
+                      {"tolerance": "0.01"}, {"known": "heard"}]:
+            self.assertGreaterEqual(len(self.faults(**other)), check_references.LEAST, other)
+        self.TEST = self.TEST.replace("Steam:", "Water:")
+        self.assertEqual(len(self.faults()), check_references.LEAST)
+
+    def test_too_few_of_a_source(self):
+        self.assertEqual(len(self.faults(check_references.LEAST - 1)), 1)
+        self.assertEqual(len(self.faults(known="from memory")), 1)
+
+    def test_a_page_of_another_index(self):
+        self.faults()
+        self.write(references.PAGE, "")
+        self.assertEqual(len(self.found(check_references)), 1)
 
 
 class Translations(Tree):

@@ -5,9 +5,10 @@ import pathlib
 import sys
 
 SOURCES = {".h", ".cpp"}
-SCRIPTS = {".py", ".sh", ".cmake"}
-SCRIPT_NAMES = {"run", "CMakeLists.txt", ".clang-format", ".clang-tidy", ".editorconfig", ".gitattributes"}
-TEXTS = SOURCES | SCRIPTS | {".md", ".json", ".txt", ".ts", ".svg", ".qrc", ".desktop", ".supp"}
+SCRIPTS = {".py", ".sh", ".cmake", ".service"}
+SCRIPT_NAMES = {"run", "contact_sheets", "reproducible", "fresh_machine", "CMakeLists.txt", "package_date.cmake.in",
+                ".clang-format", ".clang-tidy", ".editorconfig", ".gitattributes"}
+TEXTS = SOURCES | SCRIPTS | {".md", ".json", ".txt", ".ts", ".svg", ".qrc", ".desktop", ".supp", ".xml", ".1"}
 
 
 def is_built(name):

@@ -139,10 +139,39 @@ QString PracticeThumb::after(Duration since)
     return tap(u"answer_way_on"_s);
 }
 
+bool PracticeThumb::saysWhatIsAsked(const Attempt& attempt) const
+{
+    const std::size_t laid = run().attempt().lifts.size();
+    const AttemptedLift* lift = laid > 0 && laid <= attempt.lifts.size() ? &attempt.lifts[laid - 1] : nullptr;
+    const std::size_t batches = laid > 0 ? run().attempt().lifts.back().batches.size() : 0;
+    switch (run().asks()) {
+    case PracticeAsks::FillOrStop:
+        return attempt.fill.has_value();
+    case PracticeAsks::Filler:
+        return attempt.filler.has_value();
+    case PracticeAsks::Lift:
+        return laid < attempt.lifts.size();
+    case PracticeAsks::Mix:
+        return lift && batches < lift->batches.size();
+    case PracticeAsks::Spread:
+        return lift && batches > 0 && batches <= lift->batches.size() && lift->batches[batches - 1].edgesCleared;
+    case PracticeAsks::Sand:
+        return lift && (batches < lift->batches.size() || (lift->sanded && lift->batches.back().edgesCleared));
+    case PracticeAsks::Coats:
+    case PracticeAsks::Tests:
+    case PracticeAsks::Primer:
+        return attempt.finish.has_value();
+    default:
+        return true;
+    }
+}
+
 QString PracticeThumb::step(const Attempt& attempt)
 {
     if (screen() == u"screen_panel_look"_s)
         return tap(u"answer_way_on"_s);
+    if (!saysWhatIsAsked(attempt))
+        return u"the attempt does not say what is asked on "_s + screen();
     const auto& laid = run().attempt().lifts;
     const AttemptedLift* wanted =
         !laid.empty() && laid.size() <= attempt.lifts.size() ? &attempt.lifts[laid.size() - 1] : nullptr;

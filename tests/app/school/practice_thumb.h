@@ -26,6 +26,7 @@ private:
     [[nodiscard]] QString answer(Question question, const Attempt& attempt);
     [[nodiscard]] QString mix(const MixedBatch& batch);
     [[nodiscard]] QString after(Duration since);
+    [[nodiscard]] bool saysWhatIsAsked(const Attempt& attempt) const;
     [[nodiscard]] const PracticeRun& run() const { return *m_bench.practice().run(); }
     [[nodiscard]] QString screen() const { return m_bench.window().screen()->objectName(); }
 

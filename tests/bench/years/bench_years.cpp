@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a bench answers after years, beside plain SQL for the same answer on the same files: a day's repairs, a search,
-// a lot's trace. The logs are asked by turns, and so are the program and plain SQL, so that what else the machine does
-// meets all alike. Prints tables; judges nothing.
+// What a bench answers after years, beside plain SQL for the same values from the same files: a day's repairs, a
+// search, a lot's trace. Plain SQL is asked twice: through SQLite's own C library, which is as quick as SQLite can be
+// asked, and through Qt SQL, by which the program asks too. The logs are asked by turns, and so are the three, each as
+// often first, so that what else the machine does meets all alike. Ends where they find other values. Prints tables;
+// judges nothing.
 //
-// bench_years LOG LOG...    made by strandbench_demo_years, the smallest first
+// bench_years LOG LOG...    made by strandbench_demo_years, the smallest first; nobody may have them open
 #include "years_log.h"
 
 #include <QCoreApplication>
@@ -15,12 +17,9 @@
 namespace strandbench::yearsbench {
 namespace {
 
-constexpr int rounds = 31; ///< after one that warms
+constexpr int rounds = 30; ///< after one that warms; of each of the three as many first
 
-struct Times {
-    std::vector<double> ours; ///< microseconds
-    std::vector<double> plain;
-};
+using Times = std::array<std::vector<double>, allAsked>; ///< microseconds
 
 double medianOf(std::vector<double> values)
 {
@@ -28,32 +27,16 @@ double medianOf(std::vector<double> values)
     return values.at(values.size() / 2);
 }
 
-/// The time of a call in microseconds; what it found goes to `found`.
-double timeOf(const std::function<Answer(const std::string&)>& ask, const std::string& of, Answer& found)
-{
-    const auto start = std::chrono::steady_clock::now();
-    found = ask(of);
-    return std::chrono::duration<double, std::micro>(std::chrono::steady_clock::now() - start).count();
-}
-
 void ask(const Question& question, int round, Times& times)
 {
-    for (const std::string& of : question.of) {
-        Answer ours;
-        Answer plain;
-        double theirTime = round % 2 == 0 ? timeOf(question.plain, of, plain) : 0;
-        const double ourTime = timeOf(question.ours, of, ours);
-        if (round % 2 == 1)
-            theirTime = timeOf(question.plain, of, plain);
-        const std::string keys = ours();
-        if (keys != plain())
-            qFatal("%s of %s: plain SQL finds other rows", question.name.c_str(), of.c_str());
-        if (keys.empty() && round == 0)
-            std::fprintf(stderr, "%s of %s: nothing found\n", question.name.c_str(), of.c_str());
-        if (round == 0)
-            continue;
-        times.ours.push_back(ourTime);
-        times.plain.push_back(theirTime);
+    for (std::size_t which = 0; which < question.count; ++which) {
+        const Turn turn = question.ask(which, round % allAsked);
+        if (!turn.alike)
+            qFatal("%s, the %zuth: plain SQL finds other values", question.name.c_str(), which);
+        if (turn.empty && round == 0)
+            std::fprintf(stderr, "%s, the %zuth: nothing found\n", question.name.c_str(), which);
+        for (std::size_t asked = 0; asked < allAsked && round > 0; ++asked)
+            times[asked].push_back(turn.microseconds[asked]);
     }
 }
 
@@ -67,21 +50,35 @@ void printLogs(const std::vector<std::unique_ptr<YearsLog>>& logs)
                     each->indexMade().seconds, each->digestsMade().repairs, each->digestsMade().seconds);
 }
 
-/// Medians, a column a log; then the last log beside the first, and beside plain SQL.
-void printTimes(const std::vector<std::unique_ptr<YearsLog>>& logs, const std::vector<Question>& names,
-                const std::vector<std::vector<Times>>& times)
+/// Medians of one log, and what plain SQL takes beside.
+void printTimes(const YearsLog& log, const std::vector<Question>& questions, const std::vector<Times>& times)
 {
-    std::printf("\n%-32s", "warm, median, microseconds");
+    std::printf("\n%lld repairs; warm, median, microseconds\n%-32s %9s %9s %9s %9s %9s\n",
+                static_cast<long long>(log.repairs()), "", "ours", "plain, C", "plain, Qt", "ours:C", "ours:Qt");
+    for (std::size_t i = 0; i < questions.size(); ++i) {
+        const double ours = medianOf(times[i][Ours]);
+        const double c = medianOf(times[i][ByC]);
+        const double qt = medianOf(times[i][ByQt]);
+        std::printf("%-32s %9.0f %9.0f %9.0f %9.2f %9.2f\n", questions[i].name.c_str(), ours, c, qt, ours / c,
+                    ours / qt);
+    }
+}
+
+/// Our medians, a column a log, and how much longer the last takes than the first; the same of plain SQL.
+void printGrowth(const std::vector<std::unique_ptr<YearsLog>>& logs, const std::vector<Question>& questions,
+                 const std::vector<std::vector<Times>>& times)
+{
+    std::printf("\n%-32s", "ours, from log to log");
     for (const auto& each : logs)
-        std::printf(" %11lld", static_cast<long long>(each->repairs()));
-    std::printf(" %11s %11s %11s\n", "plain SQL", "last:first", "ours:plain");
-    for (std::size_t i = 0; i < names.size(); ++i) {
-        std::printf("%-32s", names[i].name.c_str());
+        std::printf(" %9lld", static_cast<long long>(each->repairs()));
+    std::printf(" %11s %11s\n", "last:first", "C's");
+    for (std::size_t i = 0; i < questions.size(); ++i) {
+        std::printf("%-32s", questions[i].name.c_str());
         for (const auto& log : times)
-            std::printf(" %11.0f", medianOf(log[i].ours));
-        const double last = medianOf(times.back()[i].ours);
-        const double plain = medianOf(times.back()[i].plain);
-        std::printf(" %11.0f %11.2f %11.2f\n", plain, last / medianOf(times.front()[i].ours), last / plain);
+            std::printf(" %9.0f", medianOf(log[i][Ours]));
+        for (const Asked who : {Ours, ByC})
+            std::printf(" %11.2f", medianOf(times.back()[i][who]) / medianOf(times.front()[i][who]));
+        std::printf("\n");
     }
 }
 
@@ -100,7 +97,10 @@ void run(const QStringList& paths)
         for (int round = 0; round <= rounds; ++round)
             for (std::size_t log = 0; log < logs.size(); ++log)
                 ask(questions[log][question], round, times[log][question]);
-    printTimes(logs, questions.front(), times);
+    for (std::size_t log = 0; log < logs.size(); ++log)
+        printTimes(*logs[log], questions[log], times[log]);
+    if (logs.size() > 1)
+        printGrowth(logs, questions.front(), times);
 }
 
 } // namespace

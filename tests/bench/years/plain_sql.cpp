@@ -1,14 +1,24 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plain_sql.h"
 
+#include <QUrl>
+
 #include <stdexcept>
+#include <string>
+
+using namespace Qt::StringLiterals;
 
 namespace strandbench::yearsbench {
 
-PlainSql::PlainSql(const std::string& path)
+PlainSql::PlainSql(const QString& path, Reading reading)
 {
-    if (sqlite3_open_v2(path.c_str(), &m_database, SQLITE_OPEN_READONLY, nullptr) != SQLITE_OK)
-        throw std::runtime_error("it does not open: " + path);
+    const QString uri = QUrl::fromLocalFile(path).toString(QUrl::FullyEncoded) +
+                        (reading == Reading::Still ? u"?immutable=1"_s : u"?mode=ro"_s);
+    const std::string cache = "PRAGMA cache_size = -" + std::to_string(cacheKiB);
+    if (sqlite3_open_v2(uri.toUtf8().constData(), &m_database, SQLITE_OPEN_READONLY | SQLITE_OPEN_URI, nullptr) !=
+            SQLITE_OK ||
+        sqlite3_exec(m_database, cache.c_str(), nullptr, nullptr, nullptr) != SQLITE_OK)
+        throw std::runtime_error("it does not open: " + path.toStdString());
 }
 
 PlainSql::~PlainSql() { sqlite3_close(m_database); }
@@ -21,36 +31,20 @@ PlainSql::Statement::Statement(sqlite3* database, const char* sql) : m_statement
     m_statement.reset(statement);
 }
 
-std::vector<Line> PlainSql::Statement::rows(const std::vector<Bind>& binds) const
+void PlainSql::Statement::bind(int place, qint64 value) const { sqlite3_bind_int64(m_statement.get(), place, value); }
+
+void PlainSql::Statement::bind(int place, const QString& value) const
 {
-    sqlite3_stmt* statement = m_statement.get();
-    for (std::size_t i = 0; i < binds.size(); ++i) {
-        const int place = int(i) + 1;
-        if (const auto* number = std::get_if<sqlite3_int64>(&binds[i]))
-            sqlite3_bind_int64(statement, place, *number);
-        else if (const auto* text = std::get_if<std::string>(&binds[i]))
-            sqlite3_bind_text(statement, place, text->data(), int(text->size()), SQLITE_STATIC);
-    }
-    std::vector<Line> found;
-    int step = sqlite3_step(statement);
-    for (; step == SQLITE_ROW; step = sqlite3_step(statement)) {
-        Line& line = found.emplace_back();
-        const int columns = sqlite3_column_count(statement);
-        line.reserve(std::size_t(columns));
-        for (int i = 0; i < columns; ++i) {
-            const auto* bytes = static_cast<const char*>(sqlite3_column_blob(statement, i));
-            line.emplace_back(bytes ? bytes : "", std::size_t(sqlite3_column_bytes(statement, i)));
-        }
-    }
-    if (step != SQLITE_DONE)
-        throw std::runtime_error(sqlite3_errmsg(sqlite3_db_handle(statement)));
-    sqlite3_reset(statement);
-    return found;
+    const QByteArray bytes = value.toUtf8();
+    sqlite3_bind_text(m_statement.get(), place, bytes.constData(), int(bytes.size()), SQLITE_TRANSIENT);
 }
 
-std::vector<Line> PlainSql::rows(const char* sql, const std::vector<Bind>& binds) const
+bool PlainSql::Statement::step() const
 {
-    return prepare(sql).rows(binds);
+    const int step = sqlite3_step(m_statement.get());
+    if (step != SQLITE_ROW && step != SQLITE_DONE)
+        throw std::runtime_error(sqlite3_errmsg(sqlite3_db_handle(m_statement.get())));
+    return step == SQLITE_ROW;
 }
 
 } // namespace strandbench::yearsbench

@@ -1,39 +1,76 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// SQL through SQLite's own C library, as somebody would ask it who wants nothing but the rows: prepared once, bound,
-// stepped, every column copied out as it lies.
+// SQL through SQLite's own C library, as somebody would ask it who wants nothing but the values: prepared once, bound,
+// stepped, every column read as it lies.
 #pragma once
+
+#include <QByteArray>
+#include <QString>
+#include <QUuid>
 
 #include <sqlite3.h>
 
 #include <memory>
-#include <string>
-#include <variant>
-#include <vector>
 
 namespace strandbench::yearsbench {
 
-using Bind = std::variant<sqlite3_int64, std::string>;
-using Line = std::vector<std::string>;
+/// How a file is opened: Still is for a log that nobody has open, without locks, as the program reads it then.
+enum class Reading { Beside, Still };
+
+/// Pages kept in memory, as the program keeps them.
+inline constexpr int cacheKiB = 64 * 1024;
 
 class PlainSql {
 public:
-    /// Only reads.
-    explicit PlainSql(const std::string& path);
+    /// Only reads. Throws std::runtime_error when the file does not open.
+    PlainSql(const QString& path, Reading reading);
     ~PlainSql();
     PlainSql(const PlainSql&) = delete;
     PlainSql& operator=(const PlainSql&) = delete;
 
+    /// The present row. Columns count from 0.
+    class Row {
+    public:
+        explicit Row(sqlite3_stmt* statement) : m_statement(statement) {}
+        [[nodiscard]] qint64 integer(int column) const { return sqlite3_column_int64(m_statement, column); }
+        [[nodiscard]] QString text(int column) const { return QString::fromUtf8(lying(column)); }
+        [[nodiscard]] QByteArray bytes(int column) const { return {at(column), size(column)}; }
+        /// The bytes where they lie, as long as this row is the present one.
+        [[nodiscard]] QByteArray lying(int column) const { return QByteArray::fromRawData(at(column), size(column)); }
+        [[nodiscard]] QUuid uuid(int column) const
+        {
+            return QUuid::fromString(QLatin1StringView(at(column), size(column)));
+        }
+
+    private:
+        [[nodiscard]] const char* at(int column) const
+        {
+            return static_cast<const char*>(sqlite3_column_blob(m_statement, column));
+        }
+        [[nodiscard]] qsizetype size(int column) const { return sqlite3_column_bytes(m_statement, column); }
+        sqlite3_stmt* m_statement;
+    };
+
     class Statement {
     public:
         Statement(sqlite3* database, const char* sql);
-        [[nodiscard]] std::vector<Line> rows(const std::vector<Bind>& binds) const;
+        /// Binds by position, hands every row over. Throws std::runtime_error when SQLite does not answer.
+        template <class Take, class... Bound> void each(const Take& take, const Bound&... bound) const
+        {
+            int place = 0;
+            (bind(++place, bound), ...);
+            const Row row(m_statement.get());
+            while (step())
+                take(row);
+            sqlite3_reset(m_statement.get());
+        }
 
     private:
+        void bind(int place, qint64 value) const;
+        void bind(int place, const QString& value) const;
+        [[nodiscard]] bool step() const;
         std::unique_ptr<sqlite3_stmt, decltype(&sqlite3_finalize)> m_statement;
     };
     [[nodiscard]] Statement prepare(const char* sql) const { return {m_database, sql}; }
-    /// Prepares, asks once.
-    [[nodiscard]] std::vector<Line> rows(const char* sql, const std::vector<Bind>& binds = {}) const;
 
 private:
     sqlite3* m_database = nullptr;

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "makers.h"
 #include "years_log.h"
 
 #include "exchange/sheets.h"
@@ -15,20 +16,28 @@ namespace {
 constexpr int asked = 16;          ///< days, jobs and lots of each log, spread over all its years
 constexpr int eventsAtOnce = 2000; ///< as the program takes in
 
-qint64 numberAt(const PlainSql& sql, const char* asking) { return std::stoll(sql.rows(asking).at(0).at(0)); }
+/// The first column of every row, asked once.
+template <class... Bound> std::vector<QString> texts(const PlainFile& file, const char* asking, const Bound&... bound)
+{
+    auto statement = file.c.prepare(asking);
+    return valuesOf<QString>(
+        statement, [](const auto& row) { return row.text(0); }, bound...);
+}
+
+qint64 number(const PlainFile& file, const char* asking) { return texts(file, asking).at(0).toLongLong(); }
 
 } // namespace
 
 YearsLog::YearsLog(const QString& path)
     : m_path(path),
       m_log(orEnd(RepairLog::open(path, LogMode::ReadOnly))),
-      m_plainLog(std::make_unique<PlainSql>(path.toStdString())),
+      m_plainLog(std::make_unique<PlainFile>(path, Reading::Still)),
       m_mark(digestMark(demoCatalogue(), {}))
 {
     makeIndex();
-    m_plainIndex = std::make_unique<PlainSql>(findIndexPath(path).toStdString());
-    m_repairs = numberAt(*m_plainLog, "SELECT count(*) FROM summary");
-    m_events = numberAt(*m_plainLog, "SELECT sum(last) FROM (SELECT max(seq) AS last FROM event GROUP BY origin)");
+    m_plainIndex = std::make_unique<PlainFile>(findIndexPath(path), Reading::Beside);
+    m_repairs = number(*m_plainLog, "SELECT count(*) FROM summary");
+    m_events = number(*m_plainLog, "SELECT sum(last) FROM (SELECT max(seq) AS last FROM event GROUP BY origin)");
     digestAll();
 }
 
@@ -61,48 +70,53 @@ void YearsLog::digest(const std::vector<QUuid>& repairs)
 
 void YearsLog::digestAll()
 {
-    for (const std::string& each : days()) {
-        const QString day = QString::fromStdString(each);
+    for (const QString& day : days())
         digest(orEnd(m_index->undigested(day, day, m_mark, allOfThem)));
-    }
     for (const char* which : {filler, hardener})
-        for (const std::string& each : lots(which))
-            digest(orEnd(m_index->undigested(lotOf(each), m_mark, allOfThem)));
+        for (const StockLot& lot : lots(which))
+            digest(orEnd(m_index->undigested(lot, m_mark, allOfThem)));
 }
 
 double YearsLog::mebibytes() const { return double(QFileInfo(m_path).size()) / 1048576; }
 
-std::vector<std::string> YearsLog::days() const
+std::vector<QString> YearsLog::days() const
 {
-    const Line ends = m_plainLog->rows("SELECT min(local_day), (SELECT max(local_day) FROM event) FROM event").at(0);
-    const QDate first = QDate::fromString(QString::fromStdString(ends[0]), Qt::ISODate);
-    const qint64 all = first.daysTo(QDate::fromString(QString::fromStdString(ends[1]), Qt::ISODate));
-    std::vector<std::string> days;
+    const auto end = [this](const char* asking) {
+        return QDate::fromString(texts(*m_plainLog, asking).at(0), Qt::ISODate);
+    };
+    const QDate first = end("SELECT min(local_day) FROM event");
+    const qint64 all = first.daysTo(end("SELECT max(local_day) FROM event"));
+    std::vector<QString> days;
     for (int i = 0; i < asked; ++i) // the very ends are of fewer repairs
-        days.push_back(first.addDays((2 * i + 1) * all / (2 * asked)).toString(Qt::ISODate).toStdString());
+        days.push_back(first.addDays((2 * i + 1) * all / (2 * asked)).toString(Qt::ISODate));
     return days;
 }
 
-std::vector<std::string> YearsLog::jobs() const
+std::vector<QString> YearsLog::jobs() const
 {
-    std::vector<std::string> jobs;
-    const auto rows = m_plainIndex->prepare("SELECT job FROM found WHERE id >= ? ORDER BY id LIMIT 1");
-    const Line ends = m_plainIndex->rows("SELECT min(id), max(id) FROM found").at(0);
-    const qint64 first = std::stoll(ends[0]);
-    const qint64 step = (std::stoll(ends[1]) - first) / asked;
+    const qint64 first = number(*m_plainIndex, "SELECT min(id) FROM found");
+    const qint64 step = (number(*m_plainIndex, "SELECT max(id) FROM found") - first) / asked;
+    std::vector<QString> jobs;
     for (int i = 0; i < asked; ++i)
-        jobs.push_back(rows.rows({first + i * step + step / 2}).at(0).at(0));
+        jobs.push_back(texts(*m_plainIndex, "SELECT job FROM found WHERE id >= ? ORDER BY id LIMIT 1",
+                             qint64(first + i * step + step / 2))
+                           .at(0));
     return jobs;
 }
 
-std::vector<std::string> YearsLog::lots(const char* which) const
+std::vector<StockLot> YearsLog::lots(const char* which) const
 {
-    const auto all = m_plainIndex->rows("SELECT DISTINCT lot || char(9) || product FROM lot_use "
-                                        "WHERE product GLOB ? ORDER BY 1",
-                                        {std::string(which)});
-    std::vector<std::string> some;
+    auto statement = m_plainIndex->c.prepare("SELECT DISTINCT product, lot FROM lot_use WHERE product GLOB ? "
+                                             "ORDER BY lot, product");
+    const auto all = valuesOf<StockLot>(
+        statement,
+        [](const auto& row) {
+            return StockLot{row.text(0), row.text(1)};
+        },
+        QString::fromLatin1(which));
+    std::vector<StockLot> some;
     for (std::size_t i = 0; i < asked; ++i)
-        some.push_back(all.at((2 * i + 1) * all.size() / (2 * asked)).front());
+        some.push_back(all.at((2 * i + 1) * all.size() / (2 * asked)));
     return some;
 }
 

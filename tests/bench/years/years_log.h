@@ -2,11 +2,9 @@
 // A log of years under measurement: what is asked of it through the program, and the same through plain SQL.
 #pragma once
 
-#include "plain_sql.h"
+#include "question.h"
 
 #include "repairlog/find_index.h"
-
-#include <functional>
 
 namespace strandbench::yearsbench {
 
@@ -20,24 +18,6 @@ template <class T> T orEnd(Logged<T> made)
         qFatal("%s", qPrintable(made.error().detail));
     return *std::move(made);
 }
-
-/// From "lot, tabulator, product".
-inline StockLot lotOf(const std::string& both)
-{
-    const QStringList parts = QString::fromStdString(both).split(u'\t');
-    return {parts.at(1), parts.at(0)};
-}
-
-/// What was found: says the keys of it, one after another, which is no part of finding it.
-using Answer = std::function<std::string()>;
-
-/// One kind of question, asked of several days, jobs, people or lots by turns. The two answers must agree.
-struct Question {
-    std::string name;
-    std::vector<std::string> of;
-    std::function<Answer(const std::string&)> ours;
-    std::function<Answer(const std::string&)> plain;
-};
 
 struct IndexMade {
     double seconds = 0; ///< 0: it was there
@@ -66,22 +46,22 @@ private:
     void makeIndex();
     void digest(const std::vector<QUuid>& repairs);
     void digestAll();
-    [[nodiscard]] std::vector<std::string> days() const;
-    [[nodiscard]] std::vector<std::string> jobs() const;
-    [[nodiscard]] std::vector<std::string> lots(const char* which) const;
+    [[nodiscard]] std::vector<QString> days() const;
+    [[nodiscard]] std::vector<QString> jobs() const;
+    [[nodiscard]] std::vector<StockLot> lots(const char* which) const;
     [[nodiscard]] Question dayOfRepairs() const;
     [[nodiscard]] Question dayWithEvents() const;
     [[nodiscard]] Question dayReview() const;
     [[nodiscard]] Question lotReview(const std::string& name, const char* which) const;
-    [[nodiscard]] Question search(const std::string& name, const std::vector<std::string>& texts) const;
+    [[nodiscard]] Question search(const std::string& name, const std::vector<QString>& texts) const;
     [[nodiscard]] Question uses(const std::string& name, const char* which) const;
     [[nodiscard]] Question products() const;
 
     QString m_path;
     std::unique_ptr<RepairLog> m_log;
     std::unique_ptr<FindIndex> m_index;
-    std::unique_ptr<PlainSql> m_plainLog;
-    std::unique_ptr<PlainSql> m_plainIndex;
+    std::unique_ptr<PlainFile> m_plainLog;
+    std::unique_ptr<PlainFile> m_plainIndex;
     IndexMade m_made;
     DigestsMade m_digested;
     QString m_mark; ///< of digests

@@ -188,6 +188,35 @@ TEST(PracticeConsequence, ALiftTakesWhatThePlannerMixesForIt)
     }
 }
 
+/// What a section shows of a face that was left too low is as much lower as the mark says.
+TEST(PracticeConsequence, ASectionShowsWhatWasLaid)
+{
+    int low = 0;
+    for (const Lesson& lesson : deliveredLessons()) {
+        if (!lesson.truth.fill())
+            continue;
+        const auto fibreOf = [&](const Attempt& attempt) {
+            Length all = millimetres(0);
+            for (const RepairPlan laid = planAsLaid(attempt, lesson.truth, shop()); const Lift& each : laid.lifts)
+                all += each.thickness;
+            return all;
+        };
+        const Attempt right = perfectAttempt(lesson.truth, shop());
+        EXPECT_NEAR(inMillimetres(planAsLaid(right, lesson.truth, shop()).finish.thickness),
+                    inMillimetres(lesson.truth.plan.finish.thickness), 1e-6);
+        for (const std::vector<Mistake> mistakes = singleMistakes(lesson); const Mistake& mistake : mistakes) {
+            const Mark mark = lostMark(lesson, mistake.attempt);
+            if (mark.consequence->what.code != u"left_too_low"_s)
+                continue;
+            EXPECT_NEAR(inMillimetres(fibreOf(right) - fibreOf(mistake.attempt)),
+                        inMillimetres(argument<Length>(mark, 0)), 1e-6)
+                << lesson.panel.id.toStdString();
+            ++low;
+        }
+    }
+    EXPECT_GT(low, 10);
+}
+
 /// Two mistakes are two marks, and the second is judged by what the first made of the panel.
 TEST(PracticeConsequence, TheVerdictIsJudgedOnThePupilsOwnAnswers)
 {
