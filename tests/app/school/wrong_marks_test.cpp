@@ -70,7 +70,19 @@ TEST_P(WrongMarks, Hold)
     EXPECT_GT(seen.size(), 25U);
 }
 
-INSTANTIATE_TEST_SUITE_P(EveryLook, WrongMarks, ::testing::ValuesIn(everyLook()), nameOfLook);
+/// The smallest glass and the upright one, in the languages with the longest words: a look takes a minute.
+std::vector<Look> tightLooks()
+{
+    std::vector<Look> tight;
+    for (const Look& each : everyLook()) {
+        const std::string name = nameOfLook({each, 0});
+        if (name == "1024x600_de" || name == "800x1280_fr")
+            tight.push_back(each);
+    }
+    return tight;
+}
+
+INSTANTIATE_TEST_SUITE_P(TightLooks, WrongMarks, ::testing::ValuesIn(tightLooks()), nameOfLook);
 
 } // namespace
 } // namespace strandbench::test
