@@ -38,6 +38,17 @@ PageFrame frameOf(const QuickCardFacts& facts)
     return frame;
 }
 
+/// A sign in a square, with its caption.
+PaperDocument::Captioned captioned(const PaperDocument& document, Pictogram sign, const QString& caption)
+{
+    const Theme theme(Metrics(document.px(1)), DayNight::Day, Hand::Right);
+    return {[theme, sign](QPainter& painter, const QRectF& rect) {
+                const double side = std::min(rect.width(), rect.height());
+                paintPictogram(painter, QRectF(rect.left(), rect.top(), side, side), sign, theme, Qt::black);
+            },
+            caption};
+}
+
 void writeSteps(PaperDocument& document, const Words& words)
 {
     constexpr std::pair<Station, HelpTopic> steps[] = {
@@ -47,16 +58,12 @@ void writeSteps(PaperDocument& document, const Words& words)
         {Station::Sand, HelpTopic::Sand},          {Station::Turn, HelpTopic::Turn},
         {Station::Finish, HelpTopic::Contour},     {Station::HandOver, HelpTopic::HandOver},
     };
-    const Theme theme(Metrics(document.px(1)), DayNight::Day, Hand::Right);
     std::vector<PaperDocument::Captioned> drawn;
     for (const auto& [station, topic] : steps) {
         const QString number = QString::number(drawn.size() + 1);
-        const auto draw = [theme, sign = signOf(station)](QPainter& painter, const QRectF& rect) {
-            const double side = std::min(rect.width(), rect.height());
-            paintPictogram(painter, QRectF(rect.left(), rect.top(), side, side), sign, theme, Qt::black);
-        };
         drawn.push_back(
-            {draw, number + u" · "_s + Words::title(words.station(station)) + u": "_s + helpText(topic).how});
+            captioned(document, signOf(station),
+                      number + u" · "_s + Words::title(words.station(station)) + u": "_s + helpText(topic).how));
     }
     document.heading(Says::tr("The job in steps"));
     document.drawings(stepWidthMm, signMm, drawn);
@@ -105,20 +112,11 @@ void writeProducts(PaperDocument& document, const QuickCardFacts& facts)
 
 void writeSigns(PaperDocument& document)
 {
-    const Theme theme(Metrics(document.px(1)), DayNight::Day, Hand::Right);
-    const auto sign = [&](Pictogram of, const QString& caption) {
-        return PaperDocument::Captioned{[theme, of](QPainter& painter, const QRectF& rect) {
-                                            const double side = std::min(rect.width(), rect.height());
-                                            paintPictogram(painter, QRectF(rect.left(), rect.top(), side, side), of,
-                                                           theme, Qt::black);
-                                        },
-                                        caption};
-    };
     document.heading(Says::tr("Signs"));
     document.drawings(stepWidthMm, signMm,
-                      {sign(Pictogram::StopHand, Says::tr("Stop: do not go on here.")),
-                       sign(Pictogram::Caution, Says::tr("Caution: it can hurt, or spoil the work.")),
-                       sign(Pictogram::Tick, Says::tr("Done: it was told and is in the log."))});
+                      {captioned(document, Pictogram::StopHand, Says::tr("Stop: do not go on here.")),
+                       captioned(document, Pictogram::Caution, Says::tr("Caution: it can hurt, or spoil the work.")),
+                       captioned(document, Pictogram::Tick, Says::tr("Done: it was told and is in the log."))});
 }
 
 void writeCard(PaperDocument& document, const QuickCardFacts& facts)

@@ -43,28 +43,36 @@ MarkScreen::MarkScreen(const Surroundings& around, const PracticeRun& run, const
     buildPicture(run);
 }
 
+void MarkScreen::addDecision(FitColumn& lines)
+{
+    const bool fits = std::max(m_mark.given.size(), m_mark.expected.size()) <= mostNamed;
+    switch (m_mark.judged) {
+    case Judged::Wrong:
+        if (!fits)
+            break;
+        //: what the apprentice decided
+        lines.addText(label(u"mark_given"_s, TextRole::Body, tr("You: %1").arg(givenTold(m_mark, words()))));
+        lines.addText(label(u"mark_expected"_s, TextRole::Body, tr("Right: %1").arg(expectedTold(m_mark, words())),
+                            Role::Go, true));
+        break;
+    case Judged::Right:
+        lines.addText(label(u"mark_given"_s, TextRole::Body,
+                            tr("Right: %1").arg(fits ? givenTold(m_mark, words()) : decisionTold(m_mark, words())),
+                            Role::Go, true));
+        break;
+    case Judged::NotReached:
+        lines.addText(label(u"mark_given"_s, TextRole::Body, tr("It was not reached.")));
+        break;
+    }
+}
+
 void MarkScreen::buildWords()
 {
     Card* box = card(u"mark_card"_s);
     auto* lines = new FitColumn;
     box->setLayout(lines);
     lines->setContentsMargins(px(3), px(2), px(3), px(2));
-    const bool fits = std::max(m_mark.given.size(), m_mark.expected.size()) <= mostNamed;
-    if (!fits && m_mark.judged != Judged::NotReached) {
-        if (m_mark.judged == Judged::Right)
-            lines->addText(label(u"mark_given"_s, TextRole::Body, tr("Right: %1").arg(decisionTold(m_mark, words())),
-                                 Role::Go, true));
-    } else if (m_mark.judged == Judged::Wrong) {
-        //: what the apprentice decided
-        lines->addText(label(u"mark_given"_s, TextRole::Body, tr("You: %1").arg(givenTold(m_mark, words()))));
-        lines->addText(label(u"mark_expected"_s, TextRole::Body, tr("Right: %1").arg(expectedTold(m_mark, words())),
-                             Role::Go, true));
-    } else if (m_mark.judged == Judged::Right) {
-        lines->addText(
-            label(u"mark_given"_s, TextRole::Body, tr("Right: %1").arg(givenTold(m_mark, words())), Role::Go, true));
-    } else {
-        lines->addText(label(u"mark_given"_s, TextRole::Body, tr("It was not reached.")));
-    }
+    addDecision(*lines);
     if (m_mark.consequence) {
         lines->addText(label(u"mark_consequence"_s, TextRole::Title, consequenceTold(m_mark.consequence->what, words()),
                              Role::Ink, true));

@@ -11,6 +11,7 @@
 namespace strandbench {
 
 class CureChart;
+class FitColumn;
 
 class MarkScreen final : public Screen {
     Q_OBJECT
@@ -19,6 +20,8 @@ public:
 
 private:
     void buildWords();
+    /// What was decided beside what is right; of a wrong one nothing where that is more than fits.
+    void addDecision(FitColumn& lines);
     void buildPicture(const PracticeRun& run);
     [[nodiscard]] QWidget* curve();
 

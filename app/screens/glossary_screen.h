@@ -3,7 +3,6 @@
 #pragma once
 
 #include "screens/screen.h"
-#include "words/glossary.h"
 
 namespace strandbench {
 
@@ -14,10 +13,6 @@ public:
 
 Q_SIGNALS:
     void jobWanted();
-
-private:
-    [[nodiscard]] QWidget* page(const std::vector<GlossaryEntry>& entries, std::size_t from, QWidget* parent);
-    [[nodiscard]] std::size_t perCard() const { return around().upright ? 4 : 3; }
 };
 
 } // namespace strandbench

@@ -13,27 +13,16 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 namespace {
 
-constexpr double keyMm = 8;
+constexpr QSizeF keyMm(8, 8);
 
 /// A key in small: what one does, as the legend has it.
-class DoSign final : public QWidget {
-public:
-    DoSign(const Theme& theme, QWidget* parent) : QWidget(parent), m_theme(theme)
-    {
-        setAccessibleName(HelpScreen::tr("How"));
-        setFixedSize(theme.px(keyMm), theme.px(keyMm));
-    }
-
-protected:
-    void paintEvent(QPaintEvent*) override
-    {
-        QPainter painter(this);
-        paintSmallKey(painter, QRectF(rect()).adjusted(0, height() * 0.2, 0, -height() * 0.2), Role::Action, m_theme);
-    }
-
-private:
-    const Theme& m_theme;
-};
+LegendEntry how()
+{
+    return {u"help_how"_s, HelpScreen::tr("How"), {}, [](QPainter& painter, const QRectF& rect, const Theme& theme) {
+                const double beside = rect.height() * 0.2;
+                paintSmallKey(painter, rect.adjusted(0, beside, 0, -beside), Role::Action, theme);
+            }};
+}
 
 } // namespace
 
@@ -140,7 +129,7 @@ QWidget* HelpScreen::lines(HelpTopic topic)
     };
     const Pictogram own = signOf(topic);
     add(u"help_purpose"_s, text.purpose, column.sign(own == Pictogram::None ? Pictogram::Question : own, text.title));
-    add(u"help_how"_s, text.how, new DoSign(theme(), column.card));
+    add(u"help_how"_s, text.how, new Swatch(theme(), how(), keyMm, column.card));
     add(u"help_wrong"_s, text.wrong, column.sign(Pictogram::Caution, tr("Caution")));
     add(u"help_limit"_s, text.limit, column.sign(Pictogram::Straightedge, tr("Limit")));
     return column.card;

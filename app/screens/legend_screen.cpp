@@ -2,20 +2,15 @@
 #include "screens/legend_screen.h"
 
 #include "pictures/pictogram.h"
-#include "screens/page_column.h"
-#include "screens/paged_rows.h"
+#include "screens/pair_pages.h"
 #include "theme/sizes.h"
-
-#include <algorithm>
 
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
 namespace {
 
-constexpr std::size_t cardsOnAPage = 2;
-constexpr double swatchWidth = 16; // mm
-constexpr double swatchHeight = 9;
+constexpr QSizeF swatchMm(16, 9);
 
 auto hatched(Material material)
 {
@@ -104,12 +99,12 @@ std::vector<LegendEntry> legend(const Words& words)
     };
 }
 
-Swatch::Swatch(const Theme& theme, const LegendEntry& entry, QWidget* parent)
+Swatch::Swatch(const Theme& theme, const LegendEntry& entry, QSizeF sizeMm, QWidget* parent)
     : QWidget(parent), m_theme(theme), m_entry(entry)
 {
     setObjectName(entry.name + u"_swatch"_s);
     setAccessibleName(entry.word);
-    setFixedSize(theme.px(swatchWidth), theme.px(swatchHeight));
+    setFixedSize(theme.px(sizeMm.width()), theme.px(sizeMm.height()));
 }
 
 void Swatch::paintEvent(QPaintEvent*)
@@ -124,30 +119,12 @@ LegendScreen::LegendScreen(const Surroundings& around, QWidget* parent) : Screen
     answers()->stop()->hide();
     answers()->setWayOn(tr("Back to the job"));
     connect(answers(), &AnswerBar::wayOnTapped, this, &LegendScreen::jobWanted);
-    const std::vector<LegendEntry> entries = legend(words());
-    std::vector<PagedRows::MakeRow> pages;
-    for (std::size_t from = 0; from < entries.size(); from += cardsOnAPage * perCard())
-        pages.push_back([this, entries, from](QWidget* into) { return page(entries, from, into); });
-    auto* rows = new PagedRows(around, PagedRows::wholePages, this);
-    content()->addWidget(rows, 1);
-    rows->setRows(std::move(pages));
-}
-
-QWidget* LegendScreen::page(const std::vector<LegendEntry>& entries, std::size_t from, QWidget* parent)
-{
-    auto* made = new QWidget(parent);
-    QBoxLayout* row = columnsIn(made, around());
-    for (std::size_t card = 0; card < cardsOnAPage; ++card) {
-        const std::size_t first = from + card * perCard();
-        if (first >= entries.size())
-            break; // the last page may hold one card alone
-        const PageColumn column(theme(), u"legend_card_%1"_s.arg(card), made);
-        for (std::size_t i = first; i < std::min(entries.size(), first + perCard()); ++i)
-            column.addPair(entries[i].name, entries[i].word, entries[i].told,
-                           new Swatch(theme(), entries[i], column.card));
-        row->addWidget(column.card, 1);
-    }
-    return made;
+    std::vector<PairOnPage> pairs;
+    for (const std::vector<LegendEntry> entries = legend(words()); const LegendEntry& each : entries)
+        pairs.push_back({each.name, each.word, each.told, [this, each](QWidget* card) -> QWidget* {
+                             return new Swatch(theme(), each, swatchMm, card);
+                         }});
+    content()->addWidget(pairPages(around, u"legend_card"_s, around.upright ? 5 : 3, pairs, this), 1);
 }
 
 } // namespace strandbench

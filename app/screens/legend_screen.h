@@ -22,11 +22,12 @@ void paintSmallKey(QPainter& painter, const QRectF& rect, Role face, const Theme
 /// Every hatch, then every sign that has a meaning of its own, in the order they are shown.
 [[nodiscard]] std::vector<LegendEntry> legend(const Words& words);
 
-/// A piece of a material as a section shows it.
+/// A piece of a material as a section shows it, or a sign.
 class Swatch final : public QWidget {
     Q_OBJECT
 public:
-    Swatch(const Theme& theme, const LegendEntry& entry, QWidget* parent);
+    /// sizeMm: width and height.
+    Swatch(const Theme& theme, const LegendEntry& entry, QSizeF sizeMm, QWidget* parent);
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -43,10 +44,6 @@ public:
 
 Q_SIGNALS:
     void jobWanted();
-
-private:
-    [[nodiscard]] QWidget* page(const std::vector<LegendEntry>& entries, std::size_t from, QWidget* parent);
-    [[nodiscard]] std::size_t perCard() const { return around().upright ? 5 : 3; }
 };
 
 } // namespace strandbench
