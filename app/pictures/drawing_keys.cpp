@@ -22,6 +22,7 @@ const std::map<QString, Role>& drawingKeys()
         {u"#3C4A44"_s, Role::SmcFleck},     {u"#AEB6C1"_s, Role::MetalFill},    {u"#4A5462"_s, Role::MetalHatch},
         {u"#E3E8EE"_s, Role::ZincFill},     {u"#D98B5B"_s, Role::FillerFill},   {u"#8A4420"_s, Role::FillerFleck},
         {u"#E8CFAE"_s, Role::FinishFill},   {u"#7A1F2B"_s, Role::HardenerFill}, {u"#F2F0EA"_s, Role::Hole},
+        {u"#16202D"_s, Role::RibbonGround}, {u"#2B3644"_s, Role::RibbonBlock},  {u"#C5CDD6"_s, Role::OnRibbonMuted},
     };
     return keys;
 }
