@@ -73,8 +73,8 @@ QSvgRenderer& renderer(const QString& name, const Theme& theme, const DrawingLoo
 {
     static std::map<QString, std::unique_ptr<QSvgRenderer>> kept;
     const QColor ink = look.ink.value_or(theme.color(Role::Ink));
-    const QString key = name + (theme.dayNight() == DayNight::Day ? u" day "_s : u" night "_s) + ink.name() +
-                        u" %1"_s.arg(look.frame);
+    const QString key =
+        name + (theme.dayNight() == DayNight::Day ? u" day "_s : u" night "_s) + ink.name() + u" %1"_s.arg(look.frame);
     auto found = kept.find(key);
     if (found == kept.end())
         found = kept.emplace(key, made(name, theme, ink, look.frame)).first;
@@ -85,7 +85,7 @@ QSvgRenderer& renderer(const QString& name, const Theme& theme, const DrawingLoo
 
 QString drawingText(const QString& name)
 {
-    static const QRegularExpression use(u"<use href=\"\\.\\./(\\w+/\\w+)\\.svg\"([^>]*)/>"_s);
+    static const QRegularExpression use(uR"(<use href="\.\./(\w+/\w+)\.svg"([^>]*)/>)"_s);
     const QString text = readAll(name);
     QString done;
     qsizetype from = 0;

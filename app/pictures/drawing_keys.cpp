@@ -14,15 +14,15 @@ const std::map<QString, Role>& drawingKeys()
 {
     // Roles that share a colour by day part at night: each but the first has the last digits changed.
     static const std::map<QString, Role> keys{
-        {u"#16202B"_s, Role::Ink},          {u"#16202C"_s, Role::OnCaution},    {u"#3F4A55"_s, Role::MutedInk},
-        {u"#FFFFFF"_s, Role::Card},         {u"#FFFFFE"_s, Role::OnAction},     {u"#FFFFFD"_s, Role::OnStop},
-        {u"#FFFFFC"_s, Role::OnGo},         {u"#0A4D86"_s, Role::Action},       {u"#075A31"_s, Role::Go},
-        {u"#F7C21A"_s, Role::Caution},      {u"#9C1218"_s, Role::Stop},         {u"#BDB7A8"_s, Role::SoftEdge},
+        {u"#16202B"_s, Role::Ink},          {u"#16202C"_s, Role::OnCaution},     {u"#3F4A55"_s, Role::MutedInk},
+        {u"#FFFFFF"_s, Role::Card},         {u"#FFFFFE"_s, Role::OnAction},      {u"#FFFFFD"_s, Role::OnStop},
+        {u"#FFFFFC"_s, Role::OnGo},         {u"#0A4D86"_s, Role::Action},        {u"#075A31"_s, Role::Go},
+        {u"#F7C21A"_s, Role::Caution},      {u"#9C1218"_s, Role::Stop},          {u"#BDB7A8"_s, Role::SoftEdge},
         {u"#B9D2C6"_s, Role::LaminateFill}, {u"#2F6B57"_s, Role::LaminateHatch}, {u"#AAB7AF"_s, Role::SmcFill},
-        {u"#3C4A44"_s, Role::SmcFleck},     {u"#AEB6C1"_s, Role::MetalFill},    {u"#4A5462"_s, Role::MetalHatch},
-        {u"#E3E8EE"_s, Role::ZincFill},     {u"#D98B5B"_s, Role::FillerFill},   {u"#8A4420"_s, Role::FillerFleck},
-        {u"#E8CFAE"_s, Role::FinishFill},   {u"#7A1F2B"_s, Role::HardenerFill}, {u"#F2F0EA"_s, Role::Hole},
-        {u"#16202D"_s, Role::RibbonGround}, {u"#2B3644"_s, Role::RibbonBlock},  {u"#C5CDD6"_s, Role::OnRibbonMuted},
+        {u"#3C4A44"_s, Role::SmcFleck},     {u"#AEB6C1"_s, Role::MetalFill},     {u"#4A5462"_s, Role::MetalHatch},
+        {u"#E3E8EE"_s, Role::ZincFill},     {u"#D98B5B"_s, Role::FillerFill},    {u"#8A4420"_s, Role::FillerFleck},
+        {u"#E8CFAE"_s, Role::FinishFill},   {u"#7A1F2B"_s, Role::HardenerFill},  {u"#F2F0EA"_s, Role::Hole},
+        {u"#16202D"_s, Role::RibbonGround}, {u"#2B3644"_s, Role::RibbonBlock},   {u"#C5CDD6"_s, Role::OnRibbonMuted},
     };
     return keys;
 }

@@ -42,7 +42,8 @@ QAccessibleInterface* pictureInterface(const QString&, QObject* object)
         return new BlockInterface(block);
     const bool picture = qobject_cast<SectionPicture*>(object) || qobject_cast<PuddlePicture*>(object) ||
                          qobject_cast<PhaseRibbon*>(object) || qobject_cast<StepPicture*>(object) ||
-                         qobject_cast<PhotoPicture*>(object) || qobject_cast<DewPicture*>(object) || qobject_cast<DrawingWidget*>(object);
+                         qobject_cast<PhotoPicture*>(object) || qobject_cast<DewPicture*>(object) ||
+                         qobject_cast<DrawingWidget*>(object);
     return picture ? new QAccessibleWidget(static_cast<QWidget*>(object), QAccessible::Graphic) : nullptr;
 }
 

@@ -7,12 +7,12 @@ namespace strandbench::marks {
 namespace {
 
 // Where the tool touches in the drawing of each act, in the stage's units.
-constexpr QPointF atBevel(72, 54);     // the disc's edge
-constexpr QPointF atWeld(100, 54);     // the disc's lowest point
+constexpr QPointF atBevel(72, 54);      // the disc's edge
+constexpr QPointF atWeld(100, 54);      // the disc's lowest point
 constexpr QPointF atSqueezeOut(78, 54); // the blade's edge
-constexpr QPointF atGouge(100, 84);    // the scraper's tip
-constexpr QPointF atTip(100, 50);      // the drill's point
-constexpr QPointF atCut(138, 24);      // the blade's point
+constexpr QPointF atGouge(100, 84);     // the scraper's tip
+constexpr QPointF atTip(100, 50);       // the drill's point
+constexpr QPointF atCut(138, 24);       // the blade's point
 
 constexpr int bevelFrames = 4;
 

@@ -19,7 +19,7 @@ QPointF bevelBoth(const StepStage& stage, const StagedSection& section, int fram
 QPointF gouge(const StepStage& stage, const StagedSection& section, int frame);
 QPointF upperPanel(const StepStage& stage, const StagedSection& section, int frame);
 
-[[nodiscard]] int framesOfDrilling(const SectionDrawing& drawing); ///< the drill is set at each tip in turn
+[[nodiscard]] int framesOfDrilling(const SectionDrawing& drawing);  ///< the drill is set at each tip in turn
 [[nodiscard]] int framesOfBevelling(const SectionDrawing& drawing); ///< the disc runs down the cut
 
 } // namespace strandbench::marks

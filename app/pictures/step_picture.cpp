@@ -42,7 +42,8 @@ QStringList stepsWithPicture()
     return codes;
 }
 
-StepPicture::StepPicture(const Theme& theme, const QString& name, QWidget* parent) : QWidget(parent), m_theme(theme), m_loop(theme, this)
+StepPicture::StepPicture(const Theme& theme, const QString& name, QWidget* parent)
+    : QWidget(parent), m_theme(theme), m_loop(theme, this)
 {
     setObjectName(name);
     installPictureAccess();

@@ -30,7 +30,7 @@ private:
     void showSpreading(const ClockFace& face);
     void showWaiting(const ClockFace& face);
     void showAct(const QString& drawing); ///< what the hands do now, in motion; empty: nothing to show
-    void showHands(); ///< when two mixes want the hands at once
+    void showHands();                     ///< when two mixes want the hands at once
     TapButton* gelKey(const QString& name, const QString& title, GelPlace place, bool told);
 
     Repair m_repair;

@@ -41,9 +41,8 @@ Theme themeOf(DayNight dayNight) { return Theme(Metrics(5.9), dayNight, Hand::Ri
 QImage painted(const QString& name, DayNight dayNight, const DrawingLook& look = {})
 {
     const Theme theme = themeOf(dayNight);
-    return pixels::paint({240, 120}, theme, [&](QPainter& painter) {
-        paintDrawing(painter, QRectF(0, 0, 240, 120), name, theme, look);
-    });
+    return pixels::paint({240, 120}, theme,
+                         [&](QPainter& painter) { paintDrawing(painter, QRectF(0, 0, 240, 120), name, theme, look); });
 }
 
 template <typename Enum> void expectEach(const QString& folder)
@@ -122,8 +121,10 @@ TEST(Drawing, everyInkOfADrawingIsReadOnTheCard)
         const Theme theme = themeOf(dayNight);
         for (const Role ink : {Role::Ink, Role::MutedInk, Role::Action, Role::Stop, Role::Go})
             EXPECT_GE(rules::contrastRatio(theme.color(ink), theme.color(Role::Card)), 4.5) << static_cast<int>(ink);
-        for (const auto& [on, ground] : {std::pair{Role::OnAction, Role::Action}, {Role::OnStop, Role::Stop},
-                                         {Role::OnGo, Role::Go}, {Role::OnCaution, Role::Caution}})
+        for (const auto& [on, ground] : {std::pair{Role::OnAction, Role::Action},
+                                         {Role::OnStop, Role::Stop},
+                                         {Role::OnGo, Role::Go},
+                                         {Role::OnCaution, Role::Caution}})
             EXPECT_GE(rules::contrastRatio(theme.color(on), theme.color(ground)), 4.5) << static_cast<int>(on);
     }
 }
