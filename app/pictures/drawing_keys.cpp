@@ -3,7 +3,6 @@
 
 #include <QRegularExpression>
 
-#include <algorithm>
 #include <stdexcept>
 
 using namespace Qt::StringLiterals;
@@ -27,9 +26,10 @@ const std::map<QString, Role>& drawingKeys()
     return keys;
 }
 
-const std::vector<QString>& drawingColoursOfLaw()
+const std::map<QString, QColor>& drawingColoursOfLaw()
 {
-    static const std::vector<QString> colours{u"#101010"_s, u"#D6001C"_s, u"#FEFEFE"_s};
+    static const std::map<QString, QColor> colours{
+        {u"#101010"_s, QColor(0x10, 0x10, 0x10)}, {u"#D6001C"_s, QColor(0xD6, 0x00, 0x1C)}, {u"#FEFEFE"_s, Qt::white}};
     return colours;
 }
 
@@ -44,10 +44,11 @@ QString recoloured(const QString& drawing, const Theme& theme, const QColor& ink
         done += QStringView(drawing).mid(from, match.capturedStart() - from);
         from = match.capturedEnd();
         const auto role = drawingKeys().find(key);
+        const auto law = drawingColoursOfLaw().find(key);
         if (role != drawingKeys().end())
             done += (role->second == Role::Ink ? ink : theme.color(role->second)).name();
-        else if (std::ranges::find(drawingColoursOfLaw(), key) != drawingColoursOfLaw().end())
-            done += key;
+        else if (law != drawingColoursOfLaw().end())
+            done += law->second.name();
         else
             throw std::logic_error("a drawing holds the colour " + key.toStdString() + ", which is no key");
     }

@@ -13,11 +13,11 @@ namespace strandbench {
 [[nodiscard]] const std::map<QString, Role>& drawingKeys();
 
 /// The text of a drawing in the theme's colours. `ink` is used instead of the theme's for what is drawn in Role::Ink.
-/// Throws std::logic_error for a colour that is no key; the colours of public law that a folder may hold besides
-/// (drawingColoursOfLaw) stay as they are.
+/// Throws std::logic_error for a colour that is neither a key nor one of drawingColoursOfLaw().
 [[nodiscard]] QString recoloured(const QString& drawing, const Theme& theme, const QColor& ink);
 
-/// Colours that a regulation prescribes, day and night alike: those of the GHS pictograms (CLP Annex V).
-[[nodiscard]] const std::vector<QString>& drawingColoursOfLaw();
+/// Colours that a regulation prescribes, day and night alike, by their keys: those of the GHS pictograms (CLP Annex V).
+/// Their white has a key of its own, for white is the card.
+[[nodiscard]] const std::map<QString, QColor>& drawingColoursOfLaw();
 
 } // namespace strandbench
