@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Walks one whole repair and one refusal off-screen and leaves every screen as a picture in a folder; with --all
-// every walk and every refusal, and on request one page of all of them reduced.
+// every walk and every refusal, and on request one page of all of them reduced. With --drawings one page of all fixed
+// drawings, and no walk.
 #include "repair/run_clock.h"
+#include "drawing_sheet.h"
 #include "every_album.h"
 #include "walk/demo_jobs.h"
 #include "walk/pictures.h"
@@ -26,6 +28,7 @@ struct Wanted {
     bool everything = false;
     QString only;
     QString sheet;
+    bool drawings = false;
 };
 
 /// Stops the clock in the middle of each phase of a mix, and keeps what the glass shows.
@@ -146,6 +149,12 @@ QString titleOf(const Wanted& wanted)
                                         QString::number(wanted.glass.width()), QString::number(wanted.glass.height()));
 }
 
+bool keepDrawings(const Wanted& wanted)
+{
+    const Theme theme(Metrics(wanted.pixelsPerMillimetre), wanted.settings.dayNight, wanted.settings.hand);
+    return writeDrawingSheet(QDir(wanted.folder).filePath(u"drawings.png"_s), theme);
+}
+
 bool walkEverything(const Wanted& wanted)
 {
     ContactSheet sheet;
@@ -172,7 +181,8 @@ Wanted readWanted(const QCoreApplication& application)
                        {u"left"_s, u"For the left hand."_s},
                        {u"all"_s, u"Every walk and every refusal, a folder each."_s},
                        {u"only"_s, u"Of all, this walk or this stop alone."_s, u"name"_s},
-                       {u"sheet"_s, u"With --all: one page of all screens reduced."_s, u"file"_s}});
+                       {u"sheet"_s, u"With --all: one page of all screens reduced."_s, u"file"_s},
+                       {u"drawings"_s, u"No walk: one page of all drawings, drawings.png."_s}});
     parser.addHelpOption();
     parser.process(application);
     Wanted wanted;
@@ -190,6 +200,7 @@ Wanted readWanted(const QCoreApplication& application)
     wanted.everything = parser.isSet(u"all"_s);
     wanted.only = parser.value(u"only"_s);
     wanted.sheet = parser.value(u"sheet"_s);
+    wanted.drawings = parser.isSet(u"drawings"_s);
     return wanted;
 }
 
@@ -204,5 +215,7 @@ int main(int argc, char** argv)
         std::cerr << "Usage: strandbench_demo_walk FOLDER, a folder that is there\n";
         return 2;
     }
+    if (wanted.drawings)
+        return keepDrawings(wanted) ? 0 : 1;
     return (wanted.everything ? walkEverything(wanted) : walkAll(wanted)) ? 0 : 1;
 }

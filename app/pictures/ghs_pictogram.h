@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The hazard pictograms of UN GHS: a black symbol on white in a red square set on a point (CLP Annex V). The colours
-// are the regulation's, day and night alike; the symbols are drawn by us after theirs.
+// are the regulation's, day and night alike; the drawings are ours, in resources/drawings/ghs.
 #pragma once
 
 #include "material/hazards.h"

@@ -2,6 +2,7 @@
 #include "pictures/picture_access.h"
 
 #include "pictures/dew_picture.h"
+#include "pictures/drawing_widget.h"
 #include "pictures/mix_block.h"
 #include "pictures/phase_ribbon.h"
 #include "pictures/photo_picture.h"
@@ -41,7 +42,8 @@ QAccessibleInterface* pictureInterface(const QString&, QObject* object)
         return new BlockInterface(block);
     const bool picture = qobject_cast<SectionPicture*>(object) || qobject_cast<PuddlePicture*>(object) ||
                          qobject_cast<PhaseRibbon*>(object) || qobject_cast<StepPicture*>(object) ||
-                         qobject_cast<PhotoPicture*>(object) || qobject_cast<DewPicture*>(object);
+                         qobject_cast<PhotoPicture*>(object) || qobject_cast<DewPicture*>(object) ||
+                         qobject_cast<DrawingWidget*>(object);
     return picture ? new QAccessibleWidget(static_cast<QWidget*>(object), QAccessible::Graphic) : nullptr;
 }
 

@@ -85,8 +85,7 @@ private:
 /// Draws a section without a widget (job cards, answers), without labels. Returns the depth exaggeration used.
 double paintSection(QPainter& painter, const QRectF& rect, const SectionDrawing& drawing, const Theme& theme);
 
-/// Draws a piece of a substrate as in an answer: laminate with cloth at its broken edge, SMC with flecks and
-/// so on; and the shape of a damage.
+/// The drawing of a substrate as in an answer, and of a damage; of a weld seam by its kind of weld where it is known.
 void paintSubstrate(QPainter& painter, const QRectF& rect, Substrate substrate, const Theme& theme);
 void paintDamage(QPainter& painter, const QRectF& rect, DamageKind damage, std::optional<WeldKind> weld,
                  const Theme& theme);

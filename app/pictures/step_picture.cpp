@@ -2,53 +2,48 @@
 #include "pictures/step_picture.h"
 
 #include "pictures/picture_access.h"
-#include "pictures/step_stage.h"
-
-#include <map>
+#include "pictures/pictogram.h"
+#include "pictures/step_scene.h"
 
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
-namespace {
 
-/// Steps whose act is the same on another material or at another moment show the same scene.
-const QString& sceneCode(const QString& step)
+bool hasStepPicture(const QString& stepCode) { return sceneOf(stepCode) != nullptr; }
+
+int framesOfStep(const QString& stepCode, const SectionDrawing& drawing)
 {
-    static const std::map<QString, QString> same{{u"flash_off_metal"_s, u"flash_off"_s},
-                                                 {u"read_panel_metal"_s, u"read_panel"_s},
-                                                 {u"abrade_80_metal"_s, u"abrade_80"_s}};
-    const auto found = same.find(step);
-    return found == same.end() ? step : found->second;
+    const StepScene* scene = sceneOf(stepCode);
+    return scene && scene->frames ? scene->frames(drawing) : 1;
 }
 
-} // namespace
-
-bool hasStepPicture(const QString& stepCode) { return stepsWithPicture().contains(sceneCode(stepCode)); }
-
 void paintStepPicture(QPainter& painter, const QRectF& rect, const QString& stepCode, const SectionDrawing& drawing,
-                      const Theme& theme)
+                      const Theme& theme, int frame)
 {
     if (rect.isEmpty())
         return;
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     const StepStage stage(painter, rect, drawing, theme);
-    Scene scene = nullptr;
-    for (const auto find : {cleaningScene, shapingScene, finishingScene, testingScene})
-        if (!scene)
-            scene = find(sceneCode(stepCode));
-    if (scene) {
-        scene(stage);
+    if (const StepScene* scene = sceneOf(stepCode)) {
+        playScene(stage, *scene, frame);
     } else {
-        stage.section({10, 60, 180, 34}, stage.prepared());
-        stage.disc(signOfStep(stepCode), {76, 4, 48, 48});
+        (void)stage.staged({10, 60, 180, 34}, stage.prepared());
+        paintPictogram(painter, stage.map(QRectF(80, 8, 40, 40)), Pictogram::Prepare, theme, theme.color(Role::Action));
     }
     painter.restore();
 }
 
-QStringList stepsWithPicture() { return cleaningCodes() + shapingCodes() + finishingCodes() + testingCodes(); }
+QStringList stepsWithPicture()
+{
+    QStringList codes;
+    for (const StepScene& each : stepScenes())
+        codes << QLatin1StringView(each.code);
+    return codes;
+}
 
-StepPicture::StepPicture(const Theme& theme, const QString& name, QWidget* parent) : QWidget(parent), m_theme(theme)
+StepPicture::StepPicture(const Theme& theme, const QString& name, QWidget* parent)
+    : QWidget(parent), m_theme(theme), m_loop(theme, this)
 {
     setObjectName(name);
     installPictureAccess();
@@ -58,6 +53,7 @@ void StepPicture::setStep(const QString& code, const SectionDrawing& drawing)
 {
     m_code = code;
     m_drawing = drawing;
+    m_loop.setFrames(framesOfStep(code, drawing));
     update();
 }
 
@@ -66,7 +62,7 @@ QSize StepPicture::minimumSizeHint() const { return {m_theme.px(60), m_theme.px(
 void StepPicture::paintEvent(QPaintEvent*)
 {
     QPainter painter(this);
-    paintStepPicture(painter, QRectF(rect()), m_code, m_drawing, m_theme);
+    paintStepPicture(painter, QRectF(rect()), m_code, m_drawing, m_theme, m_loop.frame());
 }
 
 } // namespace strandbench

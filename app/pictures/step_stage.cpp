@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pictures/step_stage.h"
 
-#include "pictures/picture_text.h"
+#include "pictures/drawing.h"
 #include "pictures/section_layout.h"
-#include "pictures/signwriter.h"
 
 #include <algorithm>
 #include <cmath>
+
+using namespace Qt::StringLiterals;
 
 namespace strandbench {
 
@@ -14,6 +15,20 @@ namespace {
 
 constexpr double stageWidth = 200;
 constexpr double stageHeight = 100;
+
+/// A drop hanging at `tip`, `height` units tall.
+QPainterPath dropAt(QPointF tip, double height)
+{
+    const double r = height * 0.34;
+    QPainterPath drop(tip);
+    const QPointF low = tip + QPointF(0, height);
+    drop.cubicTo(tip + QPointF(r * 0.4, height * 0.3), tip + QPointF(r, height * 0.45),
+                 tip + QPointF(r, height * 0.66));
+    drop.cubicTo(tip + QPointF(r, height * 0.86), low + QPointF(r * 0.5, 0), low);
+    drop.cubicTo(low - QPointF(r * 0.5, 0), tip + QPointF(-r, height * 0.86), tip + QPointF(-r, height * 0.66));
+    drop.cubicTo(tip + QPointF(-r, height * 0.45), tip + QPointF(-r * 0.4, height * 0.3), tip);
+    return drop;
+}
 
 } // namespace
 
@@ -98,19 +113,27 @@ void StepStage::dots(const std::vector<QPointF>& at, double radius, Role role) c
     }
 }
 
-void StepStage::sign(Pictogram sign, const QRectF& box, Role ink) const
+std::vector<QPointF> StepStage::strewn(const QRectF& over, int count)
 {
-    paintPictogram(m_painter, map(box), sign, m_theme, m_theme.color(ink));
+    std::vector<QPointF> dots;
+    // The plastic number's fractional multiples: even, and never in rows.
+    for (int i = 1; i <= count; ++i)
+        dots.emplace_back(over.left() + over.width() * std::fmod(i * 0.7548776662, 1.0),
+                          over.top() + over.height() * std::fmod(i * 0.5698402910, 1.0));
+    return dots;
 }
 
-void StepStage::disc(Pictogram sign, const QRectF& box, Role ground, Role ink) const
+void StepStage::drops(const std::vector<QPointF>& tips, double height) const
 {
-    paintSignOnDisc(m_painter, map(box), sign, m_theme, m_theme.color(ground), m_theme.color(ink));
+    for (const QPointF& tip : tips) {
+        fill(dropAt(tip, height), Role::Action);
+        outline(dropAt(tip, height), Role::Ink, 0.25);
+    }
 }
 
-void StepStage::figure(const QString& text, const QRectF& box, Role ink) const
+void StepStage::act(const QString& step, QPointF by) const
 {
-    drawText(m_painter, fitLine(m_theme, text, map(box), TextRole::Title, true), m_theme.color(ink));
+    paintDrawing(m_painter, map(QRectF(by, QSizeF(stageWidth, stageHeight))), u"steps/"_s + step, m_theme);
 }
 
 void StepStage::panelFromAbove(bool painted) const
@@ -208,71 +231,5 @@ StagedSection StepStage::staged(const QRectF& box, const SectionProgress& progre
 SectionProgress StepStage::prepared() const { return {true, 0, false, false}; }
 
 SectionProgress StepStage::finished() const { return {true, static_cast<int>(m_drawing.lifts.size()), false, true}; }
-
-void StepStage::block(QPointF at, double width, const QString& grit) const
-{
-    const QRectF body(at, QSizeF(width, 0.42 * width));
-    QPainterPath shape;
-    shape.addRoundedRect(body, 4, 4);
-    fill(shape, Role::Ink);
-    const QRectF paper(body.left(), body.bottom() + 0.6, width, 3);
-    const int number = grit.toInt(); // the finer the grit, the smaller its teeth
-    const double half = number >= 320 ? 0.8 : number >= 180 ? 1.2 : 1.8;
-    for (double x = paper.left() + half; x < paper.right() - half * 0.5; x += 2.4 * half) {
-        QPainterPath tooth;
-        tooth.addPolygon(QPolygonF{{x - half, paper.top()}, {x + half, paper.top()}, {x, paper.bottom()}});
-        fill(tooth, Role::Ink);
-    }
-    if (!grit.isEmpty())
-        figure(grit, body, Role::Card);
-}
-
-void StepStage::cloth(QPointF c, double s, bool wet) const
-{
-    QPainterPath path(c + QPointF(-s, -0.5 * s));
-    path.cubicTo(c + QPointF(-0.4 * s, -0.9 * s), c + QPointF(0.2 * s, -0.3 * s), c + QPointF(s, -0.6 * s));
-    path.cubicTo(c + QPointF(0.8 * s, -0.1 * s), c + QPointF(1.1 * s, 0.3 * s), c + QPointF(0.9 * s, 0.7 * s));
-    path.cubicTo(c + QPointF(0.3 * s, 0.4 * s), c + QPointF(-0.3 * s, 0.9 * s), c + QPointF(-0.9 * s, 0.6 * s));
-    path.cubicTo(c + QPointF(-0.7 * s, 0.2 * s), c + QPointF(-1.1 * s, -0.1 * s), c + QPointF(-s, -0.5 * s));
-    fill(path, wet ? Role::Action : Role::Card);
-    outline(path, Role::Ink, 0.6);
-    QPainterPath fold(c + QPointF(-0.5 * s, -0.2 * s));
-    fold.cubicTo(c + QPointF(-0.1 * s, 0.1 * s), c + QPointF(0.2 * s, -0.1 * s), c + QPointF(0.6 * s, 0.2 * s));
-    outline(fold, wet ? Role::OnAction : Role::Ink, 0.4);
-}
-
-void StepStage::discSander(QPointF c, double r) const
-{
-    QPainterPath disc;
-    disc.addEllipse(c, r, r);
-    fill(disc, Role::Ink);
-    for (const double share : {0.72, 0.4}) {
-        QPainterPath ring;
-        ring.addEllipse(c, r * share, r * share);
-        outline(ring, Role::Card, 0.4);
-    }
-    QPainterPath handle;
-    handle.addRoundedRect(QRectF(c.x() + 0.5 * r, c.y() - 0.3 * r, 2.4 * r, 0.6 * r), 0.3 * r, 0.3 * r);
-    fill(handle, Role::Ink);
-    outline(handle, Role::Card, 0.3);
-}
-
-void StepStage::drops(const std::vector<QPointF>& tips, double height) const
-{
-    for (const QPointF& tip : tips) {
-        fill(dropAt(tip, height), Role::Action);
-        outline(dropAt(tip, height), Role::Ink, 0.25);
-    }
-}
-
-std::vector<QPointF> StepStage::strewn(const QRectF& over, int count)
-{
-    std::vector<QPointF> dots;
-    // The plastic number's fractional multiples: even, and never in rows.
-    for (int i = 1; i <= count; ++i)
-        dots.emplace_back(over.left() + over.width() * std::fmod(i * 0.7548776662, 1.0),
-                          over.top() + over.height() * std::fmod(i * 0.5698402910, 1.0));
-    return dots;
-}
 
 } // namespace strandbench

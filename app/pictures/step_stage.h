@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Where the acts of a step are played: a stage of 200 by 100 units, fitted into the picture, with the panel
-// from above or in section and the tools that go with it. Lines keep their width in millimetres.
+// Where the act of a step is shown: a stage of 200 by 100 units, fitted into the picture, with this repair's panel from
+// above or in section, and upon it the drawing of the act. Lines of the panel keep their width in millimetres.
 #pragma once
 
 #include "pictures/hatch.h"
-#include "pictures/pictogram.h"
 #include "pictures/section_picture.h"
 
 #include <QTransform>
@@ -21,8 +20,6 @@ class StepStage {
 public:
     StepStage(QPainter& painter, const QRectF& rect, const SectionDrawing& drawing, const Theme& theme);
 
-    [[nodiscard]] QPainter& painter() const { return m_painter; }
-    [[nodiscard]] const Theme& theme() const { return m_theme; }
     [[nodiscard]] const SectionDrawing& drawing() const { return m_drawing; }
     [[nodiscard]] Material material() const;
     [[nodiscard]] QPointF map(QPointF at) const { return m_toPixels.map(at); }
@@ -34,12 +31,13 @@ public:
     void fill(const QPainterPath& shape, Role role, double opacity = 1) const;
     void outline(const QPainterPath& shape, Role role, double widthMm, bool dashed = false) const;
     void line(QPointF from, QPointF to, Role role, double widthMm, bool dashed = false) const;
-    void arrow(QPointF from, QPointF to, Role role = Role::Action, double widthMm = 0.9) const;
     void bothWays(QPointF from, QPointF to, Role role = Role::Action) const; ///< a measure: arrows at both ends
     void dots(const std::vector<QPointF>& at, double radius, Role role) const;
-    void sign(Pictogram sign, const QRectF& box, Role ink = Role::Ink) const;
-    void disc(Pictogram sign, const QRectF& box, Role ground = Role::Action, Role ink = Role::OnAction) const;
-    void figure(const QString& text, const QRectF& box, Role ink) const;
+    /// Dots strewn over a box by a fixed rule.
+    [[nodiscard]] static std::vector<QPointF> strewn(const QRectF& over, int count);
+    void drops(const std::vector<QPointF>& tips, double height) const;
+    /// The drawing of an act ("steps/bevel"), which is drawn for this stage, moved by so much.
+    void act(const QString& step, QPointF by = {}) const;
 
     // The panel.
     /// From above, whole stage; painted: still in its paint.
@@ -49,37 +47,18 @@ public:
     void drawDamage() const;
     /// This repair's section in a box; progress as told.
     StagedSection staged(const QRectF& box, const SectionProgress& progress) const;
-    /// The same; returns the y of the face that is up.
-    double section(const QRectF& box, const SectionProgress& progress) const { return staged(box, progress).surface; }
     /// Everything laid and finished, or only prepared.
     [[nodiscard]] SectionProgress prepared() const;
     [[nodiscard]] SectionProgress finished() const;
     [[nodiscard]] SectionProgress asFound() const { return {}; }
 
-    // Tools.
-    void block(QPointF topLeft, double width, const QString& grit) const; ///< sanding block, abrasive below
-    void cloth(QPointF centre, double size, bool wet) const;
-    void discSander(QPointF centre, double radius) const;
-    void drops(const std::vector<QPointF>& tips, double height) const;
-    /// Dots strewn over a box by a fixed rule.
-    [[nodiscard]] static std::vector<QPointF> strewn(const QRectF& over, int count);
-
 private:
+    void arrow(QPointF from, QPointF to, Role role, double widthMm) const;
+
     QPainter& m_painter;
     const SectionDrawing& m_drawing;
     const Theme& m_theme;
     QTransform m_toPixels;
 };
-
-using Scene = void (*)(const StepStage&);
-// Each file holds the scenes of one part of the work; null for a code of another.
-[[nodiscard]] Scene cleaningScene(const QString& code);
-[[nodiscard]] Scene shapingScene(const QString& code);
-[[nodiscard]] Scene finishingScene(const QString& code);
-[[nodiscard]] Scene testingScene(const QString& code);
-[[nodiscard]] QStringList cleaningCodes();
-[[nodiscard]] QStringList shapingCodes();
-[[nodiscard]] QStringList finishingCodes();
-[[nodiscard]] QStringList testingCodes();
 
 } // namespace strandbench

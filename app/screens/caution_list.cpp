@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/caution_list.h"
 
-#include "screens/sign_widget.h"
+#include "pictures/drawing_widget.h"
 #include "touch/fit_column.h"
 
 #include <QCoreApplication>
@@ -20,10 +20,10 @@ constexpr double signGapMm = 2;
 constexpr double rowGapMm = 1;
 constexpr double stripGapMm = 3;
 
-QWidget* cautionSign(const Theme& theme, QWidget* parent)
+QWidget* cautionSign(const CautionText& caution, const Theme& theme, QWidget* parent)
 {
-    auto* sign =
-        new SignWidget(theme, Pictogram::Caution, QCoreApplication::translate("StepScreen", "Caution"), parent);
+    auto* sign = new DrawingWidget(theme, u"cautions/"_s + caution.code,
+                                   QCoreApplication::translate("StepScreen", "Caution"), parent);
     sign->setFixedSize(theme.px(signMm), theme.px(signMm));
     return sign;
 }
@@ -45,7 +45,7 @@ QWidget* cautionList(const std::vector<CautionText>& cautions, const Theme& them
     widget->setLayout(column);
     column->setContentsMargins(0, 0, 0, 0);
     for (std::size_t i = 0; i < cautions.size(); ++i) {
-        auto* sign = cautionSign(theme, widget);
+        auto* sign = cautionSign(cautions[i], theme, widget);
         auto* why = new FitLabel(theme, u"caution_%1_why"_s.arg(i), TextRole::Small, widget);
         why->setRole(Role::MutedInk);
         why->setText(cautions[i].rest);
@@ -64,7 +64,7 @@ QWidget* cautionStrip(const std::vector<CautionText>& cautions, const Theme& the
     for (std::size_t i = 0; i < cautions.size(); ++i) {
         auto* row = new QHBoxLayout;
         row->setSpacing(theme.px(signGapMm));
-        row->addWidget(cautionSign(theme, widget), 0, Qt::AlignVCenter);
+        row->addWidget(cautionSign(cautions[i], theme, widget), 0, Qt::AlignVCenter);
         row->addWidget(leadOf(cautions[i], i, theme, widget), 1);
         const int at = static_cast<int>(i);
         grid->addLayout(row, at / columns, at % columns);

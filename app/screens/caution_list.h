@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Cautions as they stand at a step: triangle, what to put on or do, and why.
+// Cautions as they stand at a step: its sign, what to put on or do, and why.
 #pragma once
 
 #include "words/words.h"

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/clock_screen.h"
 
+#include "pictures/drawing_widget.h"
 #include "screens/hands_words.h"
 #include "screens/harm_screen.h"
 #include "screens/mix_screen.h"
@@ -19,6 +20,7 @@ namespace {
 
 constexpr double handsHeight = 9;     // mm: two lines
 constexpr double figureHeight = 23.5; // mm: the running figure at its least size
+constexpr double actSide = 22;        // mm: read at a metre
 constexpr double figureWidth = 62;    // mm: four digits and the colon at 18 mm
 
 } // namespace
@@ -120,18 +122,24 @@ void ClockScreen::buildKeys(QBoxLayout* row)
     auto* keys = new QHBoxLayout(m_keys);
     keys->setContentsMargins(0, 0, 0, 0);
     keys->setSpacing(px(sizes::gap));
+    if (m_part == Part::Spread) {
+        m_act = new DrawingWidget(theme(), u"acts/knead"_s, {}, m_keys);
+        m_act->setObjectName(u"act_picture"_s);
+        m_act->setMinimumSize(px(actSide), px(actSide));
+        keys->addWidget(m_act, 2);
+    }
     m_gelled = new TapButton(theme(), u"it_has_gelled"_s, TapButton::Kind::Plain, m_keys);
     m_gelled->setTitle(tr("It has gelled"));
     m_gelled->setSecondLine(tr("tap when it pulls and will not smear"));
     m_gelled->setEnabled(!m_run.boardGelled || !m_run.panelGelled);
     connect(m_gelled, &TapButton::clicked, this, [this] { askWhere(true); });
-    keys->addWidget(m_gelled, 1);
+    keys->addWidget(m_gelled, 3);
     if (m_part == Part::Wait) {
         m_early = new HoldButton(theme(), u"sands_early"_s, TapButton::Kind::Plain, m_keys);
         m_early->setTitle(tr("It sands already"));
         m_early->setSecondLine(tr("hold 1 s"));
         connect(m_early, &HoldButton::held, this, [this] { Q_EMIT acts({Sands{m_run.batch}}); });
-        keys->addWidget(m_early, 1);
+        keys->addWidget(m_early, 3);
     }
     m_places = new QWidget(this);
     auto* places = new QHBoxLayout(m_places);
@@ -225,14 +233,17 @@ void ClockScreen::showSpreading(const ClockFace& face)
     case Phase::Knead:
         setSentence(tr("Knead firmly: no air, no streaks"));
         m_until->setText(tr("until you spread"));
+        showAct(u"acts/knead"_s);
         return;
     case Phase::Spread:
         setSentence(tr("Press in firmly, wet the edges, fill to level"));
         m_until->setText(tr("until the edges must be clear"));
+        showAct(u"acts/press_in"_s);
         return;
     case Phase::ClearEdges:
         setSentence(tr("Clear the edges now"));
         m_until->setText(tr("until it gels"));
+        showAct({});
         return;
     case Phase::HandsOff:
     case Phase::Sand:
@@ -240,8 +251,18 @@ void ClockScreen::showSpreading(const ClockFace& face)
         setSentence(tr("It may have gelled: hands off"));
         m_figure->setText(words().duration(face.sinceHardener));
         m_until->setText(tr("since hardener in"));
+        showAct({});
         return;
     }
+}
+
+void ClockScreen::showAct(const QString& drawing)
+{
+    m_act->setVisible(!drawing.isEmpty());
+    if (drawing.isEmpty())
+        return;
+    m_act->setDrawing(drawing);
+    m_act->setAccessibleName(sentence()->text());
 }
 
 void ClockScreen::showWaiting(const ClockFace& face)

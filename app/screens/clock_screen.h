@@ -9,6 +9,8 @@
 
 namespace strandbench {
 
+class DrawingWidget;
+
 class ClockScreen final : public Screen {
     Q_OBJECT
 public:
@@ -27,7 +29,8 @@ private:
     void askWhere(bool ask);
     void showSpreading(const ClockFace& face);
     void showWaiting(const ClockFace& face);
-    void showHands(); ///< when two mixes want the hands at once
+    void showAct(const QString& drawing); ///< what the hands do now, in motion; empty: nothing to show
+    void showHands();                     ///< when two mixes want the hands at once
     TapButton* gelKey(const QString& name, const QString& title, GelPlace place, bool told);
 
     Repair m_repair;
@@ -41,6 +44,7 @@ private:
     QWidget* m_hands = nullptr;
     FitLabel* m_handsText = nullptr;
     PhaseRibbon* m_ribbon = nullptr;
+    DrawingWidget* m_act = nullptr; ///< while spreading
     TapButton* m_gelled = nullptr;
     HoldButton* m_early = nullptr;
     QWidget* m_keys = nullptr;

@@ -61,7 +61,7 @@ QWidget* HarmScreen::overviewPage(QWidget* parent)
     const HarmPlace* place = builtInHarm().place(m_here.place);
     for (std::size_t i = 0; place && i < place->first.size(); ++i) {
         const CautionText text = words::measure(place->first[i]);
-        first.addPair(u"harm_measure_%1"_s.arg(i), text.lead, text.rest, first.sign(Pictogram::Caution, tr("Caution")));
+        first.addPair(u"harm_measure_%1"_s.arg(i), text.lead, text.rest, first.cautionSign(text.code, tr("Caution")));
     }
     row->addWidget(first.card, 1);
     const PageColumn met(theme(), u"harm_met"_s, page);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/page_column.h"
 
+#include "pictures/drawing_widget.h"
 #include "screens/sign_widget.h"
 
 using namespace Qt::StringLiterals;
@@ -54,6 +55,13 @@ void PageColumn::addPair(const QString& name, const QString& lead, const QString
     FitLabel* small = text(name + u"_why"_s, TextRole::Small, rest);
     small->setRole(Role::MutedInk);
     lines->addRow({text(name, TextRole::Body, lead, true), small}, sign, theme.px(2), theme.px(rowGapMm));
+}
+
+QWidget* PageColumn::cautionSign(const QString& code, const QString& spoken) const
+{
+    auto* made = new DrawingWidget(theme, u"cautions/"_s + code, spoken, card);
+    made->setFixedSize(theme.px(signMm), theme.px(signMm));
+    return made;
 }
 
 QWidget* PageColumn::sign(Pictogram of, const QString& spoken) const

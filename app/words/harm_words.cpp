@@ -118,7 +118,7 @@ QString harmWaste(const QString& code) { return lookUp("Harm", wasteLines, code)
 CautionText measure(Measure measure)
 {
     const QString code = codeOf(measure);
-    return {lookUp("Harm", measureLeads, code), lookUp("Harm", measureRests, code)};
+    return {code, lookUp("Harm", measureLeads, code), lookUp("Harm", measureRests, code)};
 }
 
 QString signalWord(SignalWord signal)

@@ -157,7 +157,10 @@ StepText Words::step(const Step& step) const
 
 StepText Words::handOverTest(const QString& code) const { return step({code, seconds(0), seconds(0), {}, {}}); }
 
-CautionText Words::caution(const QString& code) const { return {words::cautionLead(code), words::cautionRest(code)}; }
+CautionText Words::caution(const QString& code) const
+{
+    return {code, words::cautionLead(code), words::cautionRest(code)};
+}
 
 std::vector<CautionText> Words::cautionsAt(Station station) const
 {

@@ -18,8 +18,9 @@
 
 namespace strandbench {
 
-/// A caution as it is shown beside its yellow triangle.
+/// A caution as it is shown beside its sign.
 struct CautionText {
+    QString code; ///< names its drawing, too
     QString lead; ///< bold, at most six words
     QString rest; ///< one short line
 };

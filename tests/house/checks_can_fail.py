@@ -7,6 +7,7 @@ import tempfile
 import unittest
 
 import catalogue
+import check_drawings
 import check_layout
 import check_lengths
 import check_licence_lines
@@ -224,6 +225,35 @@ class References(Tree):
         self.faults()
         self.write(references.PAGE, "")
         self.assertEqual(len(self.found(check_references)), 1)
+
+
+class Drawings(Tree):
+    GOOD = (check_drawings.LICENCE + '\n<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 96 96">'
+            '<title>Drop</title><g fill="none" stroke="#16202B" stroke-width="3" stroke-linecap="round" '
+            'stroke-linejoin="round"><path d="M0 0L9 9"/></g></svg>\n')
+
+    def faults(self, *change):
+        self.write(check_drawings.KEYS, '{u"#16202B"_s, Role::Ink},')
+        self.write("resources/drawings/acts/drop.svg", self.GOOD.replace(*change) if change else self.GOOD)
+        return self.found(check_drawings)
+
+    def test_what_is_right(self):
+        self.assertEqual(self.faults(), [])
+
+    def test_each_way_to_be_of_another_hand(self):
+        path = '<path d="M0 0L9 9"/>'
+        for wrong in [
+                ("#16202B", "#16202A"), ('width="3"', 'width="2"'), ('join="round"', 'join="miter"'),
+                ("0 0 96 96", "0 0 24 24"), ("<title>Drop</title>", ""), ("<!-- SPDX", "<!-- spdx"),
+                ("</svg>", ""), (path, "<text>80</text>"), (path, '<path d="M0 0" style="fill:red"/>'),
+                (path, '<path d="M0 0" fill="#FEFEFE"/>'), (path, '<use href="../tools/gone.svg"/>'),
+                (path, '<g id="frame2"/><g id="frame3"/>')]:
+            self.assertEqual(len(self.faults(*wrong)), 1, wrong)
+
+    def test_a_tool_that_nobody_uses(self):
+        self.faults()
+        self.write("resources/drawings/tools/drop.svg", self.GOOD)
+        self.assertEqual(self.found(check_drawings), ["resources/drawings/tools/drop.svg: no step uses it"])
 
 
 class Translations(Tree):

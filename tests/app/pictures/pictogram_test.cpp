@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pictures/pictogram.h"
-#include "pictures/step_picture.h"
 #include "pixels.h"
 #include "samples.h"
 
@@ -85,19 +84,6 @@ TEST(Pictogram, theStopSignIsRedTheCautionYellowTheTickGreen)
         EXPECT_TRUE(pixels::near(colourAt(Pictogram::Caution, 35, 95), theme.color(Role::Caution), 4));
         EXPECT_TRUE(pixels::near(colourAt(Pictogram::Tick, 60, 20), theme.color(Role::Go), 4));
     }
-}
-
-TEST(Pictogram, everyStepWithAPictureHasASignOfItsOwnKind)
-{
-    for (const QString& code : stepsWithPicture())
-        EXPECT_NE(signOfStep(code), Pictogram::Prepare) << code.toStdString();
-    EXPECT_EQ(signOfStep(u"a_step_added_later"_s), Pictogram::Prepare);
-}
-
-TEST(Pictogram, everyHandOverTestHasASign)
-{
-    for (const QString& code : handOverTests())
-        EXPECT_NE(signOfStep(code), Pictogram::Prepare) << code.toStdString();
 }
 
 TEST(Pictogram, everyPhaseAndStationHasASign)
