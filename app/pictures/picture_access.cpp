@@ -14,6 +14,8 @@
 namespace strandbench {
 namespace {
 
+constexpr char markOfPictures[] = "strandbench_is_picture";
+
 /// A block is a button: it can be pressed from afar.
 class BlockInterface final : public QAccessibleWidget {
 public:
@@ -39,9 +41,10 @@ QAccessibleInterface* pictureInterface(const QString&, QObject* object)
 {
     if (auto* block = qobject_cast<MixBlock*>(object))
         return new BlockInterface(block);
-    const bool picture = qobject_cast<SectionPicture*>(object) || qobject_cast<PuddlePicture*>(object) ||
-                         qobject_cast<PhaseRibbon*>(object) || qobject_cast<StepPicture*>(object) ||
-                         qobject_cast<PhotoPicture*>(object) || qobject_cast<DewPicture*>(object);
+    const bool picture = object->property(markOfPictures).toBool() || qobject_cast<SectionPicture*>(object) ||
+                         qobject_cast<PuddlePicture*>(object) || qobject_cast<PhaseRibbon*>(object) ||
+                         qobject_cast<StepPicture*>(object) || qobject_cast<PhotoPicture*>(object) ||
+                         qobject_cast<DewPicture*>(object);
     return picture ? new QAccessibleWidget(static_cast<QWidget*>(object), QAccessible::Graphic) : nullptr;
 }
 
@@ -54,6 +57,12 @@ void installPictureAccess()
         return true;
     }();
     Q_UNUSED(installed);
+}
+
+void sayIsPicture(QWidget& picture)
+{
+    picture.setProperty(markOfPictures, true);
+    installPictureAccess();
 }
 
 } // namespace strandbench

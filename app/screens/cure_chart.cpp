@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/cure_chart.h"
 
+#include "pictures/picture_access.h"
 #include "pictures/axis_step.h"
 
 #include <QGraphicsLayout>
@@ -34,6 +35,7 @@ CureChart::CureChart(const Theme& theme, const Words& words, Names names, QWidge
       m_face(new QLineSeries(this)),
       m_cured(new QLineSeries(this))
 {
+    sayIsPicture(*this);
     setRenderHint(QPainter::Antialiasing);
     setFocusPolicy(Qt::NoFocus);
     setAttribute(Qt::WA_TransparentForMouseEvents);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/ghs_sign.h"
 
+#include "pictures/picture_access.h"
 #include "words/harm_words.h"
 
 #include <QPaintEvent>
@@ -22,6 +23,7 @@ GhsSign::GhsSign(const Theme& theme, std::vector<GhsPictogram> pictograms, doubl
 {
     setObjectName(u"ghs_sign"_s);
     setAccessibleName(spokenPictograms(m_pictograms));
+    sayIsPicture(*this);
     const int count = static_cast<int>(m_pictograms.size());
     const double height = count > mostInARow ? sizeMm * twoRows : sizeMm;
     setFixedSize(theme.px(sizeMm) * std::min(count, mostInARow), theme.px(height));

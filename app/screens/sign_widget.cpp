@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/sign_widget.h"
 
+#include "pictures/picture_access.h"
+
 #include <QPainter>
 
 namespace strandbench {
@@ -9,6 +11,7 @@ SignWidget::SignWidget(const Theme& theme, Pictogram sign, const QString& access
     : QWidget(parent), m_theme(theme), m_sign(sign)
 {
     setAccessibleName(accessibleName);
+    sayIsPicture(*this);
     setMinimumSize(theme.px(10), theme.px(10));
 }
 
