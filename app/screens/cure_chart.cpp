@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/cure_chart.h"
 
-#include "pictures/picture_access.h"
 #include "pictures/axis_step.h"
+#include "pictures/picture_access.h"
 
 #include <QGraphicsLayout>
 #include <QtCharts/QChart>

@@ -37,6 +37,7 @@ private:
     void showBlocks(const std::vector<RunningMix>& mixes);
     void showReading();
     [[nodiscard]] QWidget* makeSilent();
+    [[nodiscard]] double readingWidth() const; ///< mm, by the glass
     [[nodiscard]] std::size_t room(std::size_t wanted) const;
 
     const Theme& m_theme;

@@ -10,6 +10,7 @@
 #include "touch/fit_label.h"
 #include "touch/tap_button.h"
 
+#include <QAccessible>
 #include <QFontInfo>
 #include <QLabel>
 #include <QLineEdit>
@@ -91,24 +92,26 @@ QString cutOff(const Screen& screen, const QWidget* widget)
                                                              screen.mm(widget->width()), screen.mm(widget->height()));
 }
 
-/// What is left out must be told whole: by the name that is read out, or behind the key that it stands on.
+/// What is left out must be told whole, by the name that is read out.
 void checkElided(const QWidget* widget, std::vector<Breach>& out)
 {
     const auto* shows = dynamic_cast<const ShowsText*>(widget);
     if (!shows)
         return;
-    const auto* key = qobject_cast<const QAbstractButton*>(widget);
-    const QString whole = widget->accessibleName() + u'\n' + widget->accessibleDescription();
+    QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(const_cast<QWidget*>(widget));
+    const QString whole =
+        spoken ? spoken->text(QAccessible::Name) + u'\n' + spoken->text(QAccessible::Description) : QString();
     const std::vector<ShownText> texts = shows->shownTexts();
     for (const ShownText& each : texts) {
         const QString left = QString(each.text).remove(u'\u2026').trimmed();
         const bool elided = left.size() < each.text.trimmed().size();
         if (!elided || whole.contains(each.text.trimmed()))
             continue; // nothing is left out, or the mark is the text's own
-        const QString part = left.section(u'\u2026', 0, 0).section(u" \u00b7 "_s, 0, 0);
-        if (!whole.contains(part) || !(key || !whole.trimmed().isEmpty()))
+        // The first of its parts, as far as it is shown: what is told whole begins, or ends, with it.
+        const QString part = left.section(u" \u00b7 "_s, 0, 0);
+        if (!whole.contains(part))
             out.push_back({u"text_elided"_s, nameOf(widget), u"'%1' and nowhere the whole"_s.arg(each.text),
-                           u"the whole as its name, or behind its key"_s});
+                           u"the whole as its name"_s});
     }
 }
 
