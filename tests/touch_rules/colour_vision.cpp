@@ -12,8 +12,6 @@
 namespace strandbench::rules {
 namespace {
 
-constexpr double leastRatio = 3.0;
-
 // G. M. Machado, M. M. Oliveira, L. A. F. Fernandes: A physiologically-based model for simulation of color vision
 // deficiency. IEEE Transactions on Visualization and Computer Graphics 15 (6), 2009, 1291-1298: the matrices of
 // severity 1.0, for linear RGB. Each row adds up to 1, so that grey stays grey.
@@ -86,7 +84,8 @@ QColor seen(const QColor& color, Vision vision)
     return {out[0], out[1], out[2], color.alpha()};
 }
 
-double differenceMm2(const QImage& one, const QImage& other, Vision vision, double pixelsPerMillimetre)
+double differenceMm2(const QImage& one, const QImage& other, Vision vision, double pixelsPerMillimetre,
+                     double leastRatio)
 {
     if (one.size() != other.size())
         throw std::invalid_argument("differenceMm2: pictures of one size are compared");
