@@ -68,8 +68,9 @@ TEST(PseudoLanguage, IsAThirdLongerAndNotMuchMore)
         const double after = double(pseudo(source).size() - kept);
         was += before;
         is += after;
-        if (letters(source) >= 3) // a text that is mostly signs has little that could grow
+        if (letters(source) >= 3) { // a text that is mostly signs has little that could grow
             EXPECT_GE(after, before + 0.2 * double(letters(source))) << pseudo(source).toStdString();
+        }
         EXPECT_LE(after, 1.3 * before + 6) << pseudo(source).toStdString();
     }
     EXPECT_NEAR(is / was, 1.3, 0.02);
