@@ -22,8 +22,8 @@ GhsSign::GhsSign(const Theme& theme, std::vector<GhsPictogram> pictograms, doubl
     : QWidget(parent), m_pictograms(std::move(pictograms))
 {
     setObjectName(u"ghs_sign"_s);
-    setAccessibleName(spokenPictograms(m_pictograms));
     sayIsPicture(*this);
+    setAccessibleName(spokenPictograms(m_pictograms));
     const int count = static_cast<int>(m_pictograms.size());
     const double height = count > mostInARow ? sizeMm * twoRows : sizeMm;
     setFixedSize(theme.px(sizeMm) * std::min(count, mostInARow), theme.px(height));

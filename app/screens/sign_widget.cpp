@@ -10,8 +10,8 @@ namespace strandbench {
 SignWidget::SignWidget(const Theme& theme, Pictogram sign, const QString& accessibleName, QWidget* parent)
     : QWidget(parent), m_theme(theme), m_sign(sign)
 {
+    sayIsPicture(*this); // before it is named: what a reader asks of it then is kept
     setAccessibleName(accessibleName);
-    sayIsPicture(*this);
     setMinimumSize(theme.px(10), theme.px(10));
 }
 
