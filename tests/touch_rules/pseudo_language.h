@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A language that nobody speaks: English with accents on its letters and a third longer, so that a screen shows before
-// its translation whether it has room for one, and which of its texts were never marked for translating.
+// its translation whether it has room for one.
 #pragma once
 
 #include <QTranslator>
