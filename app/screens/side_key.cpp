@@ -13,6 +13,7 @@ namespace strandbench {
 namespace {
 
 constexpr double keyWidth = 34; // mm
+constexpr TextSize title{6.0, 3.4};
 
 /// The context of this file's words.
 struct Says {
@@ -25,6 +26,7 @@ TapButton* makeSideKey(const Theme& theme, const SideKey& key, QWidget* parent)
 {
     auto* made = new TapButton(theme, key.name, TapButton::Kind::Plain, parent);
     made->setTitle(key.title);
+    made->setTitleSize(title);
     made->setSecondLine(key.second);
     made->setSign(key.sign);
     if (key.picture)
