@@ -47,7 +47,9 @@ std::optional<SideKey> photoKey(const Surroundings& around, const Repair& repair
     //: %1 is when: "as found", "bare", "filled", "guide coat"
     key.title = Says::tr("Photo: %1").arg(photoMomentInList(moment));
     const Kept<PhotoTaken>* newest = newestPhoto(repair, moment);
-    key.second = newest ? Says::tr("taken %1").arg(around.words.clockTime(newest->at)) : Says::tr("none yet");
+    // The tick says 'taken' where the word itself would not fit beside it.
+    key.second = newest ? around.words.clockTime(newest->at) : Says::tr("none yet");
+    key.spoken = newest ? Says::tr("taken %1").arg(key.second) : QString();
     key.sign = newest ? Pictogram::Tick : Pictogram::None;
     key.tapped = [ways, moment] { ways.photo(moment); };
     return key;

@@ -31,6 +31,8 @@ constexpr std::array known{
     Left{"text_fits", "unsaved_bar"},
     Left{"text_fits", "weigh_mix"},
     Left{"text_fits", "why"},
+    Left{"text_fits", "answer_galvanised"},
+    Left{"text_fits", "pick_zone_sensor"},
     Left{"text_fits", "field_hardener_percent.high_caution"},
     Left{"text_fits", "field_panel_c.low_caution"},
     Left{"text_fits", "field_peroxide_percent"},

@@ -61,6 +61,8 @@ Spoken::~Spoken()
 
 void ScreenBook::take(QWidget& window, const Theme& theme, const QString& screen, rules::RuleSet set)
 {
+    QCoreApplication::sendPostedEvents(nullptr,
+                                       QEvent::LayoutRequest); // what came late is laid out before it is judged
     for (const rules::Breach& breach : rules::checkScreen(&window, theme, set)) {
         if (m_look.language == QStringView(rules::pseudoCode) && isLeftInPseudo(breach))
             continue;
