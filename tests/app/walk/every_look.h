@@ -34,6 +34,9 @@ protected:
     std::unique_ptr<ScriptedBench> m_bench;
 
 private:
+    /// Waits until what the screen reads from the log is there: a layout that is compared must not be one of chance.
+    void letRead();
+
     ScreenBook m_book;
 };
 

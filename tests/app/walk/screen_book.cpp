@@ -88,7 +88,7 @@ void ScreenBook::keep(QWidget& window, const Theme& theme, const QString& screen
     EXPECT_TRUE(window.grab().save(file + u".png"_s)) << file.toStdString();
 }
 
-bool ScreenBook::accepts() const
+bool ScreenBook::compares() const
 {
     const QSize& glass = m_look.glass.pixels;
     return m_look.language == u"en"_s && (m_look.dayNight == DayNight::Day) == (glass.width() > glass.height()) &&
@@ -97,7 +97,7 @@ bool ScreenBook::accepts() const
 
 void ScreenBook::close()
 {
-    if (!accepts() || m_layouts.isEmpty())
+    if (!compares() || m_layouts.isEmpty())
         return;
     const QString folder = qEnvironmentVariable("LAYOUT_ACCEPTED", QStringLiteral(STRANDBENCH_ACCEPTED));
     const QString path = u"%1/%2.%3.json"_s.arg(folder, testName(), m_look.glass.name);

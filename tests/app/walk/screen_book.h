@@ -52,9 +52,11 @@ public:
     /// English on the lowest and the narrowest glass: what moves there moves everywhere.
     void close();
 
+    /// Whether this look's layouts are compared.
+    [[nodiscard]] bool compares() const;
+
 private:
     void keep(QWidget& window, const Theme& theme, const QString& screen);
-    [[nodiscard]] bool accepts() const;
 
     Look m_look;
     Layouts m_layouts;
