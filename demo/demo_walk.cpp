@@ -29,6 +29,7 @@ struct Wanted {
     QString only;
     QString sheet;
     bool drawings = false;
+    QString also; ///< a folder with folders of pictures, for the page
 };
 
 /// Stops the clock in the middle of each phase of a mix, and keeps what the glass shows.
@@ -162,6 +163,8 @@ bool walkEverything(const Wanted& wanted)
         keepEveryScreen(wanted.folder, {wanted.settings, wanted.glass, wanted.pixelsPerMillimetre, wanted.only}, sheet);
     if (wanted.sheet.isEmpty())
         return all;
+    if (!wanted.also.isEmpty())
+        addPictures(wanted.also, u"%1x%2"_s.arg(wanted.glass.width()).arg(wanted.glass.height()), sheet);
     if (!sheet.write(wanted.sheet, titleOf(wanted))) {
         std::cerr << "the page cannot be written: " << wanted.sheet.toStdString() << '\n';
         return false;
@@ -173,16 +176,18 @@ Wanted readWanted(const QCoreApplication& application)
 {
     QCommandLineParser parser;
     parser.addPositionalArgument(u"folder"_s, u"Where the pictures go."_s);
-    parser.addOptions({{u"language"_s, u"en, es, fr or de."_s, u"code"_s, u"en"_s},
-                       {u"glass"_s, u"Pixels."_s, u"WxH"_s, u"1280x800"_s},
-                       {u"width-mm"_s, u"Width of the glass."_s, u"mm"_s, u"217"_s},
-                       {u"night"_s, u"The night colours."_s},
-                       {u"us"_s, u"US customary units."_s},
-                       {u"left"_s, u"For the left hand."_s},
-                       {u"all"_s, u"Every walk and every refusal, a folder each."_s},
-                       {u"only"_s, u"Of all, this walk or this stop alone."_s, u"name"_s},
-                       {u"sheet"_s, u"With --all: one page of all screens reduced."_s, u"file"_s},
-                       {u"drawings"_s, u"No walk: one page of all drawings, drawings.png."_s}});
+    parser.addOptions(
+        {{u"language"_s, u"en, es, fr or de."_s, u"code"_s, u"en"_s},
+         {u"glass"_s, u"Pixels."_s, u"WxH"_s, u"1280x800"_s},
+         {u"width-mm"_s, u"Width of the glass."_s, u"mm"_s, u"217"_s},
+         {u"night"_s, u"The night colours."_s},
+         {u"us"_s, u"US customary units."_s},
+         {u"left"_s, u"For the left hand."_s},
+         {u"all"_s, u"Every walk and every refusal, a folder each."_s},
+         {u"only"_s, u"Of all, this walk or this stop alone."_s, u"name"_s},
+         {u"sheet"_s, u"With --all: one page of all screens reduced."_s, u"file"_s},
+         {u"also"_s, u"With --sheet: pictures of this glass from the folders of a folder."_s, u"folder"_s},
+         {u"drawings"_s, u"No walk: one page of all drawings, drawings.png."_s}});
     parser.addHelpOption();
     parser.process(application);
     Wanted wanted;
@@ -201,6 +206,7 @@ Wanted readWanted(const QCoreApplication& application)
     wanted.only = parser.value(u"only"_s);
     wanted.sheet = parser.value(u"sheet"_s);
     wanted.drawings = parser.isSet(u"drawings"_s);
+    wanted.also = parser.value(u"also"_s);
     return wanted;
 }
 

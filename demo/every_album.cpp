@@ -114,4 +114,17 @@ bool keepEveryScreen(const QString& folder, const AlbumLook& look, ContactSheet&
     return all;
 }
 
+void addPictures(const QString& folder, const QString& glass, ContactSheet& sheet)
+{
+    const QDir all(folder);
+    for (const QString& each : all.entryList(QDir::Dirs | QDir::NoDotAndDotDot, QDir::Name)) {
+        const QDir pictures(all.filePath(each));
+        const QStringList files = pictures.entryList({glass + u"_*.png"_s}, QDir::Files, QDir::Name);
+        if (!files.isEmpty())
+            sheet.begin(each);
+        for (const QString& file : files)
+            sheet.add(file.section(u'_', 1).section(u'.', 0, 0), QImage(pictures.filePath(file)));
+    }
+}
+
 } // namespace strandbench

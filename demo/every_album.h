@@ -18,4 +18,7 @@ struct AlbumLook {
 /// Walks everything, each job on a bench of its own. What it could not do is on standard error; false then.
 [[nodiscard]] bool keepEveryScreen(const QString& folder, const AlbumLook& look, ContactSheet& sheet);
 
+/// Adds the pictures of one glass ("1024x600_...png") that lie in the folders of a folder, a heading for each.
+void addPictures(const QString& folder, const QString& glass, ContactSheet& sheet);
+
 } // namespace strandbench

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pictures/hatch.h"
 
+#include "pictures/picture_text.h"
+
 #include <QLineF>
 #include <QVector>
 
@@ -75,6 +77,8 @@ QColor hatchOf(Material material, const Theme& theme)
         return theme.color(Role::LaminateHatch);
     case Material::Smc:
         return theme.color(Role::SmcFleck);
+    case Material::Carbon:
+        return inkUpon(theme, groundOf(material, theme));
     case Material::Filler:
     case Material::FillerLater:
         return theme.color(Role::FillerFleck);
@@ -95,8 +99,11 @@ void drawFlecks(QPainter& painter, const QRectF& box, Material material, const T
     const QColor hatch = hatchOf(material, theme);
     painter.setPen(QPen(hatch, std::max(1.0, mm * 0.22), Qt::SolidLine, Qt::FlatCap));
     switch (material) {
+    case Material::Carbon: // as it is woven: upright and across
+        painter.drawLines(uprights(box, mm * 2.4));
+        painter.drawLines(rows(box, mm * 2.4));
+        break;
     case Material::Laminate:
-    case Material::Carbon:
         painter.drawLines(slanted(box, mm * 2.1, true));
         painter.drawLines(slanted(box, mm * 2.1, false));
         break;

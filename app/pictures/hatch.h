@@ -16,7 +16,7 @@ enum class Material {
     Steel,       ///< close hatch at 45 degrees
     Galvanised,  ///< as steel, with a skin of zinc drawn by whoever knows the surfaces
     Aluminium,   ///< light, rows of dashes
-    Carbon,      ///< dark cross hatch
+    Carbon,      ///< dark, with a light grid
     Plastic,     ///< rows of dots
     Filler,      ///< short strokes
     FillerLater, ///< the same, paler: the next face or lift

@@ -31,7 +31,7 @@ void paintPanelView(QPainter& painter, const QRectF& rect, PanelSide side, const
 PanelView::PanelView(const Theme& theme, const QString& name, QWidget* parent) : QWidget(parent), m_theme(theme)
 {
     setObjectName(name);
-    installPictureAccess();
+    sayIsPicture(*this);
 }
 
 void PanelView::setShown(PanelSide side, const Evidence& shown)

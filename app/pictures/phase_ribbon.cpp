@@ -18,7 +18,8 @@ namespace {
 
 constexpr double rowMm = 5.0;
 constexpr double markerMm = 2.8;
-constexpr double hair = 1e-6; // of the band
+constexpr double hair = 1e-6;  // of the band
+constexpr double turnMm = 0.4; // each of its two lines
 
 struct RibbonWord {
     PictureText text;
@@ -180,6 +181,18 @@ void paintBand(QPainter& painter, const RibbonLayout& layout, const std::vector<
     painter.drawRect(layout.band);
 }
 
+/// Where one phase is to become the next, a dark line beside a light one: two grounds that are as dark as each other
+/// differ in hue alone, which not everybody sees.
+void paintTurns(QPainter& painter, const RibbonLayout& layout, const Theme& theme)
+{
+    const double half = std::max(1.0, theme.px(turnMm) * 1.0);
+    for (std::size_t i = 1; i < layout.spans.size(); ++i) {
+        const QRectF& span = layout.spans[i];
+        painter.fillRect(QRectF(span.left() - half, span.top(), half, span.height()), theme.color(Role::Card));
+        painter.fillRect(QRectF(span.left(), span.top(), half, span.height()), theme.color(Role::Ink));
+    }
+}
+
 void paintWords(QPainter& painter, const RibbonLayout& layout, const std::vector<PhaseSpan>& spans, const Theme& theme)
 {
     for (const RibbonWord& word : layout.words) {
@@ -269,6 +282,7 @@ void PhaseRibbon::paintEvent(QPaintEvent*)
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     paintBand(painter, layout, m_spans, m_theme);
+    paintTurns(painter, layout, m_theme);
     painter.setPen(QPen(m_theme.color(Role::Edge), std::max(1.0, m_theme.px(0.3) * 1.0)));
     for (const auto& [x, text] : layout.ticks)
         painter.drawLine(QPointF(x, layout.band.bottom()), QPointF(x, layout.band.bottom() + m_theme.px(1.2)));

@@ -15,6 +15,8 @@
 namespace strandbench {
 namespace {
 
+constexpr char markOfPictures[] = "strandbench_is_picture";
+
 /// A block is a button: it can be pressed from afar.
 class BlockInterface final : public QAccessibleWidget {
 public:
@@ -40,10 +42,10 @@ QAccessibleInterface* pictureInterface(const QString&, QObject* object)
 {
     if (auto* block = qobject_cast<MixBlock*>(object))
         return new BlockInterface(block);
-    const bool picture = qobject_cast<SectionPicture*>(object) || qobject_cast<PuddlePicture*>(object) ||
-                         qobject_cast<PhaseRibbon*>(object) || qobject_cast<StepPicture*>(object) ||
-                         qobject_cast<PhotoPicture*>(object) || qobject_cast<DewPicture*>(object) ||
-                         qobject_cast<DrawingWidget*>(object);
+    const bool picture = object->property(markOfPictures).toBool() || qobject_cast<SectionPicture*>(object) ||
+                         qobject_cast<PuddlePicture*>(object) || qobject_cast<PhaseRibbon*>(object) ||
+                         qobject_cast<StepPicture*>(object) || qobject_cast<PhotoPicture*>(object) ||
+                         qobject_cast<DewPicture*>(object) || qobject_cast<DrawingWidget*>(object);
     return picture ? new QAccessibleWidget(static_cast<QWidget*>(object), QAccessible::Graphic) : nullptr;
 }
 
@@ -56,6 +58,12 @@ void installPictureAccess()
         return true;
     }();
     Q_UNUSED(installed);
+}
+
+void sayIsPicture(QWidget& picture)
+{
+    picture.setProperty(markOfPictures, true);
+    installPictureAccess();
 }
 
 } // namespace strandbench

@@ -224,7 +224,7 @@ void paintAxis(QPainter& painter, const Layout& layout, const Theme& theme)
 TimelinePicture::TimelinePicture(const Theme& theme, const QString& name, QWidget* parent)
     : QWidget(parent), m_theme(theme)
 {
-    installPictureAccess();
+    sayIsPicture(*this);
     setObjectName(name);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/set_up_screen.h"
+#include "pictures/picture_access.h"
 #include "theme/sizes.h"
 
 #include <QCoreApplication>
@@ -27,6 +28,7 @@ public:
     CardOutline(const Theme& theme, const double& ppmm, QWidget* parent) : QWidget(parent), m_theme(theme), m_ppmm(ppmm)
     {
         setObjectName(u"card_outline"_s);
+        sayIsPicture(*this);
         setAccessibleName(Says::tr("Outline of a card, 85.6 by 54 mm"));
         setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     }

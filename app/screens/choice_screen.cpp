@@ -12,6 +12,7 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 namespace {
 
+constexpr TextSize tileTitle{6.0, 3.4}; // mm: a sign beside a long word
 constexpr TextSize halfTitle{5.0, 3.4}; // mm: two keys share the place of one
 
 } // namespace
@@ -92,6 +93,7 @@ TapButton* ChoiceScreen::makeTile(const Tile& tile)
     auto* button =
         new TapButton(theme(), tile.name, tile.refuses ? TapButton::Kind::Stop : TapButton::Kind::Choice, m_page);
     button->setTitle(tile.title);
+    button->setTitleSize(tileTitle);
     button->setSecondLine(tile.second);
     if (tile.picture)
         button->setPicture(tile.picture);

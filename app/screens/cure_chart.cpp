@@ -2,6 +2,7 @@
 #include "screens/cure_chart.h"
 
 #include "pictures/axis_step.h"
+#include "pictures/picture_access.h"
 
 #include <QGraphicsLayout>
 #include <QtCharts/QChart>
@@ -34,6 +35,7 @@ CureChart::CureChart(const Theme& theme, const Words& words, Names names, QWidge
       m_face(new QLineSeries(this)),
       m_cured(new QLineSeries(this))
 {
+    sayIsPicture(*this);
     setRenderHint(QPainter::Antialiasing);
     setFocusPolicy(Qt::NoFocus);
     setAttribute(Qt::WA_TransparentForMouseEvents);

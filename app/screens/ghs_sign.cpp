@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/ghs_sign.h"
 
+#include "pictures/picture_access.h"
 #include "words/harm_words.h"
 
 #include <QPaintEvent>
@@ -21,6 +22,7 @@ GhsSign::GhsSign(const Theme& theme, std::vector<GhsPictogram> pictograms, doubl
     : QWidget(parent), m_pictograms(std::move(pictograms))
 {
     setObjectName(u"ghs_sign"_s);
+    sayIsPicture(*this);
     setAccessibleName(spokenPictograms(m_pictograms));
     const int count = static_cast<int>(m_pictograms.size());
     const double height = count > mostInARow ? sizeMm * twoRows : sizeMm;

@@ -12,6 +12,12 @@
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
+namespace {
+
+/// A sign without a name of its own stands for what the screen says.
+QString spokenSign(const MessageScreen::Spec& spec) { return spec.signName.isEmpty() ? spec.sentence : spec.signName; }
+
+} // namespace
 
 MessageScreen::MessageScreen(const Surroundings& around, Spec spec, QWidget* parent)
     : Screen(around, spec.name, parent), m_spec(std::move(spec))
@@ -46,7 +52,7 @@ MessageScreen::MessageScreen(const Surroundings& around, Spec spec, QWidget* par
 void MessageScreen::buildSide(QWidget* box, QBoxLayout* row)
 {
     auto* side = new QVBoxLayout;
-    side->addWidget(new SignWidget(theme(), m_spec.sign, m_spec.signName, box), 1);
+    side->addWidget(new SignWidget(theme(), m_spec.sign, spokenSign(m_spec), box), 1);
     if (!keysInRow()) {
         if (!m_spec.holdName.isEmpty())
             side->addWidget(makeHold(box));

@@ -17,7 +17,7 @@ public:
         QString context;
         QString sentence;
         Pictogram sign = Pictogram::None;
-        QString signName; ///< for those who hear the screen
+        QString signName; ///< for those who hear the screen; the sentence when empty
         QString headline;
         QString text;
         QString small;

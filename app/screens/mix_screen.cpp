@@ -96,6 +96,7 @@ void MixScreen::buildNotice()
 
 void MixScreen::buildCards()
 {
+    constexpr double lowStrip = 11; // mm: the keys below keep their height when a caution is long
     const bool upright = around().upright;
     auto* mix = new QWidget(this);
     content()->addWidget(mix, 1);
@@ -103,7 +104,10 @@ void MixScreen::buildCards()
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(px(2));
     const std::vector<CautionText> cautions = words().cautionsAt(Station::Mix);
-    column->addWidget(cautionStrip(cautions, theme(), mix, upright ? 2 : static_cast<int>(cautions.size())));
+    QWidget* strip = cautionStrip(cautions, theme(), mix, upright ? 2 : static_cast<int>(cautions.size()));
+    if (isLow())
+        strip->setMaximumHeight(px(lowStrip));
+    column->addWidget(strip);
     auto* cards = new QBoxLayout(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     cards->setSpacing(px(sizes::gap));
     cards->addWidget(puddleCard(), upright ? 5 : 4);

@@ -157,7 +157,8 @@ void NoteTextScreen::showTyped()
     showTrouble({}, {});
     const QString text = m_keys->text();
     m_typed->setText(text.isEmpty() ? u"–"_s : text);
-    m_typed->setAccessibleName(text);
+    if (text.isEmpty())
+        m_typed->setAccessibleName(Says::tr("Nothing written yet"));
 }
 
 void NoteTextScreen::give()

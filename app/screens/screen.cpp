@@ -4,12 +4,24 @@
 #include "theme/sizes.h"
 #include "words/log_trouble.h"
 
+#include <QFontMetricsF>
+
 using namespace Qt::StringLiterals;
 
 namespace strandbench {
 namespace {
 
 constexpr double troubleHeight = 10; // mm: two lines
+
+/// One on a wide glass, so that all sentences stand alike; a second one only where its least size is too wide for it.
+int sentenceLines(const QString& sentence, const QWidget& screen, const Theme& theme, bool upright)
+{
+    if (upright)
+        return 3;
+    const QWidget* glass = screen.parentWidget();
+    const QFontMetricsF letters(theme.font(Theme::size(TextRole::Sentence).leastMm, true));
+    return glass && letters.horizontalAdvance(sentence) > glass->width() - 2 * theme.px(sizes::margin) ? 2 : 1;
+}
 
 } // namespace
 
@@ -38,7 +50,7 @@ void Screen::buildFrame(const QString& context, const QString& sentence)
     m_context->setLines(around().upright ? 2 : 1);
     m_context->setLeavesOut(u" · "_s);
     m_sentence = label(u"sentence"_s, TextRole::Sentence, sentence, Role::Ink, true);
-    m_sentence->setLines(around().upright ? 3 : 1);
+    m_sentence->setLines(sentenceLines(sentence, *this, theme(), around().upright));
     column->addWidget(m_context);
     column->addWidget(m_sentence);
     column->addWidget(makeTrouble());
@@ -77,7 +89,11 @@ Card* Screen::card(const QString& name)
     return made;
 }
 
-void Screen::setSentence(const QString& sentence) { m_sentence->setText(sentence); }
+void Screen::setSentence(const QString& sentence)
+{
+    m_sentence->setLines(sentenceLines(sentence, *this, theme(), around().upright));
+    m_sentence->setText(sentence);
+}
 
 void Screen::setContext(const QString& context) { m_context->setText(context); }
 

@@ -13,6 +13,7 @@ namespace strandbench {
 namespace {
 
 constexpr double keyWidth = 34; // mm
+constexpr TextSize title{6.0, 3.4};
 
 /// The context of this file's words.
 struct Says {
@@ -25,6 +26,7 @@ TapButton* makeSideKey(const Theme& theme, const SideKey& key, QWidget* parent)
 {
     auto* made = new TapButton(theme, key.name, TapButton::Kind::Plain, parent);
     made->setTitle(key.title);
+    made->setTitleSize(title);
     made->setSecondLine(key.second);
     made->setSign(key.sign);
     if (key.picture)
@@ -45,7 +47,9 @@ std::optional<SideKey> photoKey(const Surroundings& around, const Repair& repair
     //: %1 is when: "as found", "bare", "filled", "guide coat"
     key.title = Says::tr("Photo: %1").arg(photoMomentInList(moment));
     const Kept<PhotoTaken>* newest = newestPhoto(repair, moment);
-    key.second = newest ? Says::tr("taken %1").arg(around.words.clockTime(newest->at)) : Says::tr("none yet");
+    // The tick says 'taken' where the word itself would not fit beside it.
+    key.second = newest ? around.words.clockTime(newest->at) : Says::tr("none yet");
+    key.spoken = newest ? Says::tr("taken %1").arg(key.second) : QString();
     key.sign = newest ? Pictogram::Tick : Pictogram::None;
     key.tapped = [ways, moment] { ways.photo(moment); };
     return key;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/sign_widget.h"
 
+#include "pictures/picture_access.h"
+
 #include <QPainter>
 
 namespace strandbench {
@@ -8,6 +10,7 @@ namespace strandbench {
 SignWidget::SignWidget(const Theme& theme, Pictogram sign, const QString& accessibleName, QWidget* parent)
     : QWidget(parent), m_theme(theme), m_sign(sign)
 {
+    sayIsPicture(*this); // before it is named: what a reader asks of it then is kept
     setAccessibleName(accessibleName);
     setMinimumSize(theme.px(10), theme.px(10));
 }

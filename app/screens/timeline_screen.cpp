@@ -3,6 +3,7 @@
 
 #include "bench/photo_file.h"
 #include "pictures/photo_picture.h"
+#include "pictures/picture_access.h"
 #include "pictures/section_picture.h"
 #include "repair/photos.h"
 #include "screens/station_words.h"
@@ -29,6 +30,7 @@ public:
     SectionStrip(const Theme& theme, QWidget* parent) : QWidget(parent), m_theme(theme)
     {
         setObjectName(u"timeline_section"_s);
+        sayIsPicture(*this);
     }
     void setDrawing(const SectionDrawing& drawing)
     {

@@ -19,7 +19,9 @@ namespace {
 constexpr double blockWidth = 60;
 constexpr double restWidth = 20;
 constexpr double helpWidth = 20;
-constexpr double readingWidth = 41.6; // an upright glass still has room for a narrow block and the rest beside it
+constexpr double narrowReading = 41.6; // an upright glass still has room for a block and the rest beside it
+constexpr double wideReading = 58;     // any other for two of them, and longer words than ours
+constexpr double wideGlass = 200;
 constexpr double silentWidth = 20;
 
 } // namespace
@@ -36,7 +38,7 @@ Ribbon::Ribbon(const Theme& theme, const Words& words, const Bench& bench, QWidg
     m_rest->hide();
     connect(m_rest, &TapButton::clicked, this, &Ribbon::restTapped);
     m_reading = new ReadingButton(theme, this);
-    m_reading->setFixedSize(theme.px(readingWidth), theme.px(sizes::ribbon));
+    m_reading->setFixedSize(theme.px(narrowReading), theme.px(sizes::ribbon));
     connect(m_reading, &ReadingButton::clicked, this, &Ribbon::airTapped);
     m_silent = makeSilent();
     m_help = new TapButton(theme, u"help"_s, TapButton::Kind::Quiet, this);
@@ -87,11 +89,13 @@ void Ribbon::setNotice(const QString& text)
     showReading();
 }
 
+double Ribbon::readingWidth() const { return m_theme.metrics().mm(width()) >= wideGlass ? wideReading : narrowReading; }
+
 /// As wide as they can be and still be as many; narrow where not one would stand there otherwise.
 Ribbon::Room Ribbon::room(std::size_t wanted) const
 {
     const double gap = sizes::gap;
-    const double free = m_theme.metrics().mm(width()) - 2 * sizes::margin - readingWidth - gap - helpWidth - gap -
+    const double free = m_theme.metrics().mm(width()) - 2 * sizes::margin - readingWidth() - gap - helpWidth - gap -
                         (m_silent->isVisibleTo(this) ? silentWidth + gap : 0);
     const auto fit = [&](double block, double rest) {
         return static_cast<std::size_t>(std::max(0.0, (free - rest + gap) / (block + gap)));
@@ -148,6 +152,7 @@ void Ribbon::showReading()
 
 void Ribbon::tick()
 {
+    m_reading->setFixedWidth(m_theme.px(readingWidth()));
     showBlocks(m_bench.runningMixes());
     showReading();
 }

@@ -38,6 +38,7 @@ private:
     void showBlocks(const std::vector<RunningMix>& mixes);
     void showReading();
     [[nodiscard]] QWidget* makeSilent();
+    [[nodiscard]] double readingWidth() const; ///< mm, by the glass
     struct Room {
         std::size_t blocks;
         double widthMm; ///< of each

@@ -2,6 +2,7 @@
 """The house checks, each on a small tree that is wrong in one way: a check that cannot fail checks nothing."""
 
 import json
+import os
 import pathlib
 import tempfile
 import unittest
@@ -16,6 +17,7 @@ import check_manual
 import check_order
 import check_references
 import check_spoken
+import check_strings
 import check_terms
 import check_translations
 import check_version
@@ -296,6 +298,39 @@ class Translations(Tree):
         self.write("a.ts", '<TS language="de"><context><name>C</name><message><source>Fill</source>'
                            "<comment>the act</comment><translation>Spachteln</translation></message></context></TS>")
         self.assertEqual(catalogue.read(self.root / "a.ts")[1][0].key, ("C", "Fill", "the act"))
+
+
+LUPDATE = os.environ.get("STRANDBENCH_LUPDATE", "")
+
+
+@unittest.skipUnless(LUPDATE, "STRANDBENCH_LUPDATE names no lupdate")
+class Strings(Tree):
+    """What lupdate finds in the sources, against what the catalogues hold."""
+
+    def faults(self, message=""):
+        self.write("core/empty.cpp", LICENCE)
+        self.write("app/screens/home.cpp", LICENCE + 'const char* t = QT_TRANSLATE_NOOP("C", "Mix");\n')
+        for language in check_translations.LANGUAGES:
+            body = "" if language == "en" else message
+            self.write(f"translations/strandbench_{language}.ts",
+                       f'<TS version="2.1" language="{language}"><context><name>C</name>{body}</context></TS>')
+        return list(check_strings.problems(self.root, LUPDATE))
+
+    def test_what_is_right(self):
+        self.assertEqual(self.faults(translation("Mix", "Mischen")), [])
+
+    def test_a_string_that_no_catalogue_holds(self):
+        found = self.faults()
+        self.assertEqual(len(found), 3)
+        for language, fault in zip(["es", "fr", "de"], found):
+            self.assertIn(f"strandbench_{language}.ts", fault)
+            self.assertIn("missing", fault)
+
+    def test_a_string_that_is_gone(self):
+        found = self.faults(translation("Mix", "Mischen") + translation("Spread", "Auftragen"))
+        self.assertEqual(len(found), 3)
+        for fault in found:
+            self.assertIn("no longer in the sources", fault)
 
 
 if __name__ == "__main__":

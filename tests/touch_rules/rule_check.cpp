@@ -69,6 +69,7 @@ std::vector<Breach> checkScreen(QWidget* root, const Theme& theme, RuleSet set)
     checkTexts(screen, out);
     checkContrast(screen, out);
     checkNames(screen, out);
+    checkPictures(screen, out);
     checkKeyboard(screen, out);
     return out;
 }

@@ -19,7 +19,8 @@ enum class RuleSet {
 };
 
 /// One rule broken. rule is one of: target_size, target_gap, target_inside, answer_height, text_fits, text_size,
-/// text_inside, text_contrast, edge_contrast, name, role, object_name, keyboard_reach, keyboard_order.
+/// text_inside, text_elided, text_contrast, edge_contrast, name, role, value, picture_text, picture_role, object_name,
+/// keyboard_reach, keyboard_order.
 struct Breach {
     QString rule;
     QString widget; ///< object name, or the class when it has none

@@ -6,6 +6,8 @@
 
 #include <QHash>
 #include <QImage>
+#include <QLabel>
+#include <QLineEdit>
 #include <QPixmap>
 
 #include <algorithm>
@@ -85,11 +87,25 @@ double edgeContrast(const QImage& image, const QRect& rect, const Screen& screen
     return least;
 }
 
+/// A label or field of the library itself does not tell where its text stands: all of it is looked at.
+void checkPlainText(const Screen& screen, const QImage& image, const QWidget* widget, std::vector<Breach>& out)
+{
+    const auto* label = qobject_cast<const QLabel*>(widget);
+    const auto* line = qobject_cast<const QLineEdit*>(widget);
+    const QString text = label ? label->text() : (line ? line->text() : QString());
+    const QRect where = screen.seenOf(widget);
+    if (text.trimmed().isEmpty() || where.isEmpty())
+        return;
+    const double found = textContrast(image, where);
+    if (found < leastText)
+        out.push_back({u"text_contrast"_s, nameOf(widget), ratio(found), ratio(leastText) + u" or more"_s});
+}
+
 void checkTextsOf(const Screen& screen, const QImage& image, const QWidget* widget, std::vector<Breach>& out)
 {
     const auto* shows = dynamic_cast<const ShowsText*>(widget);
     if (!shows)
-        return;
+        return checkPlainText(screen, image, widget, out);
     const QPoint corner = screen.rectOf(widget).topLeft();
     for (const ShownText& text : shows->shownTexts()) {
         const QRect where = text.where.toAlignedRect().translated(corner) & screen.seenOf(widget);

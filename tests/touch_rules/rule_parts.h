@@ -30,6 +30,7 @@ void checkTargets(const Screen& screen, std::vector<Breach>& out);
 void checkTexts(const Screen& screen, std::vector<Breach>& out);
 void checkContrast(const Screen& screen, std::vector<Breach>& out);
 void checkNames(const Screen& screen, std::vector<Breach>& out);
+void checkPictures(const Screen& screen, std::vector<Breach>& out);
 void checkKeyboard(const Screen& screen, std::vector<Breach>& out);
 
 } // namespace strandbench::rules

@@ -10,6 +10,7 @@
 #include "touch/fit_label.h"
 #include "touch/tap_button.h"
 
+#include <QAccessible>
 #include <QFontInfo>
 #include <QLabel>
 #include <QLineEdit>
@@ -91,6 +92,29 @@ QString cutOff(const Screen& screen, const QWidget* widget)
                                                              screen.mm(widget->width()), screen.mm(widget->height()));
 }
 
+/// What is left out must be told whole, by the name that is read out.
+void checkElided(const QWidget* widget, std::vector<Breach>& out)
+{
+    const auto* shows = dynamic_cast<const ShowsText*>(widget);
+    if (!shows)
+        return;
+    QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(const_cast<QWidget*>(widget));
+    const QString whole =
+        spoken ? spoken->text(QAccessible::Name) + u'\n' + spoken->text(QAccessible::Description) : QString();
+    const std::vector<ShownText> texts = shows->shownTexts();
+    for (const ShownText& each : texts) {
+        const QString left = QString(each.text).remove(u'\u2026').trimmed();
+        const bool elided = left.size() < each.text.trimmed().size();
+        if (!elided || whole.contains(each.text.trimmed()))
+            continue; // nothing is left out, or the mark is the text's own
+        // The first of its parts, as far as it is shown: what is told whole begins, or ends, with it.
+        const QString part = left.section(u" \u00b7 "_s, 0, 0);
+        if (!whole.contains(part))
+            out.push_back({u"text_elided"_s, nameOf(widget), u"'%1' and nowhere the whole"_s.arg(each.text),
+                           u"the whole as its name"_s});
+    }
+}
+
 } // namespace
 
 void checkTexts(const Screen& screen, std::vector<Breach>& out)
@@ -99,6 +123,7 @@ void checkTexts(const Screen& screen, std::vector<Breach>& out)
         const std::optional<TextState> state = stateOf(widget, screen.theme);
         if (!state)
             continue;
+        checkElided(widget, out);
         const double least = leastOf(widget);
         if (!state->fits)
             out.push_back({u"text_fits"_s, nameOf(widget), cutOff(screen, widget), u"every text whole"_s});

@@ -40,9 +40,7 @@ protected:
     void submit(const Payload& payload) { ASSERT_TRUE(submitted(*m_bench, m_bench->repair(u"4421"_s)->id, payload)); }
     void openWith(const QString& log, UnitSystem units)
     {
-        Settings settings = demoSettings();
-        settings.units = units;
-        m_bench = std::make_unique<ScriptedBench>(specOn(log, settings));
+        m_bench = std::make_unique<ScriptedBench>(specOn(log, demoSettings(), units));
         Assumptions shut; // so that every limit may be above
         shut.room.air = cubicMetres(10);
         shut.room.changes = changesPerHour(0.1);

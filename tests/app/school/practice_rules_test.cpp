@@ -58,7 +58,7 @@ TEST_P(PracticeRules, Hold)
     for (int page = 0; page < tourPages(); ++page)
         tapAndCheck(u"answer_way_on"_s);
     ASSERT_EQ(screen(), u"screen_practice"_s);
-    work(u"smc_bonnet_hole"_s);
+    ASSERT_NO_FATAL_FAILURE(work(u"smc_bonnet_hole"_s));
     m_bench->thumb().settle();
     tapAndCheck(u"mark_%1"_s.arg(firstShown()));
     tap(u"answer_way_on"_s);
@@ -69,7 +69,7 @@ TEST_P(PracticeRules, Hold)
     tapAndCheck(u"answer_way_on"_s);
     tap(u"answer_back"_s);
     tap(u"answer_back"_s);
-    work(u"spot_joint"_s);
+    ASSERT_NO_FATAL_FAILURE(work(u"spot_joint"_s));
 }
 
 /// What each try finds, on a panel that has much to find.

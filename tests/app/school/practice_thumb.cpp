@@ -83,12 +83,20 @@ QString PracticeThumb::pickAll(const std::vector<QString>& codes)
     return tap(u"answer_way_on"_s);
 }
 
+/// As it is keyed in on this bench: lengths to a thousandth of an inch in US customary units.
+QString PracticeThumb::keyed(const QString& name, double value) const
+{
+    if (m_bench.window().settings().units == UnitSystem::UsCustomary && name.endsWith(u"_mm"_s))
+        return QString::number(inInches(millimetres(value)), 'f', 3);
+    return QString::number(value, 'g', 6);
+}
+
 QString PracticeThumb::keyIn(const std::vector<std::pair<QString, double>>& figures)
 {
     for (const auto& [name, value] : figures) {
         if (const QString failed = tap(name + u"_figure"_s); !failed.isEmpty())
             return failed;
-        for (const QString text = QString::number(value, 'g', 6); const QChar each : text)
+        for (const QString text = keyed(name, value); const QChar each : text)
             if (const QString failed = tap(each == u'.' ? u"key_point"_s : u"key_"_s + each); !failed.isEmpty())
                 return failed;
         if (const QString failed = tap(u"answer_way_on"_s); !failed.isEmpty())

@@ -22,6 +22,7 @@ private:
     [[nodiscard]] QString tap(const QString& control);
     [[nodiscard]] QString pick(const QString& control, const QString& more);
     [[nodiscard]] QString pickAll(const std::vector<QString>& codes);
+    [[nodiscard]] QString keyed(const QString& name, double value) const;
     [[nodiscard]] QString keyIn(const std::vector<std::pair<QString, double>>& figures);
     [[nodiscard]] QString answer(Question question, const Attempt& attempt);
     [[nodiscard]] QString mix(const MixedBatch& batch);

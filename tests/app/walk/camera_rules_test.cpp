@@ -1,21 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The camera's screens keep the rules of look and touch, on every glass, in every language.
-#include "walk/demo_jobs.h"
+#include "every_look.h"
 
 #include "app/camera/fake_camera.h"
 #include "camera/camera_feed.h"
-#include "languages.h"
-#include "touch_rules/glass.h"
-#include "touch_rules/rule_check.h"
 
 #include <QDeadlineTimer>
 #include <QDir>
 #include <QTemporaryDir>
 
-#include <gtest/gtest.h>
-
 #include <cerrno>
-#include <sstream>
 
 using namespace Qt::StringLiterals;
 
@@ -23,21 +17,6 @@ namespace strandbench::test {
 namespace {
 
 constexpr int longestWaitMs = 20000;
-
-struct Look {
-    rules::Glass glass;
-    QString language;
-};
-
-std::string nameOf(const Look& look)
-{
-    return u"%1x%2_%3"_s.arg(look.glass.pixels.width())
-        .arg(look.glass.pixels.height())
-        .arg(look.language)
-        .toStdString();
-}
-
-void PrintTo(const Look& look, std::ostream* out) { *out << nameOf(look); }
 
 FakeSpec called(const QString& path, const QByteArray& card)
 {
@@ -47,20 +26,11 @@ FakeSpec called(const QString& path, const QByteArray& card)
     return spec;
 }
 
-class CameraRules : public ::testing::TestWithParam<Look> {
+class CameraRules : public LookTest {
 protected:
     void check(ScriptedBench& bench, const QString& name)
     {
-        // To look at: every screen as a picture, where a folder is named.
-        const QString folder = qEnvironmentVariable("STRANDBENCH_LOOK");
-        if (!folder.isEmpty())
-            bench.window().grab().save(folder + u'/' + QString::fromStdString(nameOf(GetParam())) + u'_' + name +
-                                       u".png"_s);
-        for (const rules::Breach& breach : rules::checkScreen(&bench.window(), bench.window().theme())) {
-            std::ostringstream said;
-            said << breach;
-            ADD_FAILURE() << name.toStdString() << ": " << said.str();
-        }
+        book().take(bench.window(), bench.window().theme(), name, rules::RuleSet::Bench);
     }
     void go(ScriptedBench& bench, const QString& control)
     {
@@ -96,27 +66,16 @@ protected:
 
 TEST_P(CameraRules, Hold)
 {
-    const Look& look = GetParam();
-    const bool turned = (look.glass.pixels.width() + look.language.size() + look.language.at(0).unicode()) % 2 == 0;
     const QTemporaryDir folder;
     Settings settings = demoSettings();
     settings.photoFolder = folder.path();
-    settings.language = look.language;
-    settings.dayNight = turned ? DayNight::Night : DayNight::Day;
-    settings.hand = turned ? Hand::Left : Hand::Right;
     FakeCamera one(called(u"/dev/video0"_s, "Camera with a name of thirty-two"));
     FakeCamera two(called(u"/dev/video2"_s, "Lamp arm"));
     one.see(jpegOf(QColor(130, 140, 150), {1280, 720}));
     CameraFeed cameras(FakeCamera::machineWith({&one, &two}));
-    ScriptedBench bench({folder.filePath(u"bench.sqlite"_s),
-                         workingMorning(),
-                         settings,
-                         look.glass.pixels,
-                         look.glass.pixelsPerMillimetre(),
-                         {},
-                         Worker::Runs::Inline,
-                         nullptr,
-                         &cameras});
+    ScriptedBench::Spec spec = specOn(folder.filePath(u"bench.sqlite"_s), settings);
+    spec.cameras = &cameras;
+    ScriptedBench bench(spec);
     ASSERT_FALSE(bench.trouble().has_value());
     const DemoJob job = skirtPanel();
     Walk walk(bench, job);
@@ -145,17 +104,7 @@ TEST_P(CameraRules, Hold)
     check(bench, u"none"_s);
 }
 
-std::vector<Look> everyLook()
-{
-    std::vector<Look> looks;
-    for (const rules::Glass& glass : rules::glasses())
-        for (const QString& language : carriedLanguages())
-            looks.push_back({glass, language});
-    return looks;
-}
-
-INSTANTIATE_TEST_SUITE_P(OnEveryGlass, CameraRules, ::testing::ValuesIn(everyLook()),
-                         [](const auto& each) { return nameOf(each.param); });
+INSTANTIATE_TEST_SUITE_P(OnEveryGlass, CameraRules, ::testing::ValuesIn(everyLook()), nameOfLook);
 
 } // namespace
 } // namespace strandbench::test

@@ -59,7 +59,6 @@ TEST_P(InstrumentRules, SetUpHolds)
 TEST_P(InstrumentRules, TheBenchHolds)
 {
     Settings settings = m_wires.connected(demoSettings());
-    settings.units = GetParam().language == u"en"_s ? UnitSystem::UsCustomary : UnitSystem::Metric;
     settings.lots[hardenerKey] = {u"H7"_s};
     settings.lots[u"demo_mixed_strand"_s] = {u"L7"_s};
     ASSERT_NO_FATAL_FAILURE(open(settings));

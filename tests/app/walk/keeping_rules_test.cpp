@@ -48,13 +48,7 @@ protected:
     }
     void checkWindow(QWidget& window, const Theme& theme, const QString& name)
     {
-        for (const rules::Breach& breach : rules::checkScreen(&window, theme)) {
-            std::ostringstream said;
-            said << breach;
-            ADD_FAILURE() << name.toStdString() << ": " << said.str();
-        }
-        if (const QString pictures = qEnvironmentVariable("LOOK_PICTURES"); !pictures.isEmpty())
-            window.grab().save(u"%1/%2_%3_%4.png"_s.arg(pictures, GetParam().glass.name, GetParam().language, name));
+        book().take(window, theme, name, rules::RuleSet::Bench);
     }
 
     QTemporaryDir m_folder;

@@ -2,29 +2,15 @@
 // Walks a job and holds each of its screens against the rules of look and touch.
 #pragma once
 
-#include "walk/demo_jobs.h"
-
-#include "touch_rules/glass.h"
+#include "every_look.h"
 
 #include <QSet>
 #include <QTemporaryDir>
 
 namespace strandbench::test {
 
-/// How the program stands on one glass.
-struct Look {
-    rules::Glass glass;
-    QString language;
-    DayNight dayNight;
-    Hand hand;
-    UnitSystem units;
-};
-
-/// Every glass, language and theme; hand and units by turns.
-[[nodiscard]] std::vector<Look> everyLook();
-/// "1280x800_de_night".
-[[nodiscard]] std::string nameOf(const Look& look);
-void PrintTo(const Look& look, std::ostream* out);
+/// Every glass, language and theme, hand and units by turns; and the pseudo-language as everyLook() has it.
+[[nodiscard]] std::vector<Look> everyLookInBothThemes();
 
 class RulesWalk {
 public:
@@ -39,6 +25,8 @@ public:
     /// Today's work, every page of one repair's record, and where its job sheet goes.
     void checkRecord();
     void toHome();
+    /// Compares the layouts of all that was checked with those accepted.
+    void close() { m_book.close(); }
 
 private:
     /// Waits until the control can be tapped: the log is read in its own thread.
@@ -47,6 +35,8 @@ private:
     void checkAsides(const QString& job, const QString& screen);
 
     QTemporaryDir m_folder;
+    Spoken m_spoken;
+    ScreenBook m_book;
     std::unique_ptr<ScriptedBench> m_bench;
     QSet<QString> m_seen;
 };

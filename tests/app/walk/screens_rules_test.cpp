@@ -36,15 +36,16 @@ TEST_P(ScreensRules, Hold)
     ASSERT_TRUE(rules.bench().thumb().tap(u"answer_way_on"_s));
     ASSERT_TRUE(rules.bench().thumb().tap(u"calibrate"_s));
     rules.check(u"calibrate"_s);
+    rules.close();
 }
 
-INSTANTIATE_TEST_SUITE_P(OnEveryGlass, ScreensRules, ::testing::ValuesIn(everyLook()),
+INSTANTIATE_TEST_SUITE_P(OnEveryGlass, ScreensRules, ::testing::ValuesIn(everyLookInBothThemes()),
                          [](const auto& each) { return nameOf(each.param); });
 
 /// Every glass once: names are not translated.
 std::vector<Look> everyGlass()
 {
-    std::vector<Look> looks = everyLook();
+    std::vector<Look> looks = everyLookInBothThemes();
     std::erase_if(looks, [](const Look& each) { return each.language != u"en"_s || each.dayNight == DayNight::Night; });
     return looks;
 }
@@ -86,7 +87,7 @@ INSTANTIATE_TEST_SUITE_P(OnEveryGlass, LongestNames, ::testing::ValuesIn(everyGl
 /// A look by turns, so that neighbours differ in glass, language and theme.
 Look lookInTurn(std::size_t index)
 {
-    const std::vector<Look> looks = everyLook();
+    const std::vector<Look> looks = everyLookInBothThemes();
     return looks[index * 11 % looks.size()];
 }
 

@@ -1,18 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Every page of the set-up keeps the rules of look and touch, on every glass, in every language.
-#include "walk/demo_jobs.h"
+#include "every_look.h"
 
-#include "languages.h"
 #include "sound/player.h"
-#include "touch_rules/glass.h"
-#include "touch_rules/rule_check.h"
 
 #include <QDir>
 #include <QTemporaryDir>
-
-#include <gtest/gtest.h>
-
-#include <sstream>
 
 using namespace Qt::StringLiterals;
 
@@ -25,45 +18,11 @@ public:
     bool playing() const override { return false; }
 };
 
-struct Look {
-    rules::Glass glass;
-    QString language;
-};
-
-std::vector<Look> everyLook()
-{
-    std::vector<Look> looks;
-    for (const rules::Glass& glass : rules::glasses())
-        for (const QString& language : carriedLanguages())
-            looks.push_back({glass, language});
-    return looks;
-}
-
-std::string nameOf(const Look& look)
-{
-    return u"%1x%2_%3"_s.arg(look.glass.pixels.width())
-        .arg(look.glass.pixels.height())
-        .arg(look.language)
-        .toStdString();
-}
-
-void PrintTo(const Look& look, std::ostream* out) { *out << nameOf(look); }
-
-class SetUpRules : public ::testing::TestWithParam<Look> {
+class SetUpRules : public LookTest {
 protected:
     void check(ScriptedBench& bench, const QString& name)
     {
-        // To look at: every page as a picture, where a folder is named.
-        const QString folder = qEnvironmentVariable("STRANDBENCH_LOOK");
-        if (!folder.isEmpty())
-            bench.window().grab().save(folder + u'/' + QString::fromStdString(nameOf(GetParam())) + u'_' + name +
-                                       u".png"_s);
-        for (const rules::Breach& breach :
-             rules::checkScreen(&bench.window(), bench.window().theme(), rules::RuleSet::Dense)) {
-            std::ostringstream said;
-            said << breach;
-            ADD_FAILURE() << name.toStdString() << ": " << said.str();
-        }
+        book().take(bench.window(), bench.window().theme(), name, rules::RuleSet::Dense);
     }
     void go(ScriptedBench& bench, const QString& control)
     {
@@ -73,29 +32,15 @@ protected:
 
 TEST_P(SetUpRules, Hold)
 {
-    const Look& look = GetParam();
-    const bool turned = (look.glass.pixels.width() + look.language.size() + look.language.at(0).unicode()) % 2 == 0;
     const QTemporaryDir folder;
     Settings settings = demoSettings();
     settings.people << u"Konstantina"_s << u"Wilhelmina"_s << u"Ben"_s << u"Theodora"_s;
-    settings.language = look.language;
-    settings.units = turned ? UnitSystem::UsCustomary : UnitSystem::Metric;
-    settings.dayNight = turned ? DayNight::Night : DayNight::Day;
-    settings.hand = turned ? Hand::Left : Hand::Right;
     settings.footSwitchKey = Qt::Key_PageDown;
     Silent device;
-    ScriptedBench bench({folder.filePath(u"bench.sqlite"_s),
-                         workingMorning(),
-                         settings,
-                         look.glass.pixels,
-                         look.glass.pixelsPerMillimetre(),
-                         {},
-                         Worker::Runs::Inline,
-                         &device,
-                         nullptr,
-                         nullptr,
-                         false,
-                         true});
+    ScriptedBench::Spec spec = specOn(folder.filePath(u"bench.sqlite"_s), settings);
+    spec.player = &device;
+    spec.keeps = true;
+    ScriptedBench bench(spec);
     ASSERT_FALSE(bench.trouble().has_value());
     go(bench, u"set_up"_s);
     check(bench, u"bench"_s);
@@ -154,8 +99,7 @@ TEST_P(SetUpRules, Hold)
     check(bench, u"assumption_refused"_s);
 }
 
-INSTANTIATE_TEST_SUITE_P(OnEveryGlass, SetUpRules, ::testing::ValuesIn(everyLook()),
-                         [](const auto& each) { return nameOf(each.param); });
+INSTANTIATE_TEST_SUITE_P(OnEveryGlass, SetUpRules, ::testing::ValuesIn(everyLook()), nameOfLook);
 
 } // namespace
 } // namespace strandbench::test

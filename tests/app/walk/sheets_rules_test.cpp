@@ -18,9 +18,8 @@ protected:
     void walk(UnitSystem units)
     {
         Settings settings = demoSettings();
-        settings.units = units;
         settings.backupFolder = m_folder.path();
-        m_bench = std::make_unique<ScriptedBench>(specOn(m_folder.filePath(u"bench.sqlite"_s), settings));
+        m_bench = std::make_unique<ScriptedBench>(specOn(m_folder.filePath(u"bench.sqlite"_s), settings, units));
         ASSERT_TRUE(m_bench->door().set(u"271828"_s).empty());
         tap(u"set_up"_s);
         for (int i = 0; i < 4; ++i)
