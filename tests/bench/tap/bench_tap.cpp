@@ -3,7 +3,8 @@
 // window, its log on a disk, computing beside the glass as it does: touches as a panel sends them, on a clock that is
 // set. Measured are the pressed look, from the touch on; from letting go the first picture after it, and the first
 // whole picture of the screen that the tap leads to, with the act that it tells on the disk. After each tap the same
-// window is painted once. Prints medians, 99th percentiles and their ratios; judges nothing.
+// window is painted once. All by the wall, and by the processor of the glass's thread, where neither a busy machine nor
+// the writer's thread is in it. Prints medians, 99th percentiles and their ratios; judges nothing.
 //
 // bench_tap [REPAIRS [FOLDER]]    so many repairs, each on a log of its own in FOLDER
 #include "tapped_walk.h"
@@ -20,7 +21,7 @@ namespace strandbench::tapbench {
 namespace {
 
 constexpr int usualRepairs = 5;
-constexpr std::size_t worstTold = 16;
+constexpr std::size_t worstTold = 10;
 
 /// The value below which so large a share of them lies.
 double at(std::vector<double> values, double share)
@@ -29,50 +30,46 @@ double at(std::vector<double> values, double share)
     return values.at(std::size_t(double(values.size() - 1) * share + 0.5));
 }
 
-template <class Value> std::vector<double> of(const std::vector<Tap>& taps, Value value)
+using Which = std::function<bool(const Tap&)>;
+using By = double Spent::*;
+
+std::vector<double> of(const std::vector<Tap>& taps, Spent Tap::*what, By by, const Which& which)
 {
     std::vector<double> values;
-    std::ranges::transform(taps, std::back_inserter(values), value);
+    for (const Tap& each : taps)
+        if (which(each))
+            values.push_back(each.*what.*by);
     return values;
 }
 
-void print(const char* name, const std::vector<double>& values, const std::vector<double>& beside)
+/// Of those taps a part of what they took, beside painting the same windows once.
+void print(const char* name, const std::vector<Tap>& taps, Spent Tap::*what, By by, const Which& which)
 {
+    const auto values = of(taps, what, by, which);
+    const auto beside = of(taps, &Tap::repaint, by, which);
     if (values.empty())
-        return std::puts(""), void();
-    std::printf("%-44s %6zu %9.2f %9.2f %9.2f %9.2f\n", name, values.size(), at(values, 0.5), at(values, 0.99),
+        return;
+    std::printf("%-42s %6zu %9.2f %9.2f %9.2f %9.2f\n", name, values.size(), at(values, 0.5), at(values, 0.99),
                 at(values, 0.5) / at(beside, 0.5), at(values, 0.99) / at(beside, 0.99));
 }
 
-std::vector<Tap> those(const std::vector<Tap>& taps, const std::function<bool(const Tap&)>& which)
+void printTimes(const std::vector<Tap>& taps, const char* title, By by)
 {
-    std::vector<Tap> some;
-    std::ranges::copy_if(taps, std::back_inserter(some), which);
-    return some;
+    const Which all = [](const Tap&) { return true; };
+    std::printf("\n%-42s %6s %9s %9s %9s %9s\n", title, "taps", "median", "99th", "median :", "99th :");
+    print("the window painted once, after each tap", taps, &Tap::repaint, by, all);
+    print("touched: the pressed look", taps, &Tap::pressed, by, &Tap::pressShown);
+    print("let go: the first picture after it", taps, &Tap::changed, by, all);
+    print("let go: the answer", taps, &Tap::answered, by, all);
+    print("  of an act that is written", taps, &Tap::answered, by, &Tap::written);
+    print("  of another screen", taps, &Tap::answered, by,
+          [](const Tap& tap) { return !tap.written && tap.answer != tap.screen; });
+    print("  on the same screen", taps, &Tap::answered, by,
+          [](const Tap& tap) { return !tap.written && tap.answer == tap.screen; });
 }
 
-void printTimes(const std::vector<Tap>& taps)
-{
-    const auto repaint = of(taps, &Tap::repaint);
-    const auto pressed = those(taps, [](const Tap& tap) { return tap.pressShown; });
-    const auto told = those(taps, [](const Tap& tap) { return tap.written; });
-    const auto led = those(taps, [](const Tap& tap) { return !tap.written && tap.answer != tap.screen; });
-    const auto stayed = those(taps, [](const Tap& tap) { return !tap.written && tap.answer == tap.screen; });
-    std::printf("%-44s %6s %9s %9s %9s %9s\n", "milliseconds; ratios to painting once", "taps", "median", "99th",
-                "ratio", "ratio");
-    print("the window painted once, after each tap", repaint, repaint);
-    print("touched: the pressed look", of(pressed, &Tap::pressed), repaint);
-    print("let go: the first picture after it", of(taps, &Tap::changed), repaint);
-    print("let go: the answer", of(taps, &Tap::answered), repaint);
-    print("  of an act that is written", of(told, &Tap::answered), of(told, &Tap::repaint));
-    print("  of another screen", of(led, &Tap::answered), of(led, &Tap::repaint));
-    print("  on the same screen", of(stayed, &Tap::answered), of(stayed, &Tap::repaint));
-    const auto each = of(taps, [](const Tap& tap) { return tap.answered / tap.repaint; });
-    std::printf("each answer beside its own window: median %.2f, 99th %.2f\n", at(each, 0.5), at(each, 0.99));
-}
-
-/// A tap of the walk, at the medians of all repairs: what else the machine did is not in it.
-struct Place {
+/// A tap of the walk, at the medians of all repairs.
+struct TapPlace {
     Tap tap;
     double answered = 0; ///< ms
     double repaint = 0;  ///< ms
@@ -80,29 +77,32 @@ struct Place {
 };
 
 /// Every repair is the same taps in the same order.
-std::vector<Place> placesOf(const std::vector<std::vector<Tap>>& repairs)
+std::vector<TapPlace> placesOf(const std::vector<std::vector<Tap>>& repairs, By by)
 {
-    std::vector<Place> places;
+    std::vector<TapPlace> places;
     for (std::size_t i = 0; i < repairs.front().size(); ++i) {
         std::vector<Tap> same;
         for (const std::vector<Tap>& each : repairs)
             same.push_back(each.at(i));
-        places.push_back({same.front(), at(of(same, &Tap::answered), 0.5), at(of(same, &Tap::repaint), 0.5)});
+        const Which all = [](const Tap&) { return true; };
+        places.push_back(
+            {same.front(), at(of(same, &Tap::answered, by, all), 0.5), at(of(same, &Tap::repaint, by, all), 0.5)});
     }
     return places;
 }
 
-void printPlaces(std::vector<Place> places)
+void printPlaces(std::vector<TapPlace> places, const char* title)
 {
     std::vector<double> ratios;
-    std::ranges::transform(places, std::back_inserter(ratios), &Place::ratio);
-    std::printf("each tap at the median of its repairs, beside its own window: median %.2f, 99th %.2f, most %.2f\n",
-                at(ratios, 0.5), at(ratios, 0.99), at(ratios, 1));
-    std::ranges::sort(places, std::ranges::greater{}, &Place::ratio);
+    std::ranges::transform(places, std::back_inserter(ratios), &TapPlace::ratio);
+    std::printf("\n%s, each tap of the walk at the median of its repairs, its answer beside its own window:\n"
+                "median %.2f, 99th %.2f, most %.2f\n",
+                title, at(ratios, 0.5), at(ratios, 0.99), at(ratios, 1));
+    std::ranges::sort(places, std::ranges::greater{}, &TapPlace::ratio);
     places.resize(std::min(places.size(), worstTold));
-    std::printf("\n%-24s %-30s %-30s %9s %9s %9s\n", "worst: control", "on", "led to", "ms", "painted", "ratio");
-    for (const Place& each : places)
-        std::printf("%-24s %-30s %-30s %9.2f %9.2f %9.2f\n", qPrintable(each.tap.control), qPrintable(each.tap.screen),
+    std::printf("%-20s %-30s %-30s %8s %8s %8s\n", "worst", "on", "led to", "answer", "painted", "ratio");
+    for (const TapPlace& each : places)
+        std::printf("%-20s %-30s %-30s %8.2f %8.2f %8.2f\n", qPrintable(each.tap.control), qPrintable(each.tap.screen),
                     qPrintable(each.tap.answer), each.answered, each.repaint, each.ratio());
 }
 
@@ -126,10 +126,13 @@ void run(WatchedGlass& glass, int repairs, const QString& folder)
         std::ranges::copy(walks.back(), std::back_inserter(taps));
     }
     const QSize size = ScriptedBench::Spec{}.glass;
-    std::printf("platform %s, %d x %d, %d repairs\n\n", qPrintable(QGuiApplication::platformName()), size.width(),
+    std::printf("platform %s, %d x %d, %d repairs\n", qPrintable(QGuiApplication::platformName()), size.width(),
                 size.height(), repairs);
-    printTimes(taps);
-    printPlaces(placesOf(walks));
+    for (const auto& [title, by] : {std::pair{"milliseconds by the wall", &Spent::wall},
+                                    std::pair{"milliseconds of the glass's processor", &Spent::processor}}) {
+        printTimes(taps, title, by);
+        printPlaces(placesOf(walks, by), title);
+    }
 }
 
 } // namespace

@@ -27,7 +27,9 @@ QPointingDevice* touchScreen()
 TappedWalk::TappedWalk(WatchedGlass& glass, ScriptedBench& bench, DemoJob job)
     : m_glass(glass), m_bench(bench), m_job(job.job), m_walk(bench, std::move(job))
 {
-    m_glass.look = [this](Moment at) { return Painted{at, m_bench.window().screen(), m_bench.window().writing()}; };
+    m_glass.look = [this](const Moment& at) {
+        return Painted{at, m_bench.window().screen(), m_bench.window().writing()};
+    };
     QObject::connect(&m_bench.bench(), &Bench::changed, &m_ear, [this] { m_written = true; });
 }
 
@@ -59,7 +61,7 @@ void TappedWalk::press(Tap& tap, QPoint at)
     m_glass.rest(shortestPress, [] { return false; });
     tap.pressShown = !m_glass.painted().empty();
     if (tap.pressShown)
-        tap.pressed = msBetween(m_glass.touched().value(), m_glass.painted().front().at);
+        tap.pressed = between(m_glass.touched().value(), m_glass.painted().front().at);
 }
 
 void TappedWalk::letGo(Tap& tap, QPoint at)
@@ -76,17 +78,17 @@ void TappedWalk::letGo(Tap& tap, QPoint at)
     m_glass.rest(still, [&] { return window.writing() || answer() == painted.end(); });
     if (answer() == painted.end())
         qFatal("%s on %s: no answer was painted", qPrintable(tap.control), qPrintable(tap.screen));
-    tap.changed = msBetween(m_glass.touched().value(), painted.front().at);
-    tap.answered = msBetween(m_glass.touched().value(), answer()->at);
+    tap.changed = between(m_glass.touched().value(), painted.front().at);
+    tap.answered = between(m_glass.touched().value(), answer()->at);
     tap.answer = window.screen()->objectName();
     tap.written = m_written;
 }
 
-double TappedWalk::repaint()
+Spent TappedWalk::repaint()
 {
-    const Moment begun = std::chrono::steady_clock::now();
+    const Moment begun = Moment::now();
     m_bench.window().repaint();
-    return msBetween(begun, std::chrono::steady_clock::now());
+    return between(begun, Moment::now());
 }
 
 Tap TappedWalk::measure(const QString& control)

@@ -8,16 +8,16 @@
 
 namespace strandbench::tapbench {
 
-/// One tap, in milliseconds.
+/// One tap, and what it took.
 struct Tap {
     QString control;
     QString screen;          ///< on which it was tapped
     QString answer;          ///< the screen that it led to
     bool written = false;    ///< an act went to the disk in between
-    double pressed = 0;      ///< from the touch to the pressed look
-    double changed = 0;      ///< from letting go to the first picture after it
-    double answered = 0;     ///< from letting go to the first whole picture of the screen that it led to
-    double repaint = 0;      ///< of the window as it stood then, once
+    Spent pressed;           ///< from the touch to the pressed look
+    Spent changed;           ///< from letting go to the first picture after it
+    Spent answered;          ///< from letting go to the first whole picture of the screen that it led to
+    Spent repaint;           ///< of the window as it stood then, once
     bool pressShown = false; ///< the control looks pressed
 };
 
@@ -36,7 +36,7 @@ private:
     [[nodiscard]] Tap measure(const QString& control);
     void press(Tap& tap, QPoint at);
     void letGo(Tap& tap, QPoint at);
-    [[nodiscard]] double repaint();
+    [[nodiscard]] Spent repaint();
 
     WatchedGlass& m_glass;
     ScriptedBench& m_bench;

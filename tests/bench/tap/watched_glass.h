@@ -11,12 +11,18 @@
 
 namespace strandbench::tapbench {
 
-using Moment = std::chrono::steady_clock::time_point;
+/// In milliseconds: by the wall, and of the processor in the glass's own thread, where nothing else of the machine is.
+struct Spent {
+    double wall = 0;
+    double processor = 0;
+};
 
-[[nodiscard]] inline double msBetween(Moment from, Moment to)
-{
-    return std::chrono::duration<double, std::milli>(to - from).count();
-}
+struct Moment {
+    std::chrono::steady_clock::time_point wall;
+    std::chrono::nanoseconds processor{};
+    [[nodiscard]] static Moment now();
+};
+[[nodiscard]] Spent between(const Moment& from, const Moment& to);
 
 /// A picture that was painted and handed over.
 struct Painted {
@@ -30,7 +36,7 @@ public:
     using QApplication::QApplication;
 
     /// What a picture shows; called after each.
-    std::function<Painted(Moment)> look;
+    std::function<Painted(const Moment&)> look;
     void forget();
     /// When the first touch since then reached the window.
     [[nodiscard]] std::optional<Moment> touched() const { return m_touched; }
