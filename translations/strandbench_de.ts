@@ -5804,6 +5804,10 @@
         <source>Write 1 to %1 characters.</source>
         <translation>1 bis %1 Zeichen schreiben.</translation>
     </message>
+    <message>
+        <source>Nothing written yet</source>
+        <translation>Noch nichts geschrieben</translation>
+    </message>
 </context>
 <context>
     <name>Outlooks</name>

@@ -5804,6 +5804,10 @@
         <source>Write 1 to %1 characters.</source>
         <translation>Escribir de 1 a %1 caracteres.</translation>
     </message>
+    <message>
+        <source>Nothing written yet</source>
+        <translation>Aún no hay nada escrito</translation>
+    </message>
 </context>
 <context>
     <name>Outlooks</name>

@@ -5804,6 +5804,10 @@
         <source>Write 1 to %1 characters.</source>
         <translation>Écrire 1 à %1 caractères.</translation>
     </message>
+    <message>
+        <source>Nothing written yet</source>
+        <translation>Rien d’écrit encore</translation>
+    </message>
 </context>
 <context>
     <name>Outlooks</name>

@@ -29,8 +29,8 @@ using ColourMatrix = std::array<std::array<double, 3>, 3>;
 
 /// What WCAG 2.2 (1.4.11) asks of a graphic that is needed to understand.
 inline constexpr double leastGraphicRatio = 3.0;
-/// Of a hatch: a grating of 2 mm at arm's length has some five periods a degree, where people see a modulation of one in
-/// a hundred (F. W. Campbell, J. G. Robson, J. Physiol. 197, 1968, 551-566); 1.5 : 1 is a modulation of one in five.
+/// Of a hatch: a grating of 2 mm at arm's length has some five periods a degree, where people see a modulation of one
+/// in a hundred (F. W. Campbell, J. G. Robson, J. Physiol. 197, 1968, 551-566); 1.5 : 1 is one of one in five.
 inline constexpr double leastHatchRatio = 1.5;
 
 /// Square millimetres where two pictures of one size differ by at least a ratio of luminances as they are seen. Hue

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The lines and marks of every chart are told apart without their hue: by dashes, thickness, the shape of their marks or
-// how light they are.
+// The lines and marks of every chart are told apart without their hue: by dashes, thickness, the shape of their marks
+// or how light they are.
 #include "bench_fixture.h"
 #include "depot_log.h"
 
