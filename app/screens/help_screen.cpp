@@ -26,70 +26,69 @@ LegendEntry how()
 
 } // namespace
 
-Pictogram signOf(HelpTopic topic)
+QString drawingOf(HelpTopic topic)
 {
     switch (topic) {
     case HelpTopic::TakeIn:
     case HelpTopic::StockBookIn:
-        return Pictogram::TakeIn;
+        return u"signs/take_in"_s;
     case HelpTopic::AskMaterial:
     case HelpTopic::AskDamage:
     case HelpTopic::AskSize:
     case HelpTopic::AskSurface:
-        return Pictogram::Assess;
+        return u"signs/assess"_s;
     case HelpTopic::AskReading:
-        return Pictogram::Thermometer;
+        return u"steps/read_panel"_s;
     case HelpTopic::Air:
-        return Pictogram::DewDrop;
+        return u"steps/dry"_s;
     case HelpTopic::Plan:
-        return Pictogram::Decide;
+        return u"signs/decide"_s;
     case HelpTopic::Stop:
     case HelpTopic::Ask:
-        return Pictogram::StopHand;
+        return u"signs/stop_hand"_s;
     case HelpTopic::Gear:
-        return Pictogram::Gear;
+        return u"steps/gear_on"_s;
     case HelpTopic::Clean:
-        return Pictogram::Cloth;
+        return u"steps/degrease"_s;
     case HelpTopic::OpenUp:
-        return Pictogram::CutToSound;
+        return u"steps/cut_to_sound"_s;
     case HelpTopic::Bevel:
-        return Pictogram::Bevel;
+        return u"steps/bevel"_s;
     case HelpTopic::BackUp:
-        return Pictogram::Backing;
+        return u"steps/backing_behind"_s;
     case HelpTopic::Abrade:
-        return Pictogram::CoarsePaper;
+        return u"steps/abrade_80"_s;
     case HelpTopic::Mix:
     case HelpTopic::Weigh:
-        return Pictogram::Mix;
+        return u"signs/mix"_s;
     case HelpTopic::Spread:
-        return Pictogram::Spreader;
+        return u"signs/spreader"_s;
     case HelpTopic::Cure:
-        return Pictogram::HandsOff;
+        return u"signs/hands_off"_s;
     case HelpTopic::Sand:
-        return Pictogram::SandingBlock;
+        return u"signs/sanding_block"_s;
     case HelpTopic::Turn:
-        return Pictogram::Turn;
+        return u"signs/turn"_s;
     case HelpTopic::Contour:
-        return Pictogram::GuideCoat;
+        return u"steps/guide_coat"_s;
     case HelpTopic::Inspect:
     case HelpTopic::Review:
-        return Pictogram::RakingLight;
+        return u"steps/inspect"_s;
     case HelpTopic::HandOver:
-        return Pictogram::HandOver;
+        return u"signs/hand_over"_s;
     case HelpTopic::Closed:
-        return Pictogram::Tick;
+        return u"signs/tick"_s;
     case HelpTopic::Parked:
-        return Pictogram::Parked;
+        return u"signs/parked"_s;
     case HelpTopic::Returned:
     case HelpTopic::Hazards:
-        return Pictogram::Caution;
+        return u"signs/caution"_s;
     case HelpTopic::Find:
-        return Pictogram::Magnifier;
+        return u"tools/magnifier"_s;
     case HelpTopic::SetUp:
     case HelpTopic::Products:
-        return Pictogram::SetUp;
+        return u"tools/tool_box"_s;
     case HelpTopic::Practice:
-        return Pictogram::Question;
     case HelpTopic::Home:
     case HelpTopic::Person:
     case HelpTopic::Lots:
@@ -103,7 +102,7 @@ Pictogram signOf(HelpTopic topic)
     case HelpTopic::Stock:
     case HelpTopic::StockChange:
     case HelpTopic::Keeping:
-        return Pictogram::None;
+        return u"signs/question"_s;
     }
     Q_UNREACHABLE();
 }
@@ -127,11 +126,10 @@ QWidget* HelpScreen::lines(HelpTopic topic)
     const auto add = [&](const QString& name, const QString& said, QWidget* sign) {
         column.lines->addRow({column.text(name, size, said)}, sign, px(2), px(PageColumn::rowGapMm));
     };
-    const Pictogram own = signOf(topic);
-    add(u"help_purpose"_s, text.purpose, column.sign(own == Pictogram::None ? Pictogram::Question : own, text.title));
+    add(u"help_purpose"_s, text.purpose, column.drawing(drawingOf(topic), text.title));
     add(u"help_how"_s, text.how, new Swatch(theme(), how(), keyMm, column.card));
     add(u"help_wrong"_s, text.wrong, column.sign(Pictogram::Caution, tr("Caution")));
-    add(u"help_limit"_s, text.limit, column.sign(Pictogram::Straightedge, tr("Limit")));
+    add(u"help_limit"_s, text.limit, column.drawing(u"steps/straightedge"_s, tr("Limit")));
     return column.card;
 }
 

@@ -29,7 +29,7 @@ private:
     [[nodiscard]] QLayout* keys(bool offersCard);
 };
 
-/// The sign that stands for a topic, beside its first line.
-[[nodiscard]] Pictogram signOf(HelpTopic topic);
+/// The drawing that stands for a topic, beside its first line, as paintDrawing names it.
+[[nodiscard]] QString drawingOf(HelpTopic topic);
 
 } // namespace strandbench

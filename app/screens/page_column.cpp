@@ -57,11 +57,16 @@ void PageColumn::addPair(const QString& name, const QString& lead, const QString
     lines->addRow({text(name, TextRole::Body, lead, true), small}, sign, theme.px(2), theme.px(rowGapMm));
 }
 
-QWidget* PageColumn::cautionSign(const QString& code, const QString& spoken) const
+QWidget* PageColumn::drawing(const QString& name, const QString& spoken) const
 {
-    auto* made = new DrawingWidget(theme, u"cautions/"_s + code, spoken, card);
+    auto* made = new DrawingWidget(theme, name, spoken, card);
     made->setFixedSize(theme.px(signMm), theme.px(signMm));
     return made;
+}
+
+QWidget* PageColumn::cautionSign(const QString& code, const QString& spoken) const
+{
+    return drawing(u"cautions/"_s + code, spoken);
 }
 
 QWidget* PageColumn::sign(Pictogram of, const QString& spoken) const

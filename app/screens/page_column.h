@@ -22,7 +22,9 @@ struct PageColumn {
     void addPair(const QString& name, const QString& lead, const QString& rest, QWidget* sign = nullptr) const;
     /// A sign as large as a row of text has room for.
     [[nodiscard]] QWidget* sign(Pictogram of, const QString& spoken) const;
-    /// The sign of a caution or a measure by its code, likewise.
+    /// A drawing of that size, as paintDrawing names it.
+    [[nodiscard]] QWidget* drawing(const QString& name, const QString& spoken) const;
+    /// The drawing of a caution or a measure by its code, likewise.
     [[nodiscard]] QWidget* cautionSign(const QString& code, const QString& spoken) const;
 };
 
