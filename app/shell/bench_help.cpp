@@ -41,8 +41,7 @@ void BenchWindow::leaveHelp()
     m_screen = std::exchange(m_help.waiting, nullptr);
     m_draftKey = m_help.waitingDraft;
     m_place = m_help.from;
-    m_screen->show();
-    tick();
+    bringIn(m_screen, Heading::Out);
 }
 
 void BenchWindow::forgetWaiting()

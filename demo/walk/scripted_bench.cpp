@@ -56,6 +56,8 @@ ScriptedBench::ScriptedBench(Spec spec)
         spec.pixelsPerMillimetre, [this](const QString& language) { m_language.speak(language); },
         [this](const AssumptionBook& book) { return m_assumptions.save(book); }, spec.player, spec.cameras,
         m_instruments.get(), spec.bell, m_keeper.get(), [this] { m_again = true; }, spec.restoring, m_practice.get()});
+    if (!spec.moves)
+        m_window->passage().setLasting(0);
     m_window->setFixedSize(spec.glass);
     m_window->show();
     thumb().settle();

@@ -30,6 +30,7 @@ public:
         bool keeps = false;            ///< the log is kept: backups, checks, other logs
         bool restoring = false;        ///< the log could not be opened: only a backup is to be chosen
         bool practises = false;        ///< on the panels that the program carries
+        bool moves = false;            ///< one screen moves in after another; else each stands at once
         Instruments::Look ports = {};  ///< of scale and thermo-hygrometer; empty: none can be connected
     };
     /// Opens the log and shows the window. trouble() says why when the log does not open.
