@@ -21,6 +21,7 @@ constexpr PinCost cheap{1, 8192};
 
 ScriptedBench::ScriptedBench(Spec spec)
     : m_clock(spec.start),
+      m_means(spec.means),
       m_door(pinPathOf(spec.log), m_clock, cheap),
       m_recorder(std::make_unique<Recorder>(spec.log)),
       m_assumptions(AssumptionsFile::besideLog(spec.log))
