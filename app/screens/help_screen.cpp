@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "screens/help_screen.h"
 
+#include "pictures/small_key.h"
 #include "screens/legend_screen.h"
 #include "screens/page_column.h"
 #include "screens/side_key.h"

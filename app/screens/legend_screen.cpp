@@ -2,6 +2,7 @@
 #include "screens/legend_screen.h"
 
 #include "pictures/pictogram.h"
+#include "pictures/small_key.h"
 #include "screens/pair_pages.h"
 #include "theme/sizes.h"
 
@@ -47,14 +48,6 @@ void notLaidYet(QPainter& painter, const QRectF& rect, const Theme& theme)
 }
 
 } // namespace
-
-void paintSmallKey(QPainter& painter, const QRectF& rect, Role face, const Theme& theme)
-{
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(theme.color(face));
-    painter.drawRoundedRect(rect.adjusted(1, 1, -1, -1), theme.px(sizes::radius), theme.px(sizes::radius));
-}
 
 std::vector<LegendEntry> legend(const Words& words)
 {

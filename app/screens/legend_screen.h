@@ -17,8 +17,6 @@ struct LegendEntry {
     std::function<void(QPainter&, const QRectF&, const Theme&)> draw;
 };
 
-/// A key in small, in the colour of its kind.
-void paintSmallKey(QPainter& painter, const QRectF& rect, Role face, const Theme& theme);
 /// Every hatch, then every sign that has a meaning of its own, in the order they are shown.
 [[nodiscard]] std::vector<LegendEntry> legend(const Words& words);
 
