@@ -11561,10 +11561,6 @@
         <translation>hell, Reihen von Strichen</translation>
     </message>
     <message>
-        <source>dark, crossed hatch</source>
-        <translation>dunkel, gekreuzte Schraffur</translation>
-    </message>
-    <message>
         <source>pale, rows of dots</source>
         <translation>hell, Reihen von Punkten</translation>
     </message>
@@ -11691,6 +11687,10 @@
     <message>
         <source>Back to the job</source>
         <translation>Zurück zur Arbeit</translation>
+    </message>
+    <message>
+        <source>dark, in squares</source>
+        <translation>dunkel, kariert</translation>
     </message>
 </context>
 <context>

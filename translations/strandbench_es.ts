@@ -11561,10 +11561,6 @@
         <translation>claro, filas de rayas</translation>
     </message>
     <message>
-        <source>dark, crossed hatch</source>
-        <translation>oscuro, trama cruzada</translation>
-    </message>
-    <message>
         <source>pale, rows of dots</source>
         <translation>claro, filas de puntos</translation>
     </message>
@@ -11691,6 +11687,10 @@
     <message>
         <source>Back to the job</source>
         <translation>Volver al trabajo</translation>
+    </message>
+    <message>
+        <source>dark, in squares</source>
+        <translation>oscuro, en cuadros</translation>
     </message>
 </context>
 <context>

@@ -11561,10 +11561,6 @@
         <translation>clair, rangées de tirets</translation>
     </message>
     <message>
-        <source>dark, crossed hatch</source>
-        <translation>sombre, hachures croisées</translation>
-    </message>
-    <message>
         <source>pale, rows of dots</source>
         <translation>clair, rangées de points</translation>
     </message>
@@ -11691,6 +11687,10 @@
     <message>
         <source>Back to the job</source>
         <translation>Retour au travail</translation>
+    </message>
+    <message>
+        <source>dark, in squares</source>
+        <translation>foncé, à carreaux</translation>
     </message>
 </context>
 <context>

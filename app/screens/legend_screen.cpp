@@ -61,7 +61,7 @@ std::vector<LegendEntry> legend(const Words& words)
         of(Substrate::Steel, LegendScreen::tr("close slanted hatch")),
         of(Substrate::Galvanised, LegendScreen::tr("as steel, with a pale skin")),
         of(Substrate::Aluminium, LegendScreen::tr("pale, rows of dashes")),
-        of(Substrate::Carbon, LegendScreen::tr("dark, crossed hatch")),
+        of(Substrate::Carbon, LegendScreen::tr("dark, in squares")),
         of(Substrate::Thermoplastic, LegendScreen::tr("pale, rows of dots")),
         {u"legend_filler"_s, LegendScreen::tr("Fibre filler"), LegendScreen::tr("short strokes"),
          hatched(Material::Filler)},
