@@ -2,8 +2,8 @@
 #include "shell/bench_window.h"
 
 #include "gear/instruments.h"
-#include "screens/home_screen.h"
-#include "screens/in_hand.h"
+#include "screens/job/home_screen.h"
+#include "screens/job/in_hand.h"
 #include "theme/sizes.h"
 #include "touch/keyboard_order.h"
 #include "words/log_trouble.h"
