@@ -89,9 +89,32 @@ void CureChart::setResult(const CureResult& result, std::optional<Temperature> l
 {
     m_result = result;
     m_limit = limit;
+    draw();
+}
+
+void CureChart::resizeEvent(QResizeEvent* event)
+{
+    QChartView::resizeEvent(event);
+    if (!m_result.curve.empty())
+        draw();
+}
+
+int CureChart::partsOfTime(double lastMinute) const
+{
+    constexpr double plotOfWidth = 0.75; // the axes at the sides take the rest
+    constexpr double labelWithGap = 1.6;
+    constexpr int fewest = 2;
+    constexpr int most = 6;
+    const double label = QFontMetricsF(m_theme.font(textMm)).horizontalAdvance(u"%1 min"_s.arg(lastMinute, 0, 'f', 0));
+    return std::clamp(int(viewport()->width() * plotOfWidth / (label * labelWithGap)), fewest, most);
+}
+
+void CureChart::draw()
+{
+    const CureResult& result = m_result;
     const Duration last =
         std::max({result.peakAt, result.sand.value_or(result.peakAt), result.gel.value_or(minutes(1))});
-    const double step = niceStep(inMinutes(last) * 1.3, 6);
+    const double step = niceStep(inMinutes(last) * 1.3, partsOfTime(inMinutes(last)));
     const double end = std::ceil(inMinutes(last) * 1.25 / step) * step;
     double coolest = degrees(result.peak);
     QList<QPointF> hottest;
@@ -109,7 +132,7 @@ void CureChart::setResult(const CureResult& result, std::optional<Temperature> l
     m_hottest->replace(hottest);
     m_face->replace(face);
     m_cured->replace(cured);
-    const double top = std::max(degrees(result.peak), limit ? degrees(*limit) : degrees(result.peak));
+    const double top = std::max(degrees(result.peak), m_limit ? degrees(*m_limit) : degrees(result.peak));
     const double rise = niceStep(top - coolest + 1.0, 5);
     m_minutes->setRange(0, end);
     m_minutes->setTickInterval(step);
@@ -129,20 +152,26 @@ QPointF CureChart::at(double minute, double degree) const
     return chart()->mapToPosition({minute, degree}, m_hottest);
 }
 
-void CureChart::drawName(QPainter& painter, const QPointF& place, const QString& name, const QColor& ink) const
+void CureChart::drawName(QPainter& painter, const QPointF& place, const QString& name, const QColor& ink)
 {
     const QRectF plot = chart()->plotArea();
     const QFontMetricsF metrics(painter.font());
     QRectF box = metrics.boundingRect(name).adjusted(-m_theme.px(0.8), 0, m_theme.px(0.8), 0);
     box.moveCenter(place);
-    box.moveLeft(std::clamp(box.left(), plot.left(), plot.right() - box.width()));
-    box.moveTop(std::clamp(box.top(), plot.top(), plot.bottom() - box.height()));
+    box.moveLeft(std::clamp(box.left(), plot.left(), std::max(plot.left(), plot.right() - box.width())));
+    const double wished = box.top();
+    for (const int lines : {0, -1, 1, -2, 2, -3, 3}) {
+        box.moveTop(std::clamp(wished + lines * box.height(), plot.top(), plot.bottom() - box.height()));
+        if (std::ranges::none_of(m_taken, [&](const QRectF& other) { return other.intersects(box); }))
+            break;
+    }
+    m_taken.push_back(box);
     painter.fillRect(box, m_theme.color(Role::Card));
     painter.setPen(ink);
     painter.drawText(box, Qt::AlignCenter, name);
 }
 
-void CureChart::drawMark(QPainter& painter, Duration moment, const QString& name, const QPen& pen, int row) const
+void CureChart::drawMark(QPainter& painter, Duration moment, const QString& name, const QPen& pen, int row)
 {
     if (inMinutes(moment) > m_minutes->max())
         return;
@@ -154,7 +183,7 @@ void CureChart::drawMark(QPainter& painter, Duration moment, const QString& name
     drawName(painter, {x, plot.bottom() - line * (row + 0.6)}, name, pen.color());
 }
 
-void CureChart::drawSeriesNames(QPainter& painter) const
+void CureChart::drawSeriesNames(QPainter& painter)
 {
     const QColor ink = m_theme.color(Role::Ink);
     const double line = QFontMetricsF(painter.font()).height();
@@ -175,6 +204,7 @@ void CureChart::drawForeground(QPainter* painter, const QRectF&)
     if (m_result.curve.empty())
         return;
     painter->setFont(m_theme.font(textMm));
+    m_taken.clear();
     const QRectF plot = chart()->plotArea();
     const double thin = m_theme.px(thinMm);
     painter->setPen(m_theme.color(Role::Ink));

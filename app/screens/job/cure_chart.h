@@ -35,14 +35,19 @@ public:
 
 protected:
     void drawForeground(QPainter* painter, const QRectF& rect) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     [[nodiscard]] double degrees(Temperature temperature) const;
+    void draw();
+    /// Parts of the time's axis whose labels stand beside each other in the present width.
+    [[nodiscard]] int partsOfTime(double lastMinute) const;
     [[nodiscard]] QPointF at(double minute, double degree) const;
     void addSeries(QLineSeries* series, QValueAxis* upright, const QPen& pen);
-    void drawMark(QPainter& painter, Duration at, const QString& name, const QPen& pen, int row) const;
-    void drawName(QPainter& painter, const QPointF& place, const QString& name, const QColor& ink) const;
-    void drawSeriesNames(QPainter& painter) const;
+    void drawMark(QPainter& painter, Duration at, const QString& name, const QPen& pen, int row);
+    /// At its place, or the nearest line above or below where no other name stands.
+    void drawName(QPainter& painter, const QPointF& place, const QString& name, const QColor& ink);
+    void drawSeriesNames(QPainter& painter);
 
     const Theme& m_theme;
     const Words& m_words;
@@ -50,6 +55,7 @@ private:
     CureResult m_result;
     std::optional<Temperature> m_limit;
     Duration m_now;
+    std::vector<QRectF> m_taken; ///< by names, while it is painted
     QValueAxis* m_minutes;
     QValueAxis* m_degrees;
     QValueAxis* m_percent;
