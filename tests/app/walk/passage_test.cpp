@@ -2,6 +2,8 @@
 // One screen after another: the motion tells where the work leads, and no tap waits for it.
 #include "bench_fixture.h"
 
+#include "theme/sizes.h"
+
 #include <QTemporaryDir>
 
 #include <array>
