@@ -56,20 +56,25 @@ void Passage::begin(QWidget* screen, Heading heading, const Theme& theme)
     m_screen = screen;
     m_place = screen->pos();
     screen->installEventFilter(this);
-    m_motion.setStartValue(sideOf(heading) * theme.px(shiftMm));
+    const QPoint away = sideOf(heading) * theme.px(shiftMm);
+    m_motion.setStartValue(away);
     m_motion.setEndValue(QPoint(0, 0));
     m_motion.start();
+    screen->move(m_place + away); // its first picture is painted there
 }
 
 void Passage::setLasting(int forMs) { m_motion.setDuration(forMs); }
 
 bool Passage::eventFilter(QObject* object, QEvent* event)
 {
-    // What is laid out anew, as when an alarm takes room above it, has its place from that.
-    if (event->type() == QEvent::Resize && object == m_screen) {
+    const QPoint away = m_motion.currentValue().toPoint();
+    if (object == m_screen && event->type() == QEvent::Resize) { // another glass, or an alarm takes room above
         m_motion.stop();
         m_screen->removeEventFilter(this);
         m_screen.clear();
+    } else if (object == m_screen && event->type() == QEvent::Move && m_screen->pos() != m_place + away) {
+        m_place = m_screen->pos(); // the layout put it where it belongs
+        m_screen->move(m_place + away);
     }
     return QObject::eventFilter(object, event);
 }
