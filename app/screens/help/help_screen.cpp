@@ -39,26 +39,26 @@ QString drawingOf(HelpTopic topic)
     case HelpTopic::AskSurface:
         return u"signs/assess"_s;
     case HelpTopic::AskReading:
-        return u"steps/read_panel"_s;
+        return u"tools/probe"_s;
     case HelpTopic::Air:
-        return u"steps/dry"_s;
+        return u"cautions/fresh_air"_s;
     case HelpTopic::Plan:
         return u"signs/decide"_s;
     case HelpTopic::Stop:
     case HelpTopic::Ask:
         return u"signs/stop_hand"_s;
     case HelpTopic::Gear:
-        return u"steps/gear_on"_s;
+        return u"iso/gloves"_s;
     case HelpTopic::Clean:
-        return u"steps/degrease"_s;
+        return u"tools/cloth_wet"_s;
     case HelpTopic::OpenUp:
-        return u"steps/cut_to_sound"_s;
+        return u"tools/cutter"_s;
     case HelpTopic::Bevel:
-        return u"steps/bevel"_s;
+        return u"tools/grinder"_s;
     case HelpTopic::BackUp:
-        return u"steps/backing_behind"_s;
+        return u"damages/hole"_s;
     case HelpTopic::Abrade:
-        return u"steps/abrade_80"_s;
+        return u"tools/block_80"_s;
     case HelpTopic::Mix:
     case HelpTopic::Weigh:
         return u"signs/mix"_s;
@@ -71,10 +71,10 @@ QString drawingOf(HelpTopic topic)
     case HelpTopic::Turn:
         return u"signs/turn"_s;
     case HelpTopic::Contour:
-        return u"steps/guide_coat"_s;
+        return u"tools/spray_can"_s;
     case HelpTopic::Inspect:
     case HelpTopic::Review:
-        return u"steps/inspect"_s;
+        return u"tools/torch"_s;
     case HelpTopic::HandOver:
         return u"signs/hand_over"_s;
     case HelpTopic::Closed:
