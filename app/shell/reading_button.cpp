@@ -16,8 +16,10 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 namespace {
 
-constexpr double sideMm = 0.8;
-constexpr double endMm = 0.3;
+constexpr double leastSideMm = 0.8;
+constexpr double mostSideMm = 2;
+constexpr double wordsMm = 40; // what the longest line takes
+constexpr double endMm = 0.9;
 constexpr double focusMm = 0.8; // thickness of the edge in focus
 
 } // namespace
@@ -29,9 +31,15 @@ ReadingButton::ReadingButton(const Theme& theme, QWidget* parent)
     setFocusPolicy(Qt::TabFocus); // taps leave the keyboard's ring where it was
     m_label->setAttribute(Qt::WA_TransparentForMouseEvents);
     auto* inside = new QVBoxLayout(this);
-    inside->setContentsMargins(theme.px(sideMm), theme.px(endMm), theme.px(sideMm), theme.px(endMm));
     inside->addWidget(m_label);
     dress(false);
+}
+
+void ReadingButton::resizeEvent(QResizeEvent* event)
+{
+    QAbstractButton::resizeEvent(event);
+    const double sideMm = std::clamp((m_theme.metrics().mm(width()) - wordsMm) / 2, leastSideMm, mostSideMm);
+    layout()->setContentsMargins(m_theme.px(sideMm), m_theme.px(endMm), m_theme.px(sideMm), m_theme.px(endMm));
 }
 
 void ReadingButton::dress(bool notice)

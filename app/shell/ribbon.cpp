@@ -19,9 +19,8 @@ namespace {
 constexpr double blockWidth = 60;
 constexpr double restWidth = 20;
 constexpr double helpWidth = 20;
-constexpr double narrowReading = 41.6; // an upright glass still has room for a block and the rest beside it
-constexpr double wideReading = 58;     // any other for two of them, and longer words than ours
-constexpr double wideGlass = 200;
+constexpr double narrowReading = 41.6; // an upright glass still has room for a narrow block and the rest beside it
+constexpr double wideReading = 58;     // more than its words need
 constexpr double silentWidth = 20;
 
 } // namespace
@@ -89,7 +88,13 @@ void Ribbon::setNotice(const QString& text)
     showReading();
 }
 
-double Ribbon::readingWidth() const { return m_theme.metrics().mm(width()) >= wideGlass ? wideReading : narrowReading; }
+/// As wide as two wide blocks and the rest leave it.
+double Ribbon::readingWidth() const
+{
+    constexpr double gap = sizes::gap;
+    constexpr double others = 2 * sizes::margin + 2 * (MixBlock::wideMm + gap) + restWidth + gap + gap + helpWidth;
+    return std::clamp(m_theme.metrics().mm(width()) - others, narrowReading, wideReading);
+}
 
 /// As wide as they can be and still be as many; narrow where not one would stand there otherwise.
 Ribbon::Room Ribbon::room(std::size_t wanted) const

@@ -20,7 +20,9 @@ int sentenceLines(const QString& sentence, const QWidget& screen, const Theme& t
         return 3;
     const QWidget* glass = screen.parentWidget();
     const QFontMetricsF letters(theme.font(Theme::size(TextRole::Sentence).leastMm, true));
-    return glass && letters.horizontalAdvance(sentence) > glass->width() - 2 * theme.px(sizes::margin) ? 2 : 1;
+    const double room = glass ? glass->width() - 2.0 * theme.px(sizes::margin) : 0;
+    constexpr double snug = 0.98; // letters are measured one by one when they are laid out
+    return glass && letters.horizontalAdvance(sentence) > room * snug ? 2 : 1;
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 #include "screens/help/legend_screen.h"
 
 #include "pictures/pictogram.h"
+#include "pictures/picture_access.h"
 #include "pictures/small_key.h"
 #include "screens/frame/pair_pages.h"
 #include "theme/sizes.h"
@@ -96,6 +97,7 @@ Swatch::Swatch(const Theme& theme, const LegendEntry& entry, QSizeF sizeMm, QWid
     : QWidget(parent), m_theme(theme), m_entry(entry)
 {
     setObjectName(entry.name + u"_swatch"_s);
+    sayIsPicture(*this);
     setAccessibleName(entry.word);
     setFixedSize(theme.px(sizeMm.width()), theme.px(sizeMm.height()));
 }

@@ -59,6 +59,9 @@ TEST_P(HelpRules, HoldForEveryTopic)
         spec.context = u"4421"_s;
         spec.ofARepair = true;
         HelpScreen screen(around, spec);
+        QPalette ground; // as the window paints it
+        ground.setColor(QPalette::Window, window.theme().color(Role::Ground));
+        screen.setPalette(ground);
         screen.resize(window.width(), window.screen()->height());
         screen.show();
         orderKeyboard(screen); // as the window does
