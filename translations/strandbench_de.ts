@@ -5632,7 +5632,7 @@
     <name>Notes</name>
     <message>
         <source>As found</source>
-        <translation>Vorgefunden</translation>
+        <translation>Befund</translation>
     </message>
     <message>
         <source>Bare</source>
@@ -5649,7 +5649,7 @@
     <message>
         <source>as found</source>
         <extracomment>in a list of photos: &quot;as found, bare, filled&quot;</extracomment>
-        <translation>vorgefunden</translation>
+        <translation>Befund</translation>
     </message>
     <message>
         <source>bare</source>
