@@ -1,10 +1,12 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """Start to first painted home and peak memory, beside an empty window linked to the same libraries.
 
-Usage: start.py BUILD-FOLDER [ROUNDS]. Prints medians and their ratios; judges nothing. Cold means that the files
-were dropped from the kernel's cache before each start, which takes root; otherwise only warm starts are measured.
+Usage: start.py BUILD-FOLDER [ROUNDS] [--rows FILE]. Prints medians and their ratios; judges nothing. Cold means that
+the files were dropped from the kernel's cache before each start, which takes root; otherwise only warm starts are
+measured. FILE gets the same as rows for table.py.
 """
 
+import json
 import os
 import pathlib
 import statistics
@@ -14,6 +16,7 @@ import tempfile
 import time
 
 CACHES = pathlib.Path("/proc/sys/vm/drop_caches")
+START_AIM, MEMORY_AIM = 1.5, 2
 
 
 def start(command, environment):
@@ -44,18 +47,44 @@ def measure(programs, environment, rounds, cold):
 
 
 def report(title, results):
+    """Prints the medians; first paint and peak of the home, then of the empty window."""
     medians = {name: [statistics.median(column) for column in zip(*runs)] for name, runs in results.items()}
     print(f"{title}, median of {len(next(iter(results.values())))}")
     for name, (ms, mib) in medians.items():
         spread = sorted(run[0] for run in results[name])
         print(f"  {name:<13} first paint {ms:7.1f} ms ({spread[0]:.1f} to {spread[-1]:.1f})   peak {mib:6.1f} MiB")
     home, empty = medians["home"], medians["empty window"]
-    print(f"  ratio         first paint {home[0] / empty[0]:7.2f}      peak {home[1] / empty[1]:6.2f}")
+    print(f"  ratio         first paint {home[0] / empty[0]:7.2f}      peak {home[1] / empty[1]:6.2f}", flush=True)
+    return home, empty
 
 
-def main():
-    build = pathlib.Path(sys.argv[1]).resolve()
-    rounds = int(sys.argv[2]) if len(sys.argv) > 2 else 15
+def row(what, ours, unit, theirs, aim):
+    return {"bench": "start", "what": what, "ours": ours, "unit": unit, "referee": "an empty window", "theirs": theirs,
+            "ratio": ours / theirs, "aim": aim}
+
+
+def measure_all(programs, environment, rounds):
+    """Rows of what could be measured here."""
+    measure(programs, environment, 2, cold=False)  # warm up
+    rows = []
+    if can_drop():
+        home, empty = report("cold", measure(programs, environment, rounds, cold=True))
+        rows.append(row("cold, to the first painted home", home[0], "ms", empty[0], START_AIM))
+    else:
+        print("cold: not measured, dropping the kernel's cache takes root")
+    home, empty = report("warm", measure(programs, environment, rounds, cold=False))
+    return rows + [row("warm, to the first painted home", home[0], "ms", empty[0], START_AIM),
+                   row("peak memory", home[1], "MiB", empty[1], MEMORY_AIM)]
+
+
+def main(arguments):
+    rows_file = None
+    if "--rows" in arguments:
+        place = arguments.index("--rows")
+        rows_file = arguments[place + 1]
+        arguments = arguments[:place] + arguments[place + 2:]
+    build = pathlib.Path(arguments[0]).resolve()
+    rounds = int(arguments[1]) if len(arguments) > 1 else 15
     with tempfile.TemporaryDirectory() as folder:
         environment = dict(os.environ, LC_ALL="C.UTF-8", XDG_CONFIG_HOME=folder, XDG_CACHE_HOME=folder,
                            XDG_RUNTIME_DIR=folder, HOME=folder)
@@ -63,17 +92,15 @@ def main():
         log = os.path.join(folder, "bench.sqlite")
         subprocess.run([build / "demo/strandbench_demo_bench", log], check=True,
                        env=dict(environment, QT_QPA_PLATFORM="offscreen"))
-        programs = {"home": [build / "tests/bench/bench_home", "--log", log, "--glass", "1280x800"],
-                    "empty window": [build / "tests/bench/bench_empty"]}
+        programs = {"home": [build / "tests/bench/start/bench_home", "--log", log, "--glass", "1280x800"],
+                    "empty window": [build / "tests/bench/start/bench_empty"]}
         print(f"platform {environment['QT_QPA_PLATFORM']}, demo bench of {os.path.getsize(log) // 1024} KiB")
-        measure(programs, environment, 2, cold=False)  # warm up
-        if can_drop():
-            report("cold", measure(programs, environment, rounds, cold=True))
-        else:
-            print("cold: not measured, dropping the kernel's cache takes root")
-        report("warm", measure(programs, environment, rounds, cold=False))
+        rows = measure_all(programs, environment, rounds)
+    if rows_file:
+        with open(rows_file, "a", encoding="utf-8") as file:
+            file.writelines(json.dumps(each) + "\n" for each in rows)
     return 0
 
 
 if __name__ == "__main__":
-    sys.exit(main())
+    sys.exit(main(sys.argv[1:]))
