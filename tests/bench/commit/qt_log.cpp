@@ -15,7 +15,8 @@ namespace {
 
 QVariant variantOf(sqlite3_value* value)
 {
-    const auto* bytes = static_cast<const char*>(sqlite3_value_blob(value));
+    const auto* lying = static_cast<const char*>(sqlite3_value_blob(value));
+    const char* bytes = lying ? lying : ""; // empty is not null
     const qsizetype size = sqlite3_value_bytes(value);
     switch (sqlite3_value_type(value)) {
     case SQLITE_INTEGER:

@@ -28,8 +28,9 @@ using namespace Qt::StringLiterals;
 namespace strandbench::planbench {
 namespace {
 
-constexpr double aim = 1;                 ///< of solving the plan's own layers by GSL
-constexpr std::array depths{2, 4, 8, 12}; ///< mm of the dent that grows
+constexpr double aim = 1;              ///< of solving the plan's own layers by GSL
+constexpr std::array depths{2, 6, 18}; ///< mm of the gouge that grows
+constexpr int panel = 20;              ///< mm thick, which it is in
 
 const PlanningSet& planning()
 {
@@ -86,12 +87,13 @@ struct Task {
     }
 };
 
-Assessment dentOf(int millimetresDeep)
+Assessment gougeOf(int millimetresDeep)
 {
     const auto& all = years::fillable();
-    const auto dent = std::ranges::find(all, u"dent_steel"_s, &years::Found::name);
-    Assessment assessment = assessmentOf(dent->answers);
+    const auto gouge = std::ranges::find(all, u"gouge_frp"_s, &years::Found::name);
+    Assessment assessment = assessmentOf(gouge->answers);
     assessment.damage->depth = millimetres(millimetresDeep);
+    assessment.damage->panelThickness = millimetres(panel);
     return assessment;
 }
 
@@ -101,7 +103,7 @@ void run(const bench::Rows& rows)
     for (const years::Found& each : years::fillable())
         tasks["depot"].add(assessmentOf(each.answers));
     for (const int depth : depths)
-        tasks["dent " + std::to_string(depth)].add(dentOf(depth));
+        tasks["gouge " + std::to_string(depth)].add(gougeOf(depth));
     bench::Works works;
     for (const auto& [name, task] : tasks) {
         works["plan, " + name] = [&task = task] { task.plan(); };
@@ -117,7 +119,7 @@ void run(const bench::Rows& rows)
     };
     tell("depot", u"the depot's %1 kinds of repair"_s.arg(years::fillable().size()), std::nullopt, {});
     for (const int depth : depths)
-        tell("dent " + std::to_string(depth), u"a dent in steel"_s, depth, u"mm"_s);
+        tell("gouge " + std::to_string(depth), u"a gouge in a laminate"_s, depth, u"mm"_s);
 }
 
 } // namespace
