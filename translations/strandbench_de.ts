@@ -13,7 +13,7 @@
     </message>
     <message>
         <source>Wax remover, as naphtha</source>
-        <translation>Wachsentferner, als Naphtha</translation>
+        <translation>Silikonentferner, als Naphtha</translation>
     </message>
     <message>
         <source>mean of 8 hours</source>
@@ -52,15 +52,15 @@
     </message>
     <message>
         <source>Reckoned %1: above it. Ventilate now.</source>
-        <translation>Gerechnet %1: darüber. Jetzt lüften.</translation>
+        <translation>Errechnet %1: darüber. Jetzt lüften.</translation>
     </message>
     <message>
         <source>Reckoned %1: may be above it. Ventilate now.</source>
-        <translation>Gerechnet %1: vielleicht darüber. Jetzt lüften.</translation>
+        <translation>Errechnet %1: vielleicht darüber. Jetzt lüften.</translation>
     </message>
     <message>
         <source>Reckoned %1: up to %2 of it</source>
-        <translation>Gerechnet %1: bis zu %2 davon</translation>
+        <translation>Errechnet %1: bis zu %2 davon</translation>
     </message>
     <message>
         <source>Spray can: it can be lit at any temperature.</source>
@@ -99,7 +99,7 @@
     </message>
     <message>
         <source>Vapour</source>
-        <translation>Dampf</translation>
+        <translation>Dämpfe</translation>
     </message>
     <message>
         <source>styrene and solvents in the room, beside published limits</source>
@@ -267,7 +267,7 @@
     </message>
     <message>
         <source>What did you go by?</source>
-        <translation>Woran haben Sie es erkannt?</translation>
+        <translation>Woran wurde es erkannt?</translation>
     </message>
 </context>
 <context>
@@ -278,7 +278,7 @@
     </message>
     <message>
         <source>Spreading rate</source>
-        <translation>Auftragsleistung</translation>
+        <translation>Auftragen, Tempo</translation>
     </message>
     <message>
         <source>Clear the edges from, share of gel time</source>
@@ -386,7 +386,7 @@
     </message>
     <message>
         <source>Panel, coldest</source>
-        <translation>Teil, kältestes</translation>
+        <translation>Teil, mindestens</translation>
     </message>
     <message>
         <source>Panel, caution below</source>
@@ -394,15 +394,15 @@
     </message>
     <message>
         <source>Panel, hottest</source>
-        <translation>Teil, wärmstes</translation>
+        <translation>Teil, höchstens</translation>
     </message>
     <message>
         <source>Air, coldest</source>
-        <translation>Luft, kälteste</translation>
+        <translation>Luft, mindestens</translation>
     </message>
     <message>
         <source>Air, hottest</source>
-        <translation>Luft, wärmste</translation>
+        <translation>Luft, höchstens</translation>
     </message>
     <message>
         <source>Panel above dew point by</source>
@@ -467,15 +467,15 @@
     </message>
     <message>
         <source>Air of the room</source>
-        <translation>Luft des Raums</translation>
+        <translation>Raumluft</translation>
     </message>
     <message>
         <source>Air of the room, changes an hour</source>
-        <translation>Luft des Raums, Wechsel in der Stunde</translation>
+        <translation>Raumluft, Wechsel je Stunde</translation>
     </message>
     <message>
         <source>Solvent, each wiping down</source>
-        <translation>Lösemittel, jedes Abwischen</translation>
+        <translation>Lösemittel je Abwischen</translation>
     </message>
     <message>
         <source>Solvent, gone after</source>
@@ -494,11 +494,11 @@
     </message>
     <message>
         <source>Hardener %1 of filler.</source>
-        <translation>Härter %1 der Spachtelmasse.</translation>
+        <translation>Härter %1 vom Spachtel.</translation>
     </message>
     <message>
         <source>Within the sheet’s %1 to %2.</source>
-        <translation>Im Blatt erlaubt: %1 bis %2.</translation>
+        <translation>Innerhalb des Blatts: %1 bis %2.</translation>
     </message>
     <message>
         <source>Little: it cures slowly and may stay soft at the edges.</source>
@@ -557,7 +557,7 @@
     </message>
     <message>
         <source>%1 cannot be: look at length and mass again.</source>
-        <translation>%1 kann nicht sein: Länge und Masse nachsehen.</translation>
+        <translation>%1 kann nicht sein: Länge und Masse neu prüfen.</translation>
     </message>
     <message>
         <source>This bead: %1</source>
@@ -601,7 +601,7 @@
     </message>
     <message>
         <source>Bank, identity or driving card: all have this width</source>
-        <translation>Bank-, Ausweis- oder Fahrkarte: alle sind so breit</translation>
+        <translation>Bankkarte, Ausweis, Führerschein: alle sind so breit</translation>
     </message>
     <message>
         <source>Make the outline as wide as a card</source>
@@ -609,7 +609,7 @@
     </message>
     <message>
         <source>The card covers it</source>
-        <translation>Die Karte deckt ihn</translation>
+        <translation>Karte deckt ihn ab</translation>
     </message>
     <message>
         <source>wider</source>
@@ -672,7 +672,7 @@
     </message>
     <message>
         <source>Lay-up resin: its own catalyst.</source>
-        <translation>Laminierharz: eigener Katalysator.</translation>
+        <translation>Laminierharz: eigener Härter.</translation>
     </message>
     <message>
         <source>Styrene vapour.</source>
@@ -724,7 +724,7 @@
     </message>
     <message>
         <source>Wait until the vapour is gone, in the hollows too.</source>
-        <translation>Warten, bis der Dampf weg ist, auch in Hohlräumen.</translation>
+        <translation>Warten, bis die Dämpfe weg sind, auch in Hohlräumen.</translation>
     </message>
     <message>
         <source>Goggles, no loose sleeves; let it stop before you put it down.</source>
@@ -736,7 +736,7 @@
     </message>
     <message>
         <source>Before the first stroke, not after.</source>
-        <translation>Vor dem ersten Strich, nicht danach.</translation>
+        <translation>Vor dem ersten Schliff, nicht danach.</translation>
     </message>
     <message>
         <source>Sparks fly: nothing that burns within reach, behind the panel too.</source>
@@ -744,7 +744,7 @@
     </message>
     <message>
         <source>A lamp only after the solvent has flashed off.</source>
-        <translation>Strahler erst, wenn das Lösemittel verdunstet ist.</translation>
+        <translation>Strahler erst, wenn das Lösemittel abgelüftet ist.</translation>
     </message>
     <message>
         <source>Never cream hardener in it; never peroxide onto an accelerator.</source>
@@ -772,7 +772,7 @@
     </message>
     <message>
         <source>A trace of hardener sets the whole tub; close both.</source>
-        <translation>Eine Spur Härter verdirbt die ganze Dose; beide schließen.</translation>
+        <translation>Eine Spur Härter härtet die ganze Dose; beide schließen.</translation>
     </message>
     <message>
         <source>Spread it thin on metal or put it under water, never into the bin.</source>
@@ -891,7 +891,7 @@
     </message>
     <message>
         <source>The board gels after %1: %2 are wasted on it.</source>
-        <translation>Das Brett geliert nach %1: %2 sind dort verloren.</translation>
+        <translation>Auf dem Brett geliert es nach %1: %2 sind verloren.</translation>
     </message>
     <message>
         <source>It sands after %1, not after %2.</source>
@@ -1429,7 +1429,7 @@
     </message>
     <message>
         <source>brown scale</source>
-        <translation>brauner Zunder</translation>
+        <translation>braune Schuppen</translation>
     </message>
     <message>
         <source>smooth black film</source>
@@ -1622,7 +1622,7 @@
     </message>
     <message>
         <source>chassis rail</source>
-        <translation>Rahmenträger</translation>
+        <translation>Längsträger</translation>
     </message>
     <message>
         <source>brake mounting</source>
@@ -1634,7 +1634,7 @@
     </message>
     <message>
         <source>suspension mounting</source>
-        <translation>Radaufhängung</translation>
+        <translation>Fahrwerksaufnahme</translation>
     </message>
     <message>
         <source>belt mounting</source>
@@ -1658,11 +1658,11 @@
     </message>
     <message>
         <source>driver-assistance sensor behind it</source>
-        <translation>Sensor der Fahrassistenz dahinter</translation>
+        <translation>Fahrerassistenzsensor dahinter</translation>
     </message>
     <message>
         <source>wall of a tank</source>
-        <translation>Wand eines Behälters</translation>
+        <translation>Wand eines Tanks</translation>
     </message>
     <message>
         <source>It cannot be tried here.</source>
@@ -1717,7 +1717,7 @@
     </message>
     <message>
         <source>Long, as the eye has it: %1.</source>
-        <translation>Lang, nach Augenschein: %1.</translation>
+        <translation>Lang, nach Augenmaß: %1.</translation>
     </message>
     <message>
         <source>Wide: %1.</source>
@@ -1729,7 +1729,7 @@
     </message>
     <message>
         <source>Panel: %1.</source>
-        <translation>Teil: %1.</translation>
+        <translation>Wand: %1.</translation>
     </message>
     <message>
         <source>It conducts.</source>
@@ -1782,7 +1782,7 @@
     <message>
         <source>Bevel to cut: %1 : 1.</source>
         <extracomment>run to depth, told by the shop: &quot;Bevel to cut: 4 : 1.&quot;</extracomment>
-        <translation>Fase: %1 : 1.</translation>
+        <translation>Soll-Fase: %1 : 1.</translation>
     </message>
 </context>
 <context>
@@ -2160,11 +2160,11 @@
     </message>
     <message>
         <source>No part takes longer than the plan says, by the middle one of its repairs.</source>
-        <translation>Kein Teil dauert länger, als der Plan sagt, nach der mittleren der Reparaturen.</translation>
+        <translation>Kein Arbeitsgang dauert länger, als der Plan sagt, nach der mittleren der Reparaturen.</translation>
     </message>
     <message>
         <source>The records of these days hold no deviation.</source>
-        <translation>Das Protokoll dieser Tage enthält keine Abweichung.</translation>
+        <translation>Die Akten dieser Tage enthalten keine Abweichung.</translation>
     </message>
     <message numerus="yes">
         <source>%n time(s)</source>
@@ -2309,7 +2309,7 @@
     </message>
     <message>
         <source>Stop overridden</source>
-        <translation>Stopp übergangen</translation>
+        <translation>Halt übergangen</translation>
     </message>
     <message>
         <source>Parked</source>
@@ -2353,7 +2353,7 @@
     </message>
     <message>
         <source>Finishing</source>
-        <translation>Fertigstellen</translation>
+        <translation>Finish</translation>
     </message>
     <message>
         <source>gel %1 lies outside the limits</source>
@@ -2414,7 +2414,7 @@
     </message>
     <message>
         <source>marking on the back</source>
-        <translation>Kennzeichen hinten</translation>
+        <translation>Kennzeichnung hinten</translation>
     </message>
     <message>
         <source>tap sound</source>
@@ -2432,8 +2432,8 @@
         <source>%n gel(s) marked, the newest: %1.</source>
         <extracomment>%1 is what is unusual with the newest of them: &quot;gel 31 lies outside the limits&quot;</extracomment>
         <translation>
-            <numerusform>%n Gel markiert, das neueste: %1.</numerusform>
-            <numerusform>%n Gele markiert, das neueste: %1.</numerusform>
+            <numerusform>%n Gelzeit markiert, neueste: %1.</numerusform>
+            <numerusform>%n Gelzeiten markiert, neueste: %1.</numerusform>
         </translation>
     </message>
     <message>
@@ -2453,8 +2453,8 @@
         <source>%n gel(s), on average %1.</source>
         <extracomment>%1: &quot;12 % slower than the sheet&quot;</extracomment>
         <translation>
-            <numerusform>%n Gel, im Mittel %1.</numerusform>
-            <numerusform>%n Gele, im Mittel %1.</numerusform>
+            <numerusform>%n Gelzeit, Mittel %1.</numerusform>
+            <numerusform>%n Gelzeiten, Mittel %1.</numerusform>
         </translation>
     </message>
     <message>
@@ -2484,8 +2484,8 @@
     <message numerus="yes">
         <source>A control chart needs two gels of a lot; in these days %n was seen.</source>
         <translation>
-            <numerusform>Eine Regelkarte braucht zwei Gele einer Charge; in diesen Tagen wurde %n gesehen.</numerusform>
-            <numerusform>Eine Regelkarte braucht zwei Gele einer Charge; in diesen Tagen wurden %n gesehen.</numerusform>
+            <numerusform>Eine Regelkarte braucht zwei Gelzeiten einer Charge; in diesen Tagen gab es %n.</numerusform>
+            <numerusform>Eine Regelkarte braucht zwei Gelzeiten einer Charge; in diesen Tagen gab es %n.</numerusform>
         </translation>
     </message>
 </context>
@@ -2513,7 +2513,7 @@
     </message>
     <message>
         <source>Two panels joined by adhesive; it moves a little with heat and load.</source>
-        <translation>Zwei geklebte Teile; sie arbeitet ein wenig mit Wärme und Last.</translation>
+        <translation>Zwei verklebte Teile; die Naht arbeitet etwas mit Wärme und Last.</translation>
     </message>
     <message>
         <source>Fine cracks like a net in paint, gel coat or a filler that got too hot.</source>
@@ -2533,7 +2533,7 @@
     </message>
     <message>
         <source>Where the work left a limit; it stands in the record and is looked at.</source>
-        <translation>Wo die Arbeit eine Grenze verließ; es steht in der Aufzeichnung.</translation>
+        <translation>Wo die Arbeit eine Grenze verließ; steht in der Akte, wird angesehen.</translation>
     </message>
     <message>
         <source>How much warmer the panel is than the dew point of the air round it.</source>
@@ -2549,11 +2549,11 @@
     </message>
     <message>
         <source>The primer that a new metal part was dipped in; thin, hard, often grey or black.</source>
-        <translation>Die Tauchgrundierung eines neuen Blechteils; dünn, hart, grau oder schwarz.</translation>
+        <translation>Die Tauchgrundierung eines neuen Blechteils; dünn, hart, oft grau oder schwarz.</translation>
     </message>
     <message>
         <source>Two-part primer that keeps water off metal; cured and abraded it carries filler.</source>
-        <translation>Zweiteilige Grundierung, die Metall schützt; fest und angeschliffen trägt sie Spachtel.</translation>
+        <translation>2K-Grundierung, die Wasser vom Metall hält; ausgehärtet und angeschliffen trägt sie Spachtel.</translation>
     </message>
     <message>
         <source>Primer with acid that bites metal; polyester does not hold on it.</source>
@@ -2577,7 +2577,7 @@
     </message>
     <message>
         <source>The wait in which a solvent leaves a surface, until nothing smells or feels cold.</source>
-        <translation>Die Wartezeit, in der Lösemittel weggeht, bis nichts riecht oder kalt ist.</translation>
+        <translation>Die Wartezeit, in der Lösemittel verdunstet, bis nichts riecht oder kalt ist.</translation>
     </message>
     <message>
         <source>Steel with a skin of zinc; sanded through, it rusts there.</source>
@@ -2593,7 +2593,7 @@
     </message>
     <message>
         <source>From hardener in to the gel; it follows from lot, warmth and share of hardener.</source>
-        <translation>Vom Härter bis zum Gel; sie folgt aus Charge, Wärme und Anteil Härter.</translation>
+        <translation>Vom Härter bis zum Gel; sie folgt aus Charge, Wärme und Härteranteil.</translation>
     </message>
     <message>
         <source>The number of an abrasive paper: the higher, the finer.</source>
@@ -2637,11 +2637,11 @@
     </message>
     <message>
         <source>The roughness that abrading leaves, for the filler to bite.</source>
-        <translation>Die Rauheit, die das Schleifen lässt, damit der Spachtel greift.</translation>
+        <translation>Die Rauheit nach dem Schleifen, in der der Spachtel greift.</translation>
     </message>
     <message>
         <source>The round of filler laid on the board; its width is the measure.</source>
-        <translation>Der runde Spachtel auf dem Brett; seine Breite ist das Maß.</translation>
+        <translation>Der rund gelegte Spachtel auf dem Brett; seine Breite ist das Maß.</translation>
     </message>
     <message>
         <source>The firm support of the paper that keeps a surface flat.</source>
@@ -2649,7 +2649,7 @@
     </message>
     <message>
         <source>To dull a surface lightly, so that the next coat holds.</source>
-        <translation>Eine Fläche leicht stumpf schleifen, damit die nächste Schicht hält.</translation>
+        <translation>Eine Fläche leicht matt schleifen, damit die nächste Schicht hält.</translation>
     </message>
     <message>
         <source>What the maker says of a product, as the program reads it.</source>
@@ -2661,7 +2661,7 @@
     </message>
     <message>
         <source>Sheet moulding compound: short glass fibre pressed hot in a mould, flecks at the broken edge.</source>
-        <translation>Heiß gepresste Formmasse mit kurzer Glasfaser; Flocken an der Bruchkante.</translation>
+        <translation>Heiß gepresste Formmasse mit kurzer Glasfaser; Sprenkel an der Bruchkante.</translation>
     </message>
     <message>
         <source>A hole at the tip of a crack, so that it runs no further.</source>
@@ -2669,7 +2669,7 @@
     </message>
     <message>
         <source>The sticky film that air leaves on a cured face; it clogs paper.</source>
-        <translation>Der klebrige Film, den Luft auf der Oberfläche lässt; er setzt Papier zu.</translation>
+        <translation>Der klebrige Film, der an der Luft auf der Oberfläche bleibt; er setzt Papier zu.</translation>
     </message>
     <message>
         <source>One cloth wipes the solvent on, a clean dry one takes it off before it dries.</source>
@@ -2677,7 +2677,7 @@
     </message>
     <message>
         <source>Two panels joined by welding; only a solid, dressed one is ever filled over.</source>
-        <translation>Zwei geschweißte Teile; nur eine volle, verschliffene wird überspachtelt.</translation>
+        <translation>Zwei verschweißte Teile; nur eine volle, verschliffene Naht wird überspachtelt.</translation>
     </message>
     <message>
         <source>Working resin in until every fibre is wet and no white is left.</source>
@@ -2733,11 +2733,11 @@
     </message>
     <message>
         <source>Too hot for this lift: %1 of %2. Let the panel cool and read again.</source>
-        <translation>Zu heiß für diese Lage: %1 von %2. Teil abkühlen lassen, neu ablesen.</translation>
+        <translation>Zu heiß für diese Lage: %1, Grenze %2. Teil abkühlen lassen, neu ablesen.</translation>
     </message>
     <message>
         <source>Too thick for this product: %1 of %2. Choose the product planned with.</source>
-        <translation>Zu dick für dieses Produkt: %1 von %2. Das geplante Produkt nehmen.</translation>
+        <translation>Zu dick für dieses Produkt: %1, Grenze %2. Das geplante Produkt nehmen.</translation>
     </message>
     <message>
         <source>The cure of this product cannot be worked out. Choose the product planned with.</source>
@@ -2768,7 +2768,7 @@
     </message>
     <message>
         <source>Wax and grease remover</source>
-        <translation>Wachs- und Fettentferner</translation>
+        <translation>Silikonentferner</translation>
     </message>
     <message>
         <source>Glass and laminate dust</source>
@@ -2808,7 +2808,7 @@
     </message>
     <message>
         <source>Guide coat (spray can)</source>
-        <translation>Kontrollschicht (Spraydose)</translation>
+        <translation>Kontrollschwarz (Spraydose)</translation>
     </message>
     <message>
         <source>Nitrile against splashes; styrene comes through: change when wet.</source>
@@ -2948,19 +2948,19 @@
     </message>
     <message>
         <source>Before the first stroke, not after.</source>
-        <translation>Vor dem ersten Strich, nicht danach.</translation>
+        <translation>Vor dem ersten Schliff, nicht danach.</translation>
     </message>
     <message>
         <source>Until all of it has flashed off, in the hollows too.</source>
-        <translation>Bis alles abgelüftet ist, auch in den Mulden.</translation>
+        <translation>Bis alles abgelüftet ist, auch in Hohlräumen.</translation>
     </message>
     <message>
         <source>Extraction where there is vapour.</source>
-        <translation>Absaugung, wo Dampf ist.</translation>
+        <translation>Absaugung, wo Dämpfe sind.</translation>
     </message>
     <message>
         <source>Not in one cup, not on one shelf: it can go off.</source>
-        <translation>Nicht in einem Becher, nicht auf einem Brett: es kann hochgehen.</translation>
+        <translation>Nicht in einem Becher, nicht in einem Regal: es kann hochgehen.</translation>
     </message>
     <message>
         <source>Below 30 psi (2 bar), chips guarded: 29 CFR 1910.242(b).</source>
@@ -3222,7 +3222,7 @@
     </message>
     <message>
         <source>; the next PIN is looked at in %1 s</source>
-        <translation>; die nächste PIN wird in %1 s angesehen</translation>
+        <translation>; die nächste PIN wird in %1 s geprüft</translation>
     </message>
     <message>
         <source>the refusal could not be written into the log</source>
@@ -3238,19 +3238,19 @@
     </message>
     <message>
         <source>Of override: the stop.</source>
-        <translation>Von override: der Halt.</translation>
+        <translation>Zu override: der Halt.</translation>
     </message>
     <message>
         <source>Of correct: the entry that is put right.</source>
-        <translation>Von correct: der Eintrag, der berichtigt wird.</translation>
+        <translation>Zu correct: der Eintrag, der berichtigt wird.</translation>
     </message>
     <message>
         <source>Of forget: the product&apos;s sheet.</source>
-        <translation>Von forget: das Blatt des Produkts.</translation>
+        <translation>Zu forget: das Blatt des Produkts.</translation>
     </message>
     <message>
         <source>Of forget: the hardener&apos;s lot.</source>
-        <translation>Von forget: die Charge des Härters.</translation>
+        <translation>Zu forget: die Charge des Härters.</translation>
     </message>
     <message>
         <source>%1: cannot be written</source>
@@ -3266,7 +3266,7 @@
     </message>
     <message>
         <source>--folder: &apos;%1&apos; cannot be written: %2</source>
-        <translation>--folder: „%1“ kann nicht geschrieben werden: %2</translation>
+        <translation>--folder: &apos;%1&apos; lässt sich nicht schreiben: %2</translation>
     </message>
     <message>
         <source>not all of the log that was there could be taken along</source>
@@ -3338,7 +3338,7 @@
     </message>
     <message>
         <source>The day, by the bench&apos;s own clock; or today or yesterday, by this machine&apos;s.</source>
-        <translation>Der Tag nach der Uhr des Platzes; oder today oder yesterday nach der dieser Maschine.</translation>
+        <translation>Der Tag nach der Uhr des Platzes; oder today oder yesterday nach der dieses Rechners.</translation>
     </message>
     <message>
         <source>All three as day-YYYY-MM-DD.pdf, .csv and .json in a folder; none where one of them is there already.</source>
@@ -3365,15 +3365,15 @@
     <name>Help</name>
     <message>
         <source>The limits are the product sheet’s; where it is silent, the shop’s own assumptions.</source>
-        <translation>Die Grenzen sind die des Produktblatts; schweigt es, die Annahmen der Werkstatt.</translation>
+        <translation>Es gelten die Grenzen des Produktblatts; schweigt es, die Annahmen der Werkstatt.</translation>
     </message>
     <message>
         <source>The decision table says what is filled with what; each answer carries its reason.</source>
-        <translation>Die Entscheidungstafel sagt, was womit; jede Antwort trägt ihren Grund.</translation>
+        <translation>Die Entscheidungstabelle sagt, was womit gespachtelt wird, jeweils mit Grund.</translation>
     </message>
     <message>
         <source>The limits are the shop’s own and stand in bench set-up with their reason.</source>
-        <translation>Die Grenzen sind die der Werkstatt und stehen mit Grund unter Platz einrichten.</translation>
+        <translation>Die Grenzen sind die der Werkstatt und stehen mit Grund unter „Platz einrichten“.</translation>
     </message>
     <message>
         <source>The safety data sheet says what protects you; it comes before this program.</source>
@@ -3381,7 +3381,7 @@
     </message>
     <message>
         <source>The vehicle maker’s repair manual, local codes and licensed practice come first.</source>
-        <translation>Reparaturanleitung des Fahrzeugherstellers, Vorschriften und zugelassene Praxis gehen vor.</translation>
+        <translation>Reparaturanleitung des Fahrzeugherstellers, örtliche Vorschriften und Fachkunde gehen vor.</translation>
     </message>
     <message>
         <source>What was tapped stays in the log; a mistake is put right by a new entry.</source>
@@ -3389,7 +3389,7 @@
     </message>
     <message>
         <source>Dew margin and range stand in bench set-up; a product sheet may ask for more.</source>
-        <translation>Der Taupunktabstand steht unter Platz einrichten; ein Produktblatt kann mehr verlangen.</translation>
+        <translation>Taupunktabstand und Bereich stehen unter „Platz einrichten“; ein Blatt kann mehr verlangen.</translation>
     </message>
     <message>
         <source>Times come from sheet, air, panel and lot; what you see on the filler wins.</source>
@@ -3477,7 +3477,7 @@
     </message>
     <message>
         <source>A joint is no damage: filler over it cracks.</source>
-        <translation>Eine Fuge ist kein Schaden: Spachtel darüber reißt.</translation>
+        <translation>Eine Verbindung ist kein Schaden: Spachtel darauf reißt.</translation>
     </message>
     <message>
         <source>How large it is</source>
@@ -3501,7 +3501,7 @@
     </message>
     <message>
         <source>Filler holds on sound, bare, dry material only; the place must carry no load.</source>
-        <translation>Spachtel hält nur auf gesundem, blankem, trockenem Grund, wo nichts trägt.</translation>
+        <translation>Spachtel hält nur auf gesundem, blankem, trockenem Grund, der keine Last trägt.</translation>
     </message>
     <message>
         <source>Say what is there now; the plan takes it off in its steps.</source>
@@ -3509,7 +3509,7 @@
     </message>
     <message>
         <source>Damp or a soft coat below stays there, and the repair comes off.</source>
-        <translation>Feuchte oder eine weiche Schicht bleibt darunter, und die Reparatur hebt sich ab.</translation>
+        <translation>Feuchte oder eine weiche Schicht bleibt darunter, und die Reparatur löst sich.</translation>
     </message>
     <message>
         <source>Air, panel and humidity</source>
@@ -3517,7 +3517,7 @@
     </message>
     <message>
         <source>The reading says whether dew may form and how fast the filler gels.</source>
-        <translation>Die Messung sagt, ob sich Tau bildet und wie schnell der Spachtel geliert.</translation>
+        <translation>Die Ablesung sagt, ob sich Tau bilden kann und wie schnell der Spachtel geliert.</translation>
     </message>
     <message>
         <source>Probe on the panel beside the damage; wait until it stands still.</source>
@@ -3525,7 +3525,7 @@
     </message>
     <message>
         <source>A reading of this morning says nothing about now.</source>
-        <translation>Eine Messung von heute früh sagt nichts über jetzt.</translation>
+        <translation>Eine Ablesung von heute früh sagt nichts über jetzt.</translation>
     </message>
     <message>
         <source>The plan</source>
@@ -3565,7 +3565,7 @@
     </message>
     <message>
         <source>What protects you is on before the first dust or vapour.</source>
-        <translation>Was schützt, ist an, bevor der erste Staub oder Dampf kommt.</translation>
+        <translation>Was schützt, ist an, bevor erster Staub oder Dämpfe kommen.</translation>
     </message>
     <message>
         <source>Extraction on, then goggles, mask, gloves and closed sleeves.</source>
@@ -3633,7 +3633,7 @@
     </message>
     <message>
         <source>Abrade the back, lap the backing past the edge, let it cure first.</source>
-        <translation>Rückseite anschleifen, Hinterlage überlappen, erst aushärten lassen.</translation>
+        <translation>Rückseite anschleifen, Hinterlage mit Überstand, erst aushärten lassen.</translation>
     </message>
     <message>
         <source>A dam only holds the filler in; it carries nothing and comes off again.</source>
@@ -3653,7 +3653,7 @@
     </message>
     <message>
         <source>A shiny spot is a spot where it lets go.</source>
-        <translation>Eine blanke Stelle ist eine Stelle, an der es sich löst.</translation>
+        <translation>An einer glänzenden Stelle löst er sich.</translation>
     </message>
     <message>
         <source>The mix</source>
@@ -3661,11 +3661,11 @@
     </message>
     <message>
         <source>Puddle and bead give the mass and the share of hardener without guessing.</source>
-        <translation>Kreis und Strang geben Masse und Anteil Härter, ohne zu raten.</translation>
+        <translation>Kreis und Strang geben Masse und Härteranteil, ohne zu raten.</translation>
     </message>
     <message>
         <source>Lay both to size, tap hardener in, knead without air until one colour.</source>
-        <translation>Beide nach Maß legen, Härter antippen, ohne Luft kneten bis eine Farbe.</translation>
+        <translation>Beide nach Maß legen, „Härter drin“ tippen, ohne Luft kneten bis eine Farbe.</translation>
     </message>
     <message>
         <source>More hardener does not make it harder: it stains, gets hot and crazes.</source>
@@ -3693,7 +3693,7 @@
     </message>
     <message>
         <source>Every lot gels a little faster or slower than its sheet says.</source>
-        <translation>Jede Charge geliert etwas schneller oder langsamer als ihr Blatt sagt.</translation>
+        <translation>Jede Charge geliert etwas schneller oder langsamer, als ihr Blatt sagt.</translation>
     </message>
     <message>
         <source>Tell which lot is in the hand; tap when it has gelled.</source>
@@ -3729,7 +3729,7 @@
     </message>
     <message>
         <source>Leave it alone, no lamp; look after another repair meanwhile.</source>
-        <translation>In Ruhe lassen, keine Lampe; inzwischen eine andere Reparatur.</translation>
+        <translation>In Ruhe lassen, kein Strahler; inzwischen eine andere Reparatur.</translation>
     </message>
     <message>
         <source>What is left over gets hot as well: spread it thin, away from what burns.</source>
@@ -3773,11 +3773,11 @@
     </message>
     <message>
         <source>The guide coat shows what is high and low before the primer does.</source>
-        <translation>Das Kontrollpuder zeigt hoch und tief, bevor es die Grundierung tut.</translation>
+        <translation>Das Kontrollschwarz zeigt hoch und tief, bevor es der Primer tut.</translation>
     </message>
     <message>
         <source>Sand on a block until it is gone; go finer only when it is level.</source>
-        <translation>Mit dem Klotz schleifen, bis es weg ist; erst dann feiner.</translation>
+        <translation>Mit dem Klotz schleifen, bis es weg ist; feiner erst, wenn eben.</translation>
     </message>
     <message>
         <source>Bare hands and soft pads follow a low spot instead of showing it.</source>
@@ -3785,7 +3785,7 @@
     </message>
     <message>
         <source>Looking before the primer</source>
-        <translation>Vor der Grundierung ansehen</translation>
+        <translation>Vor dem Primer ansehen</translation>
     </message>
     <message>
         <source>What is found now costs minutes; under paint it costs the job.</source>
@@ -3813,19 +3813,19 @@
     </message>
     <message>
         <source>Tapped without testing, the record tells something that nobody saw.</source>
-        <translation>Ohne Prüfung angetippt, steht im Protokoll, was keiner sah.</translation>
+        <translation>Ohne Prüfung angetippt, steht in der Akte, was keiner sah.</translation>
     </message>
     <message>
         <source>Handed over</source>
-        <translation>Übergeben und zu</translation>
+        <translation>Ist übergeben</translation>
     </message>
     <message>
         <source>The repair is closed; the supervisor looks through its record.</source>
-        <translation>Die Reparatur ist zu; der Meister sieht ihre Aufzeichnung durch.</translation>
+        <translation>Die Reparatur ist abgeschlossen; der Meister sieht ihre Akte durch.</translation>
     </message>
     <message>
         <source>Its record and job sheet are under today’s work.</source>
-        <translation>Aufzeichnung und Auftragsblatt stehen unter der Arbeit von heute.</translation>
+        <translation>Akte und Auftragsblatt stehen unter „Heutige Arbeit“.</translation>
     </message>
     <message>
         <source>A fault that shows later is a rework, taken in anew.</source>
@@ -3845,11 +3845,11 @@
     </message>
     <message>
         <source>A panel that was away may be damp or warm: it is read again.</source>
-        <translation>Ein Teil, das weg war, kann feucht sein: es wird neu gemessen.</translation>
+        <translation>Ein Teil, das weg war, kann feucht oder warm sein: neu ablesen.</translation>
     </message>
     <message>
         <source>Returned by the supervisor</source>
-        <translation>Vom Meister zurück</translation>
+        <translation>Vom Meister zurückgegeben</translation>
     </message>
     <message>
         <source>The supervisor found something; what it was stands here.</source>
@@ -3861,7 +3861,7 @@
     </message>
     <message>
         <source>Mended without a record it is not there at the next look.</source>
-        <translation>Ohne Aufzeichnung ausgebessert, fehlt es beim nächsten Mal.</translation>
+        <translation>Ohne Akte ausgebessert, fehlt es bei der nächsten Durchsicht.</translation>
     </message>
     <message>
         <source>Stop and ask</source>
@@ -3885,7 +3885,7 @@
     </message>
     <message>
         <source>It shows label, gloves, mask, first aid and waste of each material of this step.</source>
-        <translation>Es zeigt Kennzeichen, Handschuhe, Maske, Erste Hilfe und Abfall je Stoff.</translation>
+        <translation>Zeigt Kennzeichnung, Handschuhe, Maske, Erste Hilfe, Abfall der Stoffe hier.</translation>
     </message>
     <message>
         <source>Page through before you open the tin.</source>
@@ -3901,7 +3901,7 @@
     </message>
     <message>
         <source>Four photos show what no word does: as found, bare, filled, guide coat.</source>
-        <translation>Vier Fotos zeigen, was kein Wort sagt: vorgefunden, blank, gespachtelt, Kontrollpuder.</translation>
+        <translation>Vier Fotos zeigen, was kein Wort sagt: vorgefunden, blank, gespachtelt, Kontrollschwarz.</translation>
     </message>
     <message>
         <source>Same place, same light, something beside it for the size.</source>
@@ -3929,7 +3929,7 @@
     </message>
     <message>
         <source>Today’s work</source>
-        <translation>Arbeit von heute</translation>
+        <translation>Heutige Arbeit</translation>
     </message>
     <message>
         <source>Every repair that was worked on today, with how it stands.</source>
@@ -3937,7 +3937,7 @@
     </message>
     <message>
         <source>Tap one for its record; look for older ones by a word or a lot.</source>
-        <translation>Eine antippen für ihre Aufzeichnung; ältere nach Wort oder Charge suchen.</translation>
+        <translation>Eine antippen für ihre Akte; ältere nach Wort oder Charge suchen.</translation>
     </message>
     <message>
         <source>A repair without a sign-off stays on the supervisor’s list.</source>
@@ -3945,15 +3945,15 @@
     </message>
     <message>
         <source>The record</source>
-        <translation>Die Aufzeichnung</translation>
+        <translation>Die Akte</translation>
     </message>
     <message>
         <source>It shows what was done, when and by whom, and where limits were left.</source>
-        <translation>Sie zeigt was, wann und wer, und wo Grenzen verlassen wurden.</translation>
+        <translation>Sie zeigt, was wann wer tat und wo Grenzen verlassen wurden.</translation>
     </message>
     <message>
         <source>Page through; time line and lots are a tap away.</source>
-        <translation>Durchblättern; Zeitleiste und Chargen sind einen Tipp entfernt.</translation>
+        <translation>Durchblättern; Zeitverlauf und Chargen sind einen Tipp entfernt.</translation>
     </message>
     <message>
         <source>Nothing here can be wiped out; a correction stands beside what it corrects.</source>
@@ -3965,7 +3965,7 @@
     </message>
     <message>
         <source>The same figures as on the glass, to go with the panel or into a folder.</source>
-        <translation>Dieselben Zahlen wie am Glas, fürs Teil oder für den Ordner.</translation>
+        <translation>Dieselben Zahlen wie am Bildschirm, fürs Teil oder für den Ordner.</translation>
     </message>
     <message>
         <source>Choose the paper, then a folder or the printer.</source>
@@ -3985,7 +3985,7 @@
     </message>
     <message>
         <source>Read air, panel and humidity close to the repair.</source>
-        <translation>Luft, Teil und Feuchte nah an der Reparatur messen.</translation>
+        <translation>Luft, Teil und Feuchte nah an der Reparatur ablesen.</translation>
     </message>
     <message>
         <source>The room is worked out as one box; near the tin it is always worse.</source>
@@ -3997,7 +3997,7 @@
     </message>
     <message>
         <source>Overriding, correcting and signing off are the supervisor’s, by PIN.</source>
-        <translation>Aufheben, berichtigen und abnehmen macht der Meister mit PIN.</translation>
+        <translation>Übergehen, Berichtigen und Abnehmen macht der Meister mit PIN.</translation>
     </message>
     <message>
         <source>Say the reason first; it stands in the log with the act.</source>
@@ -4061,7 +4061,7 @@
     </message>
     <message>
         <source>It counts what is there, by lot, and tells what is short, old or dry.</source>
-        <translation>Es zählt den Bestand je Charge und sagt, was knapp, alt oder trocken ist.</translation>
+        <translation>Es zählt den Bestand je Charge und sagt, was knapp, alt oder leer ist.</translation>
     </message>
     <message>
         <source>Book in what comes; each batch is taken off by itself.</source>
@@ -4093,7 +4093,7 @@
     </message>
     <message>
         <source>Count, spill, move or throw away: the shelf is put right by telling.</source>
-        <translation>Zählen, verschütten, umstellen, wegwerfen: Melden stellt das Regal richtig.</translation>
+        <translation>Zählen, verschütten, umstellen, wegwerfen: Melden berichtigt den Bestand.</translation>
     </message>
     <message>
         <source>Say what happened and how much; nothing is wiped out.</source>
@@ -4117,7 +4117,7 @@
     </message>
     <message>
         <source>A demo sheet is invented: never mend a customer’s panel by it.</source>
-        <translation>Ein Demoblatt ist erfunden: nie ein Kundenteil danach richten.</translation>
+        <translation>Ein Demoblatt ist erfunden: nie ein Kundenteil danach reparieren.</translation>
     </message>
     <message>
         <source>Bench set-up</source>
@@ -4125,11 +4125,11 @@
     </message>
     <message>
         <source>Language, units, glass, instruments and the shop’s own limits are set here.</source>
-        <translation>Hier stehen Sprache, Einheiten, Glas, Geräte und die Grenzen der Werkstatt.</translation>
+        <translation>Hier stehen Sprache, Einheiten, Bildschirm, Geräte und die Grenzen der Werkstatt.</translation>
     </message>
     <message>
         <source>Measure the glass once with a card; then the drawn sizes are true.</source>
-        <translation>Glas einmal mit einer Karte messen; dann stimmen gezeichnete Größen.</translation>
+        <translation>Bildschirm einmal mit einer Karte messen; dann stimmen gezeichnete Größen.</translation>
     </message>
     <message>
         <source>A limit changed here changes every plan from now on.</source>
@@ -4137,11 +4137,11 @@
     </message>
     <message>
         <source>Keeping the log</source>
-        <translation>Das Protokoll verwahren</translation>
+        <translation>Das Protokoll sichern</translation>
     </message>
     <message>
         <source>Backups, bringing in another bench’s log, and putting a backup back.</source>
-        <translation>Sicherungen, Protokoll eines anderen Platzes, Sicherung zurückspielen.</translation>
+        <translation>Sicherungen, Protokoll eines anderen Platzes, Sicherung zurückholen.</translation>
     </message>
     <message>
         <source>Choose the file; what would come of it is told before it is done.</source>
@@ -4172,7 +4172,7 @@
     <name>Instruments</name>
     <message>
         <source>Nothing is plugged in at %1.</source>
-        <translation>An %1 ist nichts angesteckt.</translation>
+        <translation>An %1 ist nichts angeschlossen.</translation>
     </message>
     <message>
         <source>Another program has %1.</source>
@@ -4462,7 +4462,7 @@
     </message>
     <message>
         <source>From &apos;hardener in&apos;, as told / as predicted when it was mixed.</source>
-        <translation>Ab &apos;Härter drin&apos;, wie gemeldet / wie beim Mischen erwartet.</translation>
+        <translation>Ab „Härter drin“, wie gemeldet / wie beim Mischen erwartet.</translation>
     </message>
     <message>
         <source>Set on the board</source>
@@ -4570,11 +4570,11 @@
     </message>
     <message>
         <source>Hand-over tests</source>
-        <translation>Übergabeproben</translation>
+        <translation>Übergabeprüfungen</translation>
     </message>
     <message>
         <source>Test</source>
-        <translation>Probe</translation>
+        <translation>Prüfung</translation>
     </message>
     <message>
         <source>Section</source>
@@ -4642,7 +4642,7 @@
     </message>
     <message>
         <source>%1 after accepting</source>
-        <translation>%1 nach Annahme</translation>
+        <translation>%1 nach Planannahme</translation>
     </message>
     <message>
         <source>Times from</source>
@@ -4658,7 +4658,7 @@
     </message>
     <message>
         <source>Hottest</source>
-        <translation>Heißestes</translation>
+        <translation>Spitze</translation>
     </message>
     <message>
         <source>Puddle</source>
@@ -5144,7 +5144,7 @@
     </message>
     <message>
         <source>cures as its sheet says</source>
-        <translation>härtet wie sein Blatt sagt</translation>
+        <translation>härtet, wie das Blatt sagt</translation>
     </message>
     <message>
         <source>%1 to %2</source>
@@ -5197,11 +5197,11 @@
     </message>
     <message>
         <source>cures %1 faster than its sheet</source>
-        <translation>härtet %1 schneller als sein Blatt</translation>
+        <translation>härtet %1 schneller als das Blatt</translation>
     </message>
     <message>
         <source>cures %1 slower than its sheet</source>
-        <translation>härtet %1 langsamer als sein Blatt</translation>
+        <translation>härtet %1 langsamer als das Blatt</translation>
     </message>
 </context>
 <context>
@@ -5220,7 +5220,7 @@
     </message>
     <message>
         <source>Key in the bevel, run to depth</source>
-        <translation>Fase eintippen, Lauf zu Tiefe</translation>
+        <translation>Fase eintippen, Länge zu Tiefe</translation>
     </message>
     <message>
         <source>Length</source>
@@ -5256,7 +5256,7 @@
     </message>
     <message>
         <source>Deeper than the panel is thick: that is a hole.</source>
-        <translation>Tiefer als die Wand dick ist: das ist ein Loch.</translation>
+        <translation>Tiefer, als die Wand dick ist: das ist ein Loch.</translation>
     </message>
     <message>
         <source>Air</source>
@@ -5296,7 +5296,7 @@
     </message>
     <message>
         <source>Read air, and the panel beside the filler</source>
-        <translation>Luft ablesen, und das Teil neben dem Spachtel</translation>
+        <translation>Luft ablesen und das Teil neben dem Spachtel</translation>
     </message>
     <message>
         <source>Air and humidity</source>
@@ -5632,7 +5632,7 @@
     <name>Notes</name>
     <message>
         <source>As found</source>
-        <translation>Wie gefunden</translation>
+        <translation>Vorgefunden</translation>
     </message>
     <message>
         <source>Bare</source>
@@ -5644,12 +5644,12 @@
     </message>
     <message>
         <source>Guide coat</source>
-        <translation>Kontrollpuder</translation>
+        <translation>Kontrollschwarz</translation>
     </message>
     <message>
         <source>as found</source>
         <extracomment>in a list of photos: &quot;as found, bare, filled&quot;</extracomment>
-        <translation>wie gefunden</translation>
+        <translation>vorgefunden</translation>
     </message>
     <message>
         <source>bare</source>
@@ -5661,11 +5661,11 @@
     </message>
     <message>
         <source>guide coat</source>
-        <translation>Kontrollpuder</translation>
+        <translation>Kontrollschwarz</translation>
     </message>
     <message>
         <source>Deeper than it looked</source>
-        <translation>Tiefer als es aussah</translation>
+        <translation>Tiefer, als es aussah</translation>
     </message>
     <message>
         <source>Crack ran further</source>
@@ -5693,7 +5693,7 @@
     </message>
     <message>
         <source>Edge lifted: cut back</source>
-        <translation>Rand hob ab: weggeschnitten</translation>
+        <translation>Rand hob sich: weggeschnitten</translation>
     </message>
     <message>
         <source>Pinholes opened and filled</source>
@@ -5794,7 +5794,7 @@
     </message>
     <message>
         <source>It is not written down.</source>
-        <translation>Er ist nicht notiert.</translation>
+        <translation>Er wird nicht notiert.</translation>
     </message>
     <message>
         <source>The note is empty.</source>
@@ -5828,7 +5828,7 @@
     </message>
     <message>
         <source>Board sets in %1. Gels on the panel in %2, sands from %3. Hottest %4.</source>
-        <translation>Brett fest in %1. Geliert am Teil in %2, schleifbar ab %3. Heißestes %4.</translation>
+        <translation>Brett fest in %1. Geliert am Teil in %2, schleifbar ab %3. Spitze %4.</translation>
     </message>
     <message>
         <source>Gels in %1, before %2. Sands from %3, before %4.</source>
@@ -5992,7 +5992,7 @@
     </message>
     <message>
         <source>Faces to fill</source>
-        <translation>Seiten zu spachteln</translation>
+        <translation>Zu spachtelnde Seiten</translation>
     </message>
     <message>
         <source>Lifts still to lay</source>
@@ -6268,7 +6268,7 @@
     </message>
     <message>
         <source>Guide coat gone</source>
-        <translation>Puder weg</translation>
+        <translation>Kontrollschwarz weg</translation>
     </message>
     <message>
         <source>Straightedge, both ways</source>
@@ -6356,7 +6356,7 @@
     </message>
     <message>
         <source>Fill or stop</source>
-        <translation>Spachtel oder Halt</translation>
+        <translation>Spachteln oder Halt</translation>
     </message>
     <message>
         <source>Why stop</source>
@@ -6376,7 +6376,7 @@
     </message>
     <message>
         <source>Steps too many</source>
-        <translation>Schritte zu viel</translation>
+        <translation>Zu viele Schritte</translation>
     </message>
     <message>
         <source>Order of steps</source>
@@ -6845,7 +6845,7 @@
     </message>
     <message>
         <source>Kind of filler</source>
-        <translation>Art der Spachtelmasse</translation>
+        <translation>Art des Spachtels</translation>
     </message>
     <message>
         <source>Density</source>
@@ -6869,11 +6869,11 @@
     </message>
     <message>
         <source>Sands after, at least</source>
-        <translation>Schleifbar, mindestens</translation>
+        <translation>Schleifbar, frühestens</translation>
     </message>
     <message>
         <source>Sands after, at most</source>
-        <translation>Schleifbar, höchstens</translation>
+        <translation>Schleifbar, spätestens</translation>
     </message>
     <message>
         <source>Sands easily for</source>
@@ -6893,15 +6893,15 @@
     </message>
     <message>
         <source>Specific heat</source>
-        <translation>Wärmekapazität</translation>
+        <translation>Spezif. Wärme</translation>
     </message>
     <message>
         <source>Conductivity</source>
-        <translation>Leitfähigkeit</translation>
+        <translation>Wärmeleitung</translation>
     </message>
     <message>
         <source>Greatest lift</source>
-        <translation>Größte Lage</translation>
+        <translation>Dickste Lage</translation>
     </message>
     <message>
         <source>Greatest in all coats</source>
@@ -6929,11 +6929,11 @@
     </message>
     <message>
         <source>With a caution from</source>
-        <translation>Mit Hinweis ab</translation>
+        <translation>Mit Vorsicht ab</translation>
     </message>
     <message>
         <source>With a caution up to</source>
-        <translation>Mit Hinweis bis</translation>
+        <translation>Mit Vorsicht bis</translation>
     </message>
     <message>
         <source>Peroxide in hardener</source>
@@ -6953,11 +6953,11 @@
     </message>
     <message>
         <source>Panel, with a caution</source>
-        <translation>Teil, mit Hinweis</translation>
+        <translation>Teil, mit Vorsicht</translation>
     </message>
     <message>
         <source>Peak in the filler</source>
-        <translation>Spitze in der Masse</translation>
+        <translation>Spitze im Spachtel</translation>
     </message>
     <message>
         <source>Store from</source>
@@ -7097,11 +7097,11 @@
     </message>
     <message>
         <source>a magnet holds, the zinc gauge reads nothing</source>
-        <translation>Magnet hält, Zinkmesser zeigt nichts</translation>
+        <translation>Magnet hält, Zinkmessgerät zeigt nichts</translation>
     </message>
     <message>
         <source>a magnet holds, the zinc gauge reads zinc</source>
-        <translation>Magnet hält, Zinkmesser zeigt Zink</translation>
+        <translation>Magnet hält, Zinkmessgerät zeigt Zink</translation>
     </message>
     <message>
         <source>no magnet holds, bright and soft under a file</source>
@@ -7217,11 +7217,11 @@
     </message>
     <message>
         <source>pillar, rail, or within 30 cm of brake, steering, suspension</source>
-        <translation>Säule, Träger, oder bis 30 cm an Bremse, Lenkung, Fahrwerk</translation>
+        <translation>Säule, Träger oder bis 30 cm um Bremse, Lenkung, Fahrwerk</translation>
     </message>
     <message>
         <source>belt or seat mounting, glass flange, airbag, high voltage</source>
-        <translation>Gurt- oder Sitzhalter, Glasflansch, Airbag, Hochvolt</translation>
+        <translation>Gurt-/Sitzbefestigung, Glasflansch, Airbag, Hochvolt</translation>
     </message>
     <message>
         <source>radar, camera or ultrasound looks through it</source>
@@ -7297,11 +7297,11 @@
     <message>
         <source>Limits as they were set on %1; the glass shows those of now.</source>
         <extracomment>%1 is a day</extracomment>
-        <translation>Grenzen, wie sie am %1 eingestellt waren; das Glas zeigt die von jetzt.</translation>
+        <translation>Grenzen, wie sie am %1 eingestellt waren; der Bildschirm zeigt die von jetzt.</translation>
     </message>
     <message>
         <source>The safety data sheets, the vehicle maker’s repair manual, local codes and licensed practice come before this card.</source>
-        <translation>Sicherheitsdatenblätter, Reparaturanleitung des Fahrzeugherstellers, örtliche Vorschriften und zugelassene Praxis gehen dieser Karte vor.</translation>
+        <translation>Sicherheitsdatenblätter, Reparaturanleitung des Fahrzeugherstellers, örtliche Vorschriften und Fachkunde gehen dieser Karte vor.</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -7343,7 +7343,7 @@
     </message>
     <message>
         <source>Greatest lift</source>
-        <translation>Größte Lage</translation>
+        <translation>Dickste Lage</translation>
     </message>
     <message>
         <source>Panel</source>
@@ -7352,8 +7352,8 @@
     <message numerus="yes">
         <source>%n more product(s) under bench set-up.</source>
         <translation>
-            <numerusform>%n weiteres Produkt unter Platz einrichten.</numerusform>
-            <numerusform>%n weitere Produkte unter Platz einrichten.</numerusform>
+            <numerusform>%n weiteres Produkt unter „Platz einrichten“.</numerusform>
+            <numerusform>%n weitere Produkte unter „Platz einrichten“.</numerusform>
         </translation>
     </message>
     <message>
@@ -7370,7 +7370,7 @@
     </message>
     <message>
         <source>Done: it was told and is in the log.</source>
-        <translation>Getan: gesagt und im Protokoll.</translation>
+        <translation>Getan: gemeldet und im Protokoll.</translation>
     </message>
 </context>
 <context>
@@ -7498,7 +7498,7 @@
     </message>
     <message>
         <source>No bevel is given: filler cracks out of square edges.</source>
-        <translation>Keine Fase angegeben: Spachtel reißt aus scharfen Kanten.</translation>
+        <translation>Keine Fase angegeben: an scharfen Kanten reißt Spachtel aus.</translation>
     </message>
     <message>
         <source>%1 is too little to measure by a bead: weigh it to 0.01 g, or mix %2 and book the waste.</source>
@@ -7518,7 +7518,7 @@
     </message>
     <message>
         <source>Demo sheet: its values are invented, not for work.</source>
-        <translation>Probeblatt: Werte erfunden, nicht zum Arbeiten.</translation>
+        <translation>Demoblatt: Werte erfunden, nicht zum Arbeiten.</translation>
     </message>
     <message>
         <source>%1 in one go reaches %2, limit %3: %4 lifts.</source>
@@ -7612,11 +7612,11 @@
     </message>
     <message>
         <source>to sign off or return</source>
-        <translation>abzuzeichnen oder zurückzugeben</translation>
+        <translation>abzunehmen oder zurückzugeben</translation>
     </message>
     <message>
         <source>signed off</source>
-        <translation>abgezeichnet</translation>
+        <translation>abgenommen</translation>
     </message>
     <message>
         <source>returned</source>
@@ -7641,7 +7641,7 @@
     </message>
     <message>
         <source>No reading of air and panel before the first hardener.</source>
-        <translation>Keine Messung von Luft und Teil vor dem ersten Härter.</translation>
+        <translation>Keine Ablesung von Luft und Teil vor dem ersten Härter.</translation>
     </message>
     <message>
         <source>Air and humidity were keyed in, not read by an instrument.</source>
@@ -7667,7 +7667,7 @@
     <message>
         <source>Acts without a name: %1.</source>
         <extracomment>%1 is a number</extracomment>
-        <translation>Handlungen ohne Namen: %1.</translation>
+        <translation>Schritte ohne Namen: %1.</translation>
     </message>
     <message>
         <source>Not told who allowed: %1.</source>
@@ -7676,7 +7676,7 @@
     </message>
     <message>
         <source>assessing</source>
-        <translation>Begutachten</translation>
+        <translation>Beurteilen</translation>
     </message>
     <message>
         <source>preparing</source>
@@ -7700,7 +7700,7 @@
     </message>
     <message>
         <source>finishing</source>
-        <translation>Fertigmachen</translation>
+        <translation>Finish</translation>
     </message>
     <message>
         <source>parked</source>
@@ -7905,7 +7905,7 @@
     </message>
     <message>
         <source>The clock stands %1 behind the log: set it.</source>
-        <translation>Die Uhr steht %1 hinter dem Protokoll: stellen.</translation>
+        <translation>Die Uhr geht dem Protokoll %1 nach: stellen.</translation>
     </message>
     <message>
         <source>Refused: %1, %2</source>
@@ -7977,7 +7977,7 @@
     </message>
     <message>
         <source>The record lacks what it must hold</source>
-        <translation>Dem Protokoll fehlt, was es enthalten muss</translation>
+        <translation>Der Akte fehlt, was sie enthalten muss</translation>
     </message>
     <message>
         <source>Something else: in words</source>
@@ -8096,7 +8096,7 @@
     </message>
     <message>
         <source>Pressurised container: may burst if heated.</source>
-        <translation>Behälter steht unter Druck: kann bei Erwärmung bersten.</translation>
+        <translation>Behälter steht unter Druck: Kann bei Erwärmung bersten.</translation>
     </message>
     <message>
         <source>Heating may cause a fire or explosion.</source>
@@ -8367,7 +8367,7 @@
     </message>
     <message>
         <source>All six tests are passed and in the log.</source>
-        <translation>Alle sechs Proben bestanden und im Protokoll.</translation>
+        <translation>Alle sechs Prüfungen bestanden und im Protokoll.</translation>
     </message>
     <message>
         <source>Mixed: %1 of fibre filler, %2 of finishing filler, in %3.</source>
@@ -8391,7 +8391,7 @@
     </message>
     <message>
         <source>The supervisor signs it off with the day’s work.</source>
-        <translation>Der Meister zeichnet sie mit der Tagesarbeit ab.</translation>
+        <translation>Der Meister nimmt sie mit der Tagesarbeit ab.</translation>
     </message>
     <message>
         <source>To the rail</source>
@@ -8412,7 +8412,7 @@
     </message>
     <message>
         <source>80 grit, dust off.</source>
-        <translation>80er Korn, entstauben.</translation>
+        <translation>Korn 80, absaugen.</translation>
     </message>
     <message>
         <source>Returned</source>
@@ -8425,7 +8425,7 @@
     <message>
         <source>%1, %2. The record of this repair stays as it is; its rework is taken in as a repair of its own, from the first question on.</source>
         <extracomment>%1 is a day, %2 a person</extracomment>
-        <translation>%1, %2. Das Protokoll dieser Reparatur bleibt, wie es ist; ihre Nacharbeit wird als eigene Reparatur angenommen, von der ersten Frage an.</translation>
+        <translation>%1, %2. Die Akte dieser Reparatur bleibt, wie sie ist; ihre Nacharbeit wird als eigene Reparatur angenommen, von der ersten Frage an.</translation>
     </message>
     <message>
         <source>Begin the rework</source>
@@ -8537,11 +8537,11 @@
     </message>
     <message>
         <source>Two cloths, wipe on and off. Slow solvents soak into open fibre and stay.</source>
-        <translation>Zwei Tücher, auf und ab. Langsame Lösemittel ziehen in offene Fasern und bleiben.</translation>
+        <translation>Zwei Tücher: auftragen, abnehmen. Langsame Lösemittel ziehen in offene Fasern und bleiben.</translation>
     </message>
     <message>
         <source>Let the solvent flash off</source>
-        <translation>Lösemittel verdunsten lassen</translation>
+        <translation>Lösemittel ablüften lassen</translation>
     </message>
     <message>
         <source>Wait until nothing smells and nothing feels cold.</source>
@@ -8569,7 +8569,7 @@
     </message>
     <message>
         <source>What is white or rattles is loose. Tap: it must ring alike all round.</source>
-        <translation>Weiß oder klappernd ist lose. Klopfen: ringsum gleicher Klang.</translation>
+        <translation>Was weiß ist oder klappert, ist lose. Klopfen: ringsum gleicher Klang.</translation>
     </message>
     <message>
         <source>Cut to sound material</source>
@@ -8585,7 +8585,7 @@
     </message>
     <message>
         <source>All tips are marked</source>
-        <translation>Spitzen angezeichnet</translation>
+        <translation>Alle angezeichnet</translation>
     </message>
     <message>
         <source>Drill a small hole just beyond each crack tip</source>
@@ -8597,7 +8597,7 @@
     </message>
     <message>
         <source>All tips drilled</source>
-        <translation>Spitzen gebohrt</translation>
+        <translation>Alle gebohrt</translation>
     </message>
     <message>
         <source>Take the squeezed-out adhesive off</source>
@@ -8641,7 +8641,7 @@
     </message>
     <message>
         <source>Run the bevel out over %1 all round. No square edge may remain.</source>
-        <translation>Fase ringsum %1 auslaufen lassen. Keine scharfe Kante bleibt.</translation>
+        <translation>Fase ringsum %1 auslaufen lassen. Keine scharfe Kante darf bleiben.</translation>
     </message>
     <message>
         <source>Bevel is cut</source>
@@ -8665,7 +8665,7 @@
     </message>
     <message>
         <source>No loose fibre and no square edge may remain.</source>
-        <translation>Keine lose Faser und keine scharfe Kante bleibt.</translation>
+        <translation>Keine lose Faser und keine scharfe Kante darf bleiben.</translation>
     </message>
     <message>
         <source>Gouge is open</source>
@@ -8701,7 +8701,7 @@
     </message>
     <message>
         <source>Cloth and resin, or an offcut, lapping %1 all round. Let it cure.</source>
-        <translation>Gewebe und Harz, oder ein Abschnitt, ringsum %1 Überstand. Aushärten lassen.</translation>
+        <translation>Gewebe und Harz, oder ein Reststück, ringsum %1 Überstand. Aushärten lassen.</translation>
     </message>
     <message>
         <source>Backing is on and cured</source>
@@ -8797,7 +8797,7 @@
     </message>
     <message>
         <source>Put a guide coat over the repair</source>
-        <translation>Kontrollpuder auf die Stelle geben</translation>
+        <translation>Kontrollschwarz auf die Stelle geben</translation>
     </message>
     <message>
         <source>A thin, even veil; it shows what is high and what is low.</source>
@@ -8805,7 +8805,7 @@
     </message>
     <message>
         <source>Guide coat is on</source>
-        <translation>Puder ist drauf</translation>
+        <translation>Kontrollschwarz ist drauf</translation>
     </message>
     <message>
         <source>Sand to contour with 180 grit on a block</source>
@@ -8813,7 +8813,7 @@
     </message>
     <message>
         <source>Stop when the guide coat is gone. Where it stays, it is low.</source>
-        <translation>Aufhören, wenn der Puder weg ist. Wo er bleibt, ist es tief.</translation>
+        <translation>Aufhören, wenn das Kontrollschwarz weg ist. Wo es bleibt, ist es tief.</translation>
     </message>
     <message>
         <source>Sanded with 180</source>
@@ -8825,7 +8825,7 @@
     </message>
     <message>
         <source>No scratch of the coarser grit and no edge may remain.</source>
-        <translation>Kein Kratzer der gröberen Körnung und keine Kante bleibt.</translation>
+        <translation>Kein Kratzer der gröberen Körnung und keine Kante darf bleiben.</translation>
     </message>
     <message>
         <source>Sanded with 320</source>
@@ -8845,7 +8845,7 @@
     </message>
     <message>
         <source>No pinhole at half a metre, no edge, no guide coat. Pinholes are opened and filled, never buried.</source>
-        <translation>Aus halbem Meter keine Pore, keine Kante, kein Puder. Poren öffnen und füllen, nie zudecken.</translation>
+        <translation>Aus halbem Meter keine Pore, keine Kante, kein Kontrollschwarz. Poren öffnen und füllen, nie zudecken.</translation>
     </message>
     <message>
         <source>Inspected, nothing found</source>
@@ -8865,7 +8865,7 @@
     </message>
     <message>
         <source>Look for guide coat that is left</source>
-        <translation>Nach restlichem Puder suchen</translation>
+        <translation>Nach restlichem Kontrollschwarz suchen</translation>
     </message>
     <message>
         <source>What is left shows a low spot.</source>
@@ -8873,7 +8873,7 @@
     </message>
     <message>
         <source>Guide coat is gone</source>
-        <translation>Puder ist weg</translation>
+        <translation>Kontrollschwarz ist weg</translation>
     </message>
     <message>
         <source>Lay the straightedge across the repair, both ways</source>
@@ -8901,7 +8901,7 @@
     </message>
     <message>
         <source>Press a nail in, then rub with paper</source>
-        <translation>Fingernagel eindrücken, dann Papier reiben</translation>
+        <translation>Fingernagel eindrücken, mit Papier reiben</translation>
     </message>
     <message>
         <source>The nail leaves no mark, and the paper powders the filler rather than clogs.</source>
@@ -8937,7 +8937,7 @@
     </message>
     <message>
         <source>Abrade the inside first. Wet cloth on a card, pulled up with wire, lapping %1, held until it cures.</source>
-        <translation>Innen erst anschleifen. Getränktes Gewebe auf Karton, mit Draht hochziehen, %1 Überstand, halten, bis es härtet.</translation>
+        <translation>Innen erst anschleifen. Getränktes Gewebe auf Karton, mit Draht hochziehen, %1 Überstand, halten, bis es hart ist.</translation>
     </message>
 </context>
 <context>
@@ -8993,7 +8993,7 @@
     </message>
     <message>
         <source>%1 more was used than was there: count it.</source>
-        <translation>Es wurde %1 mehr verbraucht als da war: zählen.</translation>
+        <translation>Es wurde %1 mehr verbraucht, als da war: zählen.</translation>
     </message>
     <message>
         <source>Too little: %1 is needed, %2 is left.</source>
@@ -9007,7 +9007,7 @@
     <message>
         <source>Open too long: since %1, its sheet allows %2 months.</source>
         <extracomment>%1 is a day, %2 a number of months</extracomment>
-        <translation>Zu lange offen: seit %1, sein Blatt erlaubt %2 Monate.</translation>
+        <translation>Zu lange offen: seit %1, das Blatt erlaubt %2 Monate.</translation>
     </message>
     <message>
         <source>It still evens out with the air: %1 to go.</source>
@@ -9093,11 +9093,11 @@
     </message>
     <message>
         <source>Net mass of one</source>
-        <translation>Nettomasse von einem</translation>
+        <translation>Nettomasse je Gebinde</translation>
     </message>
     <message>
         <source>Key in the net mass of one</source>
-        <translation>Nettomasse von einem eintippen</translation>
+        <translation>Nettomasse je Gebinde eintippen</translation>
     </message>
     <message>
         <source>Is a date printed on it?</source>
@@ -9237,7 +9237,7 @@
     </message>
     <message>
         <source>Waste of its kind, by the safety data sheet and local codes: never down the drain.</source>
-        <translation>Abfall nach Sicherheitsdatenblatt und örtlichen Regeln: nie in den Abfluss.</translation>
+        <translation>Abfall nach Sicherheitsdatenblatt und örtlichen Vorschriften: nie in den Abfluss.</translation>
     </message>
     <message>
         <source>Thrown away</source>
@@ -9257,7 +9257,7 @@
     </message>
     <message>
         <source>It reads this</source>
-        <translation>Sie zeigt dies</translation>
+        <translation>Er zeigt dies</translation>
     </message>
     <message>
         <source>It came from there</source>
@@ -9328,7 +9328,7 @@
     </message>
     <message>
         <source>Find out what it is before you touch it.</source>
-        <translation>Erst herausfinden, was es ist.</translation>
+        <translation>Vor dem Anfassen klären, was es ist.</translation>
     </message>
     <message>
         <source>Follow the vehicle maker’s method for this part.</source>
@@ -9424,7 +9424,7 @@
     </message>
     <message>
         <source>Damage inside must be found by those trained for it.</source>
-        <translation>Schäden im Inneren finden nur dafür Geschulte.</translation>
+        <translation>Schäden im Inneren müssen dafür Geschulte suchen.</translation>
     </message>
     <message>
         <source>Do not sand or drill it meanwhile.</source>
@@ -9432,7 +9432,7 @@
     </message>
     <message>
         <source>Magnet, zinc gauge, ohmmeter, broken edge, back-face marking, tap sound.</source>
-        <translation>Magnet, Zinkmesser, Ohmmeter, Bruchkante, Zeichen hinten, Klopfklang.</translation>
+        <translation>Magnet, Zinkmessgerät, Ohmmeter, Bruchkante, Zeichen hinten, Klopfklang.</translation>
     </message>
     <message>
         <source>What carries load is restored, never filled over.</source>
@@ -9545,7 +9545,7 @@
     </message>
     <message>
         <source>Until it is right, use a filler whose sheet is.</source>
-        <translation>Bis dahin eine Masse mit richtigem Blatt nehmen.</translation>
+        <translation>Bis dahin einen Spachtel mit richtigem Blatt nehmen.</translation>
     </message>
     <message>
         <source>Follow the vehicle maker’s method for these parts.</source>
@@ -9697,7 +9697,7 @@
     </message>
     <message>
         <source>Filler and thick paint bend or block its beam.</source>
-        <translation>Spachtel und dicker Lack lenken oder sperren seinen Strahl.</translation>
+        <translation>Spachtel und dicker Lack brechen oder sperren seinen Strahl.</translation>
     </message>
     <message>
         <source>It holds fuel or pressure.</source>
@@ -9705,7 +9705,7 @@
     </message>
     <message>
         <source>Filler does not seal it, and grinding can set it alight.</source>
-        <translation>Spachtel dichtet es nicht, und Schleifen kann es entzünden.</translation>
+        <translation>Spachtel dichtet es nicht ab, und Schleifen kann es entzünden.</translation>
     </message>
     <message>
         <source>There is paint where the filler goes.</source>
@@ -9938,7 +9938,7 @@
     </message>
     <message>
         <source>Cold filler and hardener cure slowly and unevenly.</source>
-        <translation>Kalter Spachtel und Härter härten langsam und ungleich.</translation>
+        <translation>Kalter Spachtel und Härter härten langsam und ungleichmäßig.</translation>
     </message>
     <message>
         <source>The air is at %1; filling ends at %2.</source>
@@ -9962,7 +9962,7 @@
     </message>
     <message>
         <source>Filler that cures so slowly may stay soft.</source>
-        <translation>So langsam härtende Masse kann weich bleiben.</translation>
+        <translation>So langsam härtender Spachtel kann weich bleiben.</translation>
     </message>
     <message>
         <source>No cure runs like that: a slip in one of the two times is likely.</source>
@@ -10231,7 +10231,7 @@
     </message>
     <message>
         <source>A weak magnet means old filler over steel.</source>
-        <translation>Schwacher Magnet heißt alter Spachtel auf Stahl.</translation>
+        <translation>Schwacher Magnetzug heißt alter Spachtel auf Stahl.</translation>
     </message>
     <message>
         <source>The weld is hot and full of pores.</source>
@@ -10357,7 +10357,7 @@
     </message>
     <message>
         <source>guide coat dries</source>
-        <translation>Puder trocknet</translation>
+        <translation>Kontrollschwarz trocknet</translation>
     </message>
     <message>
         <source>cure before primer</source>
@@ -10378,7 +10378,7 @@
     <message>
         <source>Park it — %1</source>
         <extracomment>%1 is where it goes: &quot;to the welding shop&quot;</extracomment>
-        <translation>Parken — %1</translation>
+        <translation>Parken – %1</translation>
     </message>
     <message>
         <source>Job %1</source>
@@ -10388,8 +10388,8 @@
     <message numerus="yes">
         <source>%n batch(es)</source>
         <translation>
-            <numerusform>%n Mischung</numerusform>
-            <numerusform>%n Mischungen</numerusform>
+            <numerusform>%n Ansatz</numerusform>
+            <numerusform>%n Ansätze</numerusform>
         </translation>
     </message>
     <message>
@@ -10549,7 +10549,7 @@
     </message>
     <message>
         <source>Only looking: another copy of the program has this bench.</source>
-        <translation>Nur ansehen: ein zweites Programm hat diesen Platz.</translation>
+        <translation>Nur Ansicht: ein zweites Programm hat diesen Platz.</translation>
     </message>
     <message>
         <source>In which folder are the pictures?</source>
@@ -10577,7 +10577,7 @@
     </message>
     <message>
         <source>Only looking: the log cannot be written.</source>
-        <translation>Nur ansehen: das Protokoll ist nicht schreibbar.</translation>
+        <translation>Nur Ansicht: das Protokoll ist nicht schreibbar.</translation>
     </message>
     <message>
         <source>Log damaged, nothing is written: restore a backup.</source>
@@ -10596,7 +10596,7 @@
     </message>
     <message>
         <source>What kind of filler is it?</source>
-        <translation>Welche Art Spachtelmasse?</translation>
+        <translation>Welche Art Spachtel?</translation>
     </message>
     <message>
         <source>Into which folder does the sheet go?</source>
@@ -10761,7 +10761,7 @@
     </message>
     <message>
         <source>tap when it pulls and will not smear</source>
-        <translation>tippen, wenn es zieht und nicht mehr schmiert</translation>
+        <translation>tippen, wenn es anzieht und nicht mehr schmiert</translation>
     </message>
     <message>
         <source>It sands already</source>
@@ -10865,7 +10865,7 @@
     </message>
     <message>
         <source>sands from between %1 and %2</source>
-        <translation>schleifbar ab %1 bis %2</translation>
+        <translation>Schleifbeginn %1 bis %2</translation>
     </message>
     <message>
         <source>As read at %1, before: %2.</source>
@@ -10896,18 +10896,18 @@
     </message>
     <message>
         <source>The record holds what is asked for</source>
-        <translation>Das Protokoll enthält das Verlangte</translation>
+        <translation>Die Akte enthält das Verlangte</translation>
     </message>
     <message numerus="yes">
         <source>The record lacks %n thing(s)</source>
         <translation>
-            <numerusform>Dem Protokoll fehlt %n Angabe</numerusform>
-            <numerusform>Dem Protokoll fehlen %n Angaben</numerusform>
+            <numerusform>Der Akte fehlt %n Angabe</numerusform>
+            <numerusform>Der Akte fehlen %n Angaben</numerusform>
         </translation>
     </message>
     <message>
         <source>Signed off: %1, %2</source>
-        <translation>Abgezeichnet: %1, %2</translation>
+        <translation>Abgenommen: %1, %2</translation>
     </message>
     <message>
         <source>Returned: %1. %2, %3</source>
@@ -10916,7 +10916,7 @@
     </message>
     <message>
         <source>Sign off</source>
-        <translation>Abzeichnen</translation>
+        <translation>Abnehmen</translation>
     </message>
     <message>
         <source>supervisor</source>
@@ -10955,7 +10955,7 @@
     </message>
     <message>
         <source>hottest</source>
-        <translation>heißeste</translation>
+        <translation>Maximum</translation>
     </message>
     <message>
         <source>face</source>
@@ -10995,11 +10995,11 @@
     </message>
     <message>
         <source>Hottest, limit %1</source>
-        <translation>Heißestes, Grenze %1</translation>
+        <translation>Spitze, Grenze %1</translation>
     </message>
     <message>
         <source>Hottest</source>
-        <translation>Heißestes</translation>
+        <translation>Spitze</translation>
     </message>
     <message>
         <source>Cured by now</source>
@@ -11048,13 +11048,13 @@
     <message numerus="yes">
         <source>%n to sign off or return</source>
         <translation>
-            <numerusform>%n abzuzeichnen oder zurückzugeben</numerusform>
-            <numerusform>%n abzuzeichnen oder zurückzugeben</numerusform>
+            <numerusform>%n abzunehmen oder zurückzugeben</numerusform>
+            <numerusform>%n abzunehmen oder zurückzugeben</numerusform>
         </translation>
     </message>
     <message>
         <source>Nothing to sign off</source>
-        <translation>Nichts abzuzeichnen</translation>
+        <translation>Nichts abzunehmen</translation>
     </message>
     <message numerus="yes">
         <source>%n repair(s)</source>
@@ -11082,7 +11082,7 @@
     </message>
     <message>
         <source>A record that cannot be read</source>
-        <translation>Ein Protokoll, das nicht lesbar ist</translation>
+        <translation>Eine Akte, die nicht lesbar ist</translation>
     </message>
     <message>
         <source>rework</source>
@@ -11097,7 +11097,7 @@
     </message>
     <message>
         <source>A record of this day cannot be read.</source>
-        <translation>Ein Protokoll dieses Tages ist nicht lesbar.</translation>
+        <translation>Eine Akte dieses Tages ist nicht lesbar.</translation>
     </message>
 </context>
 <context>
@@ -11173,7 +11173,7 @@
     <name>strandbench::FigureListScreen</name>
     <message>
         <source>gels of a lot against its sheet</source>
-        <translation>Gele einer Charge gegen ihr Blatt</translation>
+        <translation>Gelzeiten einer Charge gegen ihr Blatt</translation>
     </message>
     <message>
         <source>planned and mixed, by product</source>
@@ -11185,7 +11185,7 @@
     </message>
     <message>
         <source>planned and actual, by part of the job</source>
-        <translation>geplant und gebraucht, je Teil des Auftrags</translation>
+        <translation>geplant und gebraucht, je Arbeitsgang</translation>
     </message>
     <message>
         <source>deviations, the most frequent first</source>
@@ -11197,7 +11197,7 @@
     </message>
     <message>
         <source>What do you want to know?</source>
-        <translation>Was wollen Sie wissen?</translation>
+        <translation>Was ist gefragt?</translation>
     </message>
 </context>
 <context>
@@ -11213,8 +11213,8 @@
     <message numerus="yes">
         <source>%n gel(s), the last on %1</source>
         <translation>
-            <numerusform>%n Gel, das letzte am %1</numerusform>
-            <numerusform>%n Gele, das letzte am %1</numerusform>
+            <numerusform>%n Gelzeit, letzte am %1</numerusform>
+            <numerusform>%n Gelzeiten, letzte am %1</numerusform>
         </translation>
     </message>
 </context>
@@ -11239,7 +11239,7 @@
     </message>
     <message>
         <source>Single gels</source>
-        <translation>Einzelne Gele</translation>
+        <translation>Einzelwerte</translation>
     </message>
     <message>
         <source>the step from gel to gel</source>
@@ -11308,11 +11308,11 @@
     </message>
     <message>
         <source>The safety data sheet, local codes and licensed practice come first.</source>
-        <translation>Sicherheitsdatenblatt, örtliche Vorschriften und Fachpraxis gehen vor.</translation>
+        <translation>Sicherheitsdatenblatt, örtliche Vorschriften und Fachkunde gehen vor.</translation>
     </message>
     <message>
         <source>What lights vapour</source>
-        <translation>Was Dampf entzündet</translation>
+        <translation>Was Dämpfe entzündet</translation>
     </message>
     <message>
         <source>Sparks of grinder, drill, switch or plug.</source>
@@ -11359,11 +11359,11 @@
     </message>
     <message>
         <source>No repair holds all of these words. Fewer letters find more: words are found by their beginning.</source>
-        <translation>Keine Reparatur enthält alle diese Worte. Weniger Buchstaben finden mehr: der Anfang genügt.</translation>
+        <translation>Keine Reparatur enthält alle diese Wörter. Weniger Buchstaben finden mehr: der Anfang genügt.</translation>
     </message>
     <message>
         <source>every repair that took of this lot</source>
-        <translation>jede Reparatur aus dieser Charge</translation>
+        <translation>jede Reparatur mit dieser Charge</translation>
     </message>
     <message>
         <source>Older ones</source>
@@ -11393,7 +11393,7 @@
     </message>
     <message>
         <source>The safety data sheet, local codes and licensed practice come first.</source>
-        <translation>Sicherheitsdatenblatt, örtliche Vorschriften und Fachpraxis gehen vor.</translation>
+        <translation>Sicherheitsdatenblatt, örtliche Vorschriften und Fachkunde gehen vor.</translation>
     </message>
     <message>
         <source>Back to the step</source>
@@ -11535,7 +11535,7 @@
     </message>
     <message>
         <source>No repair is open. Take in a panel: the program asks what there is, plans, and keeps time and record.</source>
-        <translation>Keine Reparatur ist offen. Ein Teil annehmen: Das Programm fragt, plant, hält Zeit und Protokoll.</translation>
+        <translation>Keine Reparatur offen. Ein Teil annehmen: Das Programm fragt, plant, misst die Zeit, führt die Akte.</translation>
     </message>
 </context>
 <context>
@@ -11546,7 +11546,7 @@
     </message>
     <message>
         <source>short flecks</source>
-        <translation>kurze Flocken</translation>
+        <translation>kurze Sprenkel</translation>
     </message>
     <message>
         <source>close slanted hatch</source>
@@ -11559,10 +11559,6 @@
     <message>
         <source>pale, rows of dashes</source>
         <translation>hell, Reihen von Strichen</translation>
-    </message>
-    <message>
-        <source>dark, crossed hatch</source>
-        <translation>dunkel, gekreuzte Schraffur</translation>
     </message>
     <message>
         <source>pale, rows of dots</source>
@@ -11618,7 +11614,7 @@
     </message>
     <message>
         <source>Weld</source>
-        <translation>Schweißung</translation>
+        <translation>Schweißnaht</translation>
     </message>
     <message>
         <source>grey, without hatch</source>
@@ -11678,7 +11674,7 @@
     </message>
     <message>
         <source>It was told and is in the log.</source>
-        <translation>Es ist gesagt und steht im Protokoll.</translation>
+        <translation>Es ist gemeldet und steht im Protokoll.</translation>
     </message>
     <message>
         <source>A tap on a section leads here</source>
@@ -11692,6 +11688,10 @@
         <source>Back to the job</source>
         <translation>Zurück zur Arbeit</translation>
     </message>
+    <message>
+        <source>dark, in squares</source>
+        <translation>dunkel, kariert</translation>
+    </message>
 </context>
 <context>
     <name>strandbench::LotKeys</name>
@@ -11704,7 +11704,7 @@
     <name>strandbench::LotListScreen</name>
     <message>
         <source>Hardener lots of this bench</source>
-        <translation>Härterchargen dieser Werkbank</translation>
+        <translation>Härterchargen dieses Platzes</translation>
     </message>
     <message>
         <source>Tap a lot to see what it taught</source>
@@ -11716,7 +11716,7 @@
     </message>
     <message>
         <source>its sheet is not loaded</source>
-        <translation>sein Blatt ist nicht geladen</translation>
+        <translation>ihr Blatt ist nicht geladen</translation>
     </message>
 </context>
 <context>
@@ -11759,7 +11759,7 @@
     </message>
     <message>
         <source>nobody told</source>
-        <translation>nicht genannt</translation>
+        <translation>Ungenannt</translation>
     </message>
     <message>
         <source>Forget these</source>
@@ -11767,7 +11767,7 @@
     </message>
     <message>
         <source>supervisor: hold 1 s</source>
-        <translation>Aufsicht: 1 s halten</translation>
+        <translation>Meister: 1 s halten</translation>
     </message>
     <message>
         <source>Calibrate its bead</source>
@@ -11946,7 +11946,7 @@
     </message>
     <message>
         <source>hottest</source>
-        <translation>heißeste</translation>
+        <translation>Maximum</translation>
     </message>
     <message>
         <source>face</source>
@@ -12265,7 +12265,7 @@
     </message>
     <message>
         <source>No printer is set up on this machine.</source>
-        <translation>An dieser Maschine ist kein Drucker eingerichtet.</translation>
+        <translation>An diesem Rechner ist kein Drucker eingerichtet.</translation>
     </message>
     <message>
         <source>Write the sheet to a stick, and print it elsewhere.</source>
@@ -12305,7 +12305,7 @@
     <name>strandbench::PatScreen</name>
     <message>
         <source>Watch the pat: tap when it pulls and will not smear</source>
-        <translation>Probekreis beobachten: tippen, wenn er zieht</translation>
+        <translation>Probekreis: tippen, wenn er anzieht, nicht schmiert</translation>
     </message>
     <message>
         <source>Knead both, then lay this puddle and bead</source>
@@ -12444,11 +12444,11 @@
     </message>
     <message>
         <source>Set it: bench set-up, people.</source>
-        <translation>Setzen: Platz einrichten, Leute.</translation>
+        <translation>Setzen: „Platz einrichten“, Leute.</translation>
     </message>
     <message>
         <source>The try cannot be counted, so it was not looked at.</source>
-        <translation>Der Versuch lässt sich nicht zählen, also wurde er nicht angesehen.</translation>
+        <translation>Der Versuch lässt sich nicht zählen, also wurde er nicht geprüft.</translation>
     </message>
     <message>
         <source>Check the disk and the PIN’s file.</source>
@@ -12456,7 +12456,7 @@
     </message>
     <message>
         <source>The wait was not over: it was not looked at.</source>
-        <translation>Die Wartezeit war nicht vorbei: nicht angesehen.</translation>
+        <translation>Die Wartezeit war nicht vorbei: nicht geprüft.</translation>
     </message>
     <message>
         <source>Key it in again.</source>
@@ -12519,7 +12519,7 @@
     </message>
     <message>
         <source>Hottest as it cures %1, limit %2</source>
-        <translation>Hitze %1, Grenze %2</translation>
+        <translation>Spitze %1, Grenze %2</translation>
     </message>
     <message>
         <source>Answers</source>
@@ -12688,11 +12688,11 @@
     </message>
     <message>
         <source>What is assumed is common for such fillers, without a source. Put in what your data sheet says.</source>
-        <translation>Angenommenes ist bei solchen Massen üblich, ohne Quelle. Tragen Sie ein, was Ihr Datenblatt sagt.</translation>
+        <translation>Angenommenes ist bei solchem Spachtel üblich, ohne Quelle. Eintragen, was das Datenblatt sagt.</translation>
     </message>
     <message>
         <source>What kind of filler is it?</source>
-        <translation>Welche Art Spachtelmasse?</translation>
+        <translation>Welche Art Spachtel?</translation>
     </message>
     <message>
         <source>Still missing or wrong: %1</source>
@@ -12708,7 +12708,7 @@
     </message>
     <message>
         <source>asks for the supervisor’s PIN</source>
-        <translation>fragt die PIN des Meisters</translation>
+        <translation>braucht die PIN des Meisters</translation>
     </message>
     <message>
         <source>Allowed: %1 to %2</source>
@@ -12729,7 +12729,7 @@
     </message>
     <message>
         <source>Write the product’s name</source>
-        <translation>Name des Produkts schreiben</translation>
+        <translation>Name des Produkts eintippen</translation>
     </message>
     <message>
         <source>Take this name</source>
@@ -12756,7 +12756,7 @@
     </message>
     <message>
         <source>greatest lift</source>
-        <translation>größte Lage</translation>
+        <translation>dickste Lage</translation>
     </message>
     <message>
         <source>none</source>
@@ -12802,7 +12802,7 @@
     </message>
     <message>
         <source>nobody told</source>
-        <translation>niemand genannt</translation>
+        <translation>Ungenannt</translation>
     </message>
     <message numerus="yes">
         <source>and %n earlier</source>
@@ -12813,7 +12813,7 @@
     </message>
     <message>
         <source>Demo sheet: invented values. Type in the sheet of the tub in your hand.</source>
-        <translation>Demoblatt: erfundene Werte. Geben Sie das Blatt der Dose in Ihrer Hand ein.</translation>
+        <translation>Demoblatt: erfundene Werte. Das Blatt der Dose in der Hand eintippen.</translation>
     </message>
     <message>
         <source>Versions:</source>
@@ -12878,7 +12878,7 @@
     </message>
     <message>
         <source>Signed off</source>
-        <translation>Abgezeichnet</translation>
+        <translation>Abgenommen</translation>
     </message>
     <message>
         <source>Returned</source>
@@ -12886,7 +12886,7 @@
     </message>
     <message>
         <source>Sign off, return</source>
-        <translation>Abzeichnen, zurück</translation>
+        <translation>Abnehmen, zurück</translation>
     </message>
 </context>
 <context>
@@ -13002,13 +13002,13 @@
     <message numerus="yes">
         <source>Reading the records: %1 of %n repair(s)</source>
         <translation>
-            <numerusform>Protokoll wird gelesen: %1 von %n Reparatur</numerusform>
-            <numerusform>Protokoll wird gelesen: %1 von %n Reparaturen</numerusform>
+            <numerusform>Akten werden gelesen: %1 von %n Reparatur</numerusform>
+            <numerusform>Akten werden gelesen: %1 von %n Reparaturen</numerusform>
         </translation>
     </message>
     <message>
         <source>Reading the records …</source>
-        <translation>Protokoll wird gelesen …</translation>
+        <translation>Akten werden gelesen …</translation>
     </message>
 </context>
 <context>
@@ -13307,7 +13307,7 @@
     <name>strandbench::SetUpInstrumentTextScreen</name>
     <message>
         <source>Write the line with names in braces</source>
-        <translation>Zeile schreiben, Namen in Klammern</translation>
+        <translation>Zeile schreiben, Namen in { }</translation>
     </message>
     <message>
         <source>Write the path of the port</source>
@@ -13385,7 +13385,7 @@
     <name>strandbench::SetUpNameScreen</name>
     <message>
         <source>Bench set-up</source>
-        <translation>Einrichtung</translation>
+        <translation>Platz einrichten</translation>
     </message>
     <message>
         <source>People</source>
@@ -13490,7 +13490,7 @@
     <name>strandbench::SetUpPortScreen</name>
     <message>
         <source>Where is it plugged in?</source>
-        <translation>Wo ist es angesteckt?</translation>
+        <translation>Wo ist es angeschlossen?</translation>
     </message>
     <message>
         <source>None: all is keyed in</source>
@@ -13573,7 +13573,7 @@
     </message>
     <message>
         <source>%1: it holds, %2 entries</source>
-        <translation>%1: es hält, %2 Einträge</translation>
+        <translation>%1: es stimmt, %2 Einträge</translation>
     </message>
     <message>
         <source>one moment …</source>
@@ -13635,7 +13635,7 @@
     <name>strandbench::SetUpSheetsScreen</name>
     <message>
         <source>What the fillers of this shop are</source>
-        <translation>Die Spachtelmassen dieser Werkstatt</translation>
+        <translation>Die Spachtel dieser Werkstatt</translation>
     </message>
     <message>
         <source>Type in a sheet</source>
@@ -13840,7 +13840,7 @@
     </message>
     <message>
         <source>Nothing is on the shelf yet. Book in what stands there: from then on each batch is taken off, and what runs short, out of date or dry is told with the plan.</source>
-        <translation>Noch ist nichts eingebucht. Buchen Sie ein, was da steht: Von da an geht jeder Ansatz ab, und was knapp, abgelaufen oder trocken ist, steht beim Plan.</translation>
+        <translation>Noch ist nichts eingebucht. Einbuchen, was da steht: Von da an geht jeder Ansatz ab, und was knapp, abgelaufen oder leer ist, steht beim Plan.</translation>
     </message>
     <message>
         <source>Reorder list</source>
@@ -14062,7 +14062,7 @@
     </message>
     <message>
         <source>reading</source>
-        <translation>Messung</translation>
+        <translation>Ablesung</translation>
     </message>
     <message>
         <source>photo</source>
@@ -14125,11 +14125,11 @@
     </message>
     <message>
         <source>sign off, return, figures</source>
-        <translation>abzeichnen, zurückgeben, Zahlen</translation>
+        <translation>abnehmen, zurückgeben, Zahlen</translation>
     </message>
     <message>
         <source>Nothing was worked on today. Every repair that is, stands here with its record.</source>
-        <translation>Heute wurde an nichts gearbeitet. Jede Reparatur mit Arbeit von heute steht hier mit ihrer Aufzeichnung.</translation>
+        <translation>Heute wurde an nichts gearbeitet. Jede Reparatur mit Arbeit von heute steht hier mit ihrer Akte.</translation>
     </message>
     <message>
         <source>Take in a panel</source>
@@ -14176,7 +14176,7 @@
     </message>
     <message>
         <source>Save what holds</source>
-        <translation>Heiles retten</translation>
+        <translation>Intaktes retten</translation>
     </message>
     <message>
         <source>Restore a backup</source>
@@ -14197,8 +14197,8 @@
     <message numerus="yes">
         <source>%n entries that hold are saved in %1.</source>
         <translation>
-            <numerusform>%n heiler Eintrag ist gerettet in %1.</numerusform>
-            <numerusform>%n heile Einträge sind gerettet in %1.</numerusform>
+            <numerusform>%n intakter Eintrag ist in %1 gerettet.</numerusform>
+            <numerusform>%n intakte Einträge sind in %1 gerettet.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -14225,15 +14225,15 @@
     </message>
     <message>
         <source>Nothing was mixed or wiped down here in the last 24 hours. What else gives off vapour is not known.</source>
-        <translation>Hier wurde in den letzten 24 Stunden nichts gemischt und nichts abgewischt. Was sonst Dampf abgibt, ist nicht bekannt.</translation>
+        <translation>Hier wurde in den letzten 24 Stunden nichts gemischt und nichts abgewischt. Was sonst Dämpfe abgibt, ist nicht bekannt.</translation>
     </message>
     <message>
         <source>Together at most %1 of the OSHA PEL of a mixture.</source>
-        <translation>Zusammen höchstens %1 des OSHA PEL einer Mischung.</translation>
+        <translation>Zusammen höchstens %1 des OSHA-PEL eines Gemischs.</translation>
     </message>
     <message>
         <source>Reckoned for %1 of well-mixed air that changes %2 times an hour: assumptions, see bench set-up.</source>
-        <translation>Gerechnet für %1 gut gemischte Luft, die %2 Mal in der Stunde wechselt: Annahmen, siehe Platz einrichten.</translation>
+        <translation>Gerechnet für %1 gut gemischte Luft, die %2-mal in der Stunde wechselt: Annahmen, siehe „Platz einrichten“.</translation>
     </message>
     <message>
         <source>Styrene from what worked-in resin gives off to what gel coat does, by 40 CFR 63 VVVV Table 3; none was found for filler. Solvent: all of it.</source>
@@ -14241,7 +14241,7 @@
     </message>
     <message>
         <source>Counted: batches, test pats and wiping down told here in the last 24 hours. Not guide coat, lay-up resin or other work.</source>
-        <translation>Gezählt: hier gemeldete Ansätze, Probekreise und Abwischen der letzten 24 Stunden. Nicht: Kontrollpuder, Laminierharz, andere Arbeit.</translation>
+        <translation>Gezählt: hier gemeldete Ansätze, Probekreise und Abwischen der letzten 24 Stunden. Nicht: Kontrollschwarz, Laminierharz, andere Arbeit.</translation>
     </message>
     <message numerus="yes">
         <source>%n batch(es) whose sheet is not loaded: not counted.</source>

@@ -60,7 +60,7 @@
     </message>
     <message>
         <source>Reckoned %1: up to %2 of it</source>
-        <translation>Calculado %1: hasta %2 de él</translation>
+        <translation>Calculado %1: hasta %2 del límite</translation>
     </message>
     <message>
         <source>Spray can: it can be lit at any temperature.</source>
@@ -72,11 +72,11 @@
     </message>
     <message>
         <source>Flash point %1; air not read yet.</source>
-        <translation>Punto de inflamación %1; aire sin leer aún.</translation>
+        <translation>Punto de inflamación %1; aire sin medir aún.</translation>
     </message>
     <message>
         <source>Flash point %1; the air is %2 below it, a warm spot may not be.</source>
-        <translation>Punto de inflamación %1; el aire está %2 por debajo, un punto caliente quizá no.</translation>
+        <translation>Punto de inflamación %1; el aire está %2 por debajo, una zona caliente quizá no.</translation>
     </message>
     <message>
         <source>Flash point %1: it can be lit now.</source>
@@ -111,7 +111,7 @@
     </message>
     <message>
         <source>flash points, and what can light them</source>
-        <translation>puntos de inflamación y lo que puede inflamar</translation>
+        <translation>puntos de inflamación y focos de ignición</translation>
     </message>
 </context>
 <context>
@@ -267,7 +267,7 @@
     </message>
     <message>
         <source>What did you go by?</source>
-        <translation>¿En qué se ha fijado?</translation>
+        <translation>¿Cómo se reconoció?</translation>
     </message>
 </context>
 <context>
@@ -282,7 +282,7 @@
     </message>
     <message>
         <source>Clear the edges from, share of gel time</source>
-        <translation>Limpiar bordes, parte del tiempo de gel</translation>
+        <translation>Bordes desde, parte del tiempo de gel</translation>
     </message>
     <message>
         <source>Laying puddle and bead</source>
@@ -382,7 +382,7 @@
     </message>
     <message>
         <source>Dent to aim at in metal</source>
-        <translation>Abolladura a buscar en metal</translation>
+        <translation>Abolladura objetivo en metal</translation>
     </message>
     <message>
         <source>Panel, coldest</source>
@@ -652,7 +652,7 @@
     </message>
     <message>
         <source>Rotating tool.</source>
-        <translation>Útil giratorio.</translation>
+        <translation>Herramienta rotativa.</translation>
     </message>
     <message>
         <source>Goggles, dust mask.</source>
@@ -688,7 +688,7 @@
     </message>
     <message>
         <source>Fill within the hour.</source>
-        <translation>Masillar en una hora.</translation>
+        <translation>Masillar antes de una hora.</translation>
     </message>
     <message>
         <source>Nothing goes back into the tub.</source>
@@ -708,7 +708,7 @@
     </message>
     <message>
         <source>Aluminium and steel dust together can burn fiercely: own extractors.</source>
-        <translation>Polvo de aluminio y acero juntos puede arder con violencia: aspiradores propios.</translation>
+        <translation>Aluminio y acero en polvo, juntos, pueden arder con violencia: aspiradores propios.</translation>
     </message>
     <message>
         <source>Fresh air; no flame, no hot lamp, no grinding near it.</source>
@@ -720,7 +720,7 @@
     </message>
     <message>
         <source>Within minutes through thin nitrile: change them at once when wet.</source>
-        <translation>En minutos atraviesa el nitrilo fino: cambiar enseguida si se mojan.</translation>
+        <translation>En minutos atraviesa el nitrilo fino: cambiarlos enseguida si se mojan.</translation>
     </message>
     <message>
         <source>Wait until the vapour is gone, in the hollows too.</source>
@@ -728,7 +728,7 @@
     </message>
     <message>
         <source>Goggles, no loose sleeves; let it stop before you put it down.</source>
-        <translation>Gafas, sin mangas sueltas; dejar que pare antes de posarlo.</translation>
+        <translation>Gafas, sin mangas sueltas; dejar que pare antes de soltarla.</translation>
     </message>
     <message>
         <source>Glass dust: extraction on first, sleeves closed.</source>
@@ -744,7 +744,7 @@
     </message>
     <message>
         <source>A lamp only after the solvent has flashed off.</source>
-        <translation>Lámpara solo cuando el disolvente ha evaporado.</translation>
+        <translation>Lámpara solo cuando el disolvente se haya evaporado.</translation>
     </message>
     <message>
         <source>Never cream hardener in it; never peroxide onto an accelerator.</source>
@@ -752,7 +752,7 @@
     </message>
     <message>
         <source>It burns, and harms hearing and the unborn child: extraction, and the mask its sheet names.</source>
-        <translation>Arde y daña el oído y al niño por nacer: aspiración y la mascarilla de su ficha.</translation>
+        <translation>Arde y daña el oído y al feto: extracción, y la mascarilla que indique su ficha.</translation>
     </message>
     <message>
         <source>Goggles and ear protection; guard others from chips.</source>
@@ -772,7 +772,7 @@
     </message>
     <message>
         <source>A trace of hardener sets the whole tub; close both.</source>
-        <translation>Una traza de endurecedor fragua el bote; cerrar ambos.</translation>
+        <translation>Una traza de endurecedor cuaja todo el bote; cerrar ambos.</translation>
     </message>
     <message>
         <source>Spread it thin on metal or put it under water, never into the bin.</source>
@@ -780,7 +780,7 @@
     </message>
     <message>
         <source>Peroxide: goggles, gloves.</source>
-        <translation>Peróxido: gafas, guantes.</translation>
+        <translation>Peróxido: gafas cerradas, guantes.</translation>
     </message>
     <message>
         <source>In the eye: rinse, doctor.</source>
@@ -883,7 +883,7 @@
     </message>
     <message>
         <source>%1 are missing: the next batch meets a cold joint.</source>
-        <translation>Faltan %1: la próxima mezcla da en junta fría.</translation>
+        <translation>Faltan %1: con la próxima mezcla queda junta fría.</translation>
     </message>
     <message>
         <source>%1 are left over, and wasted.</source>
@@ -891,7 +891,7 @@
     </message>
     <message>
         <source>The board gels after %1: %2 are wasted on it.</source>
-        <translation>La tabla gelifica tras %1: en ella se pierden %2.</translation>
+        <translation>En la tabla gelifica tras %1: se pierden %2.</translation>
     </message>
     <message>
         <source>It sands after %1, not after %2.</source>
@@ -955,7 +955,7 @@
     </message>
     <message>
         <source>It goes to paint unseen: %1.</source>
-        <translation>Va a pintura sin mirar: %1.</translation>
+        <translation>Va a pintura sin revisar: %1.</translation>
     </message>
     <message>
         <source>Primed %1 too soon: what cures below shrinks, and maps.</source>
@@ -1021,11 +1021,11 @@
     </message>
     <message>
         <source>edges clear after %1; gel predicted at %2</source>
-        <translation>bordes limpios tras %1; gel previsto a %2</translation>
+        <translation>bordes limpios tras %1; gel previsto tras %2</translation>
     </message>
     <message>
         <source>edges clear after %1; gel seen at %2</source>
-        <translation>bordes limpios tras %1; gel visto a %2</translation>
+        <translation>bordes limpios tras %1; gel visto tras %2</translation>
     </message>
     <message>
         <source>hardener %1; at least %2</source>
@@ -1156,7 +1156,7 @@
     </message>
     <message>
         <source>Read: %1; panel %2 above dew point</source>
-        <translation>Leído: %1; panel %2 sobre el rocío</translation>
+        <translation>Medido: %1; panel %2 sobre el rocío</translation>
     </message>
     <message>
         <source>%1: hardener in, %2 + %3</source>
@@ -1240,7 +1240,7 @@
     </message>
     <message>
         <source>Signed off by the supervisor</source>
-        <translation>Visado por el supervisor</translation>
+        <translation>Firmado por el supervisor</translation>
     </message>
     <message>
         <source>Correction of no. %1: %2</source>
@@ -1257,7 +1257,7 @@
     </message>
     <message>
         <source>Read, air by the instrument: %1; panel %2 above dew point</source>
-        <translation>Leído, aire por el instrumento: %1; panel %2 sobre el punto de rocío</translation>
+        <translation>Medido, aire por el instrumento: %1; panel %2 sobre el punto de rocío</translation>
     </message>
     <message>
         <source>%1: hardener in, %2 + %3 by the scale</source>
@@ -1265,12 +1265,12 @@
     </message>
     <message>
         <source>Taken in as rework of what was returned: %1, %2</source>
-        <translation>Recibida como repaso de lo devuelto: %1, %2</translation>
+        <translation>Recibido como repaso de lo devuelto: %1, %2</translation>
     </message>
     <message>
         <source>Returned by the supervisor: %1</source>
         <extracomment>%1 is the reason</extracomment>
-        <translation>Devuelta por el supervisor: %1</translation>
+        <translation>Devuelto por el supervisor: %1</translation>
     </message>
     <message>
         <source>Its rework is taken in</source>
@@ -1337,7 +1337,7 @@
     </message>
     <message>
         <source>Taped foil</source>
-        <translation>Lámina pegada</translation>
+        <translation>Film pegado</translation>
     </message>
     <message>
         <source>What is near</source>
@@ -1526,15 +1526,15 @@
     </message>
     <message>
         <source>Between two skins: small cells.</source>
-        <translation>Entre dos caras: celdas pequeñas.</translation>
+        <translation>Entre dos pieles: celdas pequeñas.</translation>
     </message>
     <message>
         <source>Between two skins: pale dry wood.</source>
-        <translation>Entre dos caras: madera clara y seca.</translation>
+        <translation>Entre dos pieles: madera clara y seca.</translation>
     </message>
     <message>
         <source>Between two skins: dark wood, wet to the finger.</source>
-        <translation>Entre dos caras: madera oscura, húmeda al dedo.</translation>
+        <translation>Entre dos pieles: madera oscura, húmeda al dedo.</translation>
     </message>
     <message>
         <source>no pull</source>
@@ -1610,11 +1610,11 @@
     </message>
     <message>
         <source>Dry below the foil.</source>
-        <translation>Seco bajo la lámina.</translation>
+        <translation>Seco bajo el film.</translation>
     </message>
     <message>
         <source>Beads of water below the foil.</source>
-        <translation>Gotas de agua bajo la lámina.</translation>
+        <translation>Gotas de agua bajo el film.</translation>
     </message>
     <message>
         <source>pillar</source>
@@ -1704,7 +1704,7 @@
     </message>
     <message>
         <source>Nothing but skin within an arm’s length.</source>
-        <translation>Solo chapa exterior a un brazo de distancia.</translation>
+        <translation>Solo piel exterior a un brazo de distancia.</translation>
     </message>
     <message>
         <source>%1, %2 away</source>
@@ -1897,7 +1897,7 @@
     </message>
     <message>
         <source>Humidity</source>
-        <translation>Humedad aire</translation>
+        <translation>Humedad del aire</translation>
     </message>
     <message>
         <source>Filler</source>
@@ -2109,7 +2109,7 @@
     </message>
     <message>
         <source>No repair of these days was signed off or returned yet.</source>
-        <translation>Ninguna reparación de estos días se ha visado o devuelto aún.</translation>
+        <translation>Ninguna reparación de estos días se ha firmado o devuelto aún.</translation>
     </message>
     <message>
         <source>Not identified</source>
@@ -2154,8 +2154,8 @@
     <message numerus="yes">
         <source>Most is lost at ‘%1’: half of %n repair(s) took %2 or more, the plan said %3.</source>
         <translation>
-            <numerusform>Lo más se pierde en «%1»: la mitad de %n reparación duró %2 o más, el plan decía %3.</numerusform>
-            <numerusform>Lo más se pierde en «%1»: la mitad de %n reparaciones duró %2 o más, el plan decía %3.</numerusform>
+            <numerusform>Se pierde más en «%1»: %n reparación duró %2 o más, el plan decía %3.</numerusform>
+            <numerusform>Se pierde más en «%1»: la mitad de %n reparaciones duró %2 o más, el plan decía %3.</numerusform>
         </translation>
     </message>
     <message>
@@ -2281,7 +2281,7 @@
     </message>
     <message>
         <source>Steps skimmed</source>
-        <translation>Pasos saltados</translation>
+        <translation>Pasos deprisa</translation>
     </message>
     <message>
         <source>Wait cut short</source>
@@ -2533,7 +2533,7 @@
     </message>
     <message>
         <source>Where the work left a limit; it stands in the record and is looked at.</source>
-        <translation>Donde el trabajo salió de un límite; consta en el registro y se revisa.</translation>
+        <translation>Donde el trabajo se salió de un límite; consta en el registro y se revisa.</translation>
     </message>
     <message>
         <source>How much warmer the panel is than the dew point of the air round it.</source>
@@ -2549,11 +2549,11 @@
     </message>
     <message>
         <source>The primer that a new metal part was dipped in; thin, hard, often grey or black.</source>
-        <translation>La imprimación en que se sumergió una pieza nueva; fina, dura, gris o negra.</translation>
+        <translation>Imprimación por inmersión de pieza metálica nueva; fina, dura, a menudo gris o negra.</translation>
     </message>
     <message>
         <source>Two-part primer that keeps water off metal; cured and abraded it carries filler.</source>
-        <translation>Imprimación de dos partes que aísla el metal; curada y lijada lleva masilla.</translation>
+        <translation>Imprimación bicomponente que aísla el metal del agua; curada y lijada admite masilla.</translation>
     </message>
     <message>
         <source>Primer with acid that bites metal; polyester does not hold on it.</source>
@@ -2581,7 +2581,7 @@
     </message>
     <message>
         <source>Steel with a skin of zinc; sanded through, it rusts there.</source>
-        <translation>Acero con piel de cinc; si se lija hasta pasarla, ahí se oxida.</translation>
+        <translation>Acero con piel de zinc; si se traspasa al lijar, ahí se oxida.</translation>
     </message>
     <message>
         <source>When the paste stops flowing and turns to rubber: no spreading from then on.</source>
@@ -2605,7 +2605,7 @@
     </message>
     <message>
         <source>Glass cloth or mat laid by hand in resin; the cloth shows at a broken edge.</source>
-        <translation>Tejido o fieltro de vidrio puesto a mano en resina; se ve en el borde roto.</translation>
+        <translation>Tejido o mat de vidrio puesto a mano en resina; el tejido se ve en el borde roto.</translation>
     </message>
     <message>
         <source>The paste with peroxide that starts the cure; more of it is not harder.</source>
@@ -2645,7 +2645,7 @@
     </message>
     <message>
         <source>The firm support of the paper that keeps a surface flat.</source>
-        <translation>El apoyo firme del papel que mantiene plana la superficie.</translation>
+        <translation>El apoyo firme de la lija que mantiene plana la superficie.</translation>
     </message>
     <message>
         <source>To dull a surface lightly, so that the next coat holds.</source>
@@ -2669,15 +2669,15 @@
     </message>
     <message>
         <source>The sticky film that air leaves on a cured face; it clogs paper.</source>
-        <translation>La película pegajosa que el aire deja al curar; empasta la lija.</translation>
+        <translation>Película pegajosa que el aire deja en la cara curada; empasta la lija.</translation>
     </message>
     <message>
         <source>One cloth wipes the solvent on, a clean dry one takes it off before it dries.</source>
-        <translation>Un paño aplica el disolvente y otro limpio y seco lo quita antes de secar.</translation>
+        <translation>Un paño aplica el disolvente y otro limpio y seco lo quita antes de que seque.</translation>
     </message>
     <message>
         <source>Two panels joined by welding; only a solid, dressed one is ever filled over.</source>
-        <translation>Dos paneles soldados; solo una continua y repasada se masilla encima.</translation>
+        <translation>Dos paneles soldados; solo sobre soldadura continua y repasada se masilla.</translation>
     </message>
     <message>
         <source>Working resin in until every fibre is wet and no white is left.</source>
@@ -2720,7 +2720,7 @@
     </message>
     <message>
         <source>Two jobs need hands now: first job %1, %2, then job %3.</source>
-        <translation>Ya dos órdenes piden manos: primero %1, %2, luego %3.</translation>
+        <translation>Dos órdenes piden manos ya: primero %1, %2, luego %3.</translation>
     </message>
     <message>
         <source>In %1 two jobs need hands: first job %2, %3, then job %4.</source>
@@ -2733,7 +2733,7 @@
     </message>
     <message>
         <source>Too hot for this lift: %1 of %2. Let the panel cool and read again.</source>
-        <translation>Muy caliente para esta capa: %1 de %2. Dejar enfriar el panel y leer otra vez.</translation>
+        <translation>Muy caliente para esta capa: %1 de %2. Dejar enfriar el panel y medir otra vez.</translation>
     </message>
     <message>
         <source>Too thick for this product: %1 of %2. Choose the product planned with.</source>
@@ -2808,7 +2808,7 @@
     </message>
     <message>
         <source>Guide coat (spray can)</source>
-        <translation>Capa guía (aerosol)</translation>
+        <translation>Guía de lijado (aerosol)</translation>
     </message>
     <message>
         <source>Nitrile against splashes; styrene comes through: change when wet.</source>
@@ -2828,7 +2828,7 @@
     </message>
     <message>
         <source>Against edges and fibres; nothing loose near a rotating tool.</source>
-        <translation>Contra bordes y fibras; nada suelto junto a una herramienta rotativa.</translation>
+        <translation>Contra bordes y fibras; nada suelto cerca de una herramienta rotativa.</translation>
     </message>
     <message>
         <source>Thin gloves keep the dust off the skin.</source>
@@ -2840,7 +2840,7 @@
     </message>
     <message>
         <source>Extraction first; else a mask with organic vapour filters.</source>
-        <translation>Primero extracción; si no, máscara con filtros de vapor orgánico.</translation>
+        <translation>Primero extracción; si no, mascarilla con filtros de vapor orgánico.</translation>
     </message>
     <message>
         <source>None for the paste alone; the filler beside it has its own.</source>
@@ -2848,11 +2848,11 @@
     </message>
     <message>
         <source>Extraction first, and a particle mask (P2, N95 or better).</source>
-        <translation>Primero extracción, y mascarilla de partículas (P2, N95 o mejor).</translation>
+        <translation>Primero aspiración, y mascarilla de partículas (P2, N95 o mejor).</translation>
     </message>
     <message>
         <source>Extraction first, and a P3 or P100 particle filter.</source>
-        <translation>Primero extracción, y filtro de partículas P3 o P100.</translation>
+        <translation>Primero aspiración, y filtro de partículas P3 o P100.</translation>
     </message>
     <message>
         <source>Skin: soap and water. Eyes: rinse long. Dizzy: fresh air, doctor.</source>
@@ -2876,7 +2876,7 @@
     </message>
     <message>
         <source>Eyes: do not rub; a splinter that stays is the doctor’s.</source>
-        <translation>Ojos: no frotar; una viruta que queda es del médico.</translation>
+        <translation>Ojos: no frotar; si queda una esquirla, al médico.</translation>
     </message>
     <message>
         <source>Wash hands and face before you eat, drink or smoke. Unwell: doctor.</source>
@@ -2896,7 +2896,7 @@
     </message>
     <message>
         <source>Thin on metal or under water, watched till cold; never the bin.</source>
-        <translation>Fino sobre metal o bajo agua, vigilado hasta frío; nunca a la basura.</translation>
+        <translation>Fino sobre metal o bajo agua, vigilado hasta enfriar; nunca a la basura.</translation>
     </message>
     <message>
         <source>Rags into the lidded metal can; nothing down the drain.</source>
@@ -2908,7 +2908,7 @@
     </message>
     <message>
         <source>Aluminium and steel dust apart and dry: own extractors, own cans.</source>
-        <translation>Polvo de aluminio y de acero aparte y seco: extractores y bidones propios.</translation>
+        <translation>Polvo de aluminio y de acero aparte y seco: aspiradores y bidones propios.</translation>
     </message>
     <message>
         <source>Nothing is left over.</source>
@@ -2924,7 +2924,7 @@
     </message>
     <message>
         <source>Extraction on first.</source>
-        <translation>Primero la extracción.</translation>
+        <translation>Primero la aspiración.</translation>
     </message>
     <message>
         <source>No lamp, no grinder, no spark.</source>
@@ -2960,11 +2960,11 @@
     </message>
     <message>
         <source>Not in one cup, not on one shelf: it can go off.</source>
-        <translation>Ni en un vaso ni en un estante: puede estallar.</translation>
+        <translation>Nunca en el mismo vaso ni estante: puede estallar.</translation>
     </message>
     <message>
         <source>Below 30 psi (2 bar), chips guarded: 29 CFR 1910.242(b).</source>
-        <translation>Menos de 30 psi (2 bar), virutas protegidas: 29 CFR 1910.242(b).</translation>
+        <translation>Menos de 30 psi (2 bar), pantalla contra partículas: 29 CFR 1910.242(b).</translation>
     </message>
     <message>
         <source>Thin on metal, or under water; never into the bin.</source>
@@ -3016,7 +3016,7 @@
     </message>
     <message>
         <source>In the extractor’s bag, closed; extract first, never sweep.</source>
-        <translation>En la bolsa del extractor, cerrada; primero extraer, nunca barrer.</translation>
+        <translation>En la bolsa del aspirador, cerrada; primero aspirar, nunca barrer.</translation>
     </message>
 </context>
 <context>
@@ -3066,7 +3066,7 @@
     </message>
     <message>
         <source>&apos;%1&apos;: one word too many</source>
-        <translation>&apos;%1&apos;: sobra una palabra</translation>
+        <translation>«%1»: sobra una palabra</translation>
     </message>
     <message>
         <source>Language of the texts: %1; otherwise en.</source>
@@ -3082,11 +3082,11 @@
     </message>
     <message>
         <source>&apos;%1&apos;: no such option; --help lists them</source>
-        <translation>&apos;%1&apos;: no existe esa opción; --help las lista</translation>
+        <translation>«%1»: no existe esa opción; --help las lista</translation>
     </message>
     <message>
         <source>&apos;%1&apos;: its value is missing</source>
-        <translation>&apos;%1&apos;: falta su valor</translation>
+        <translation>«%1»: falta su valor</translation>
     </message>
     <message>
         <source>Usage: %1</source>
@@ -3110,7 +3110,7 @@
     </message>
     <message>
         <source>&apos;%1&apos;: no such command; there is: %2</source>
-        <translation>&apos;%1&apos;: no existe ese comando; hay: %2</translation>
+        <translation>«%1»: no existe ese comando; hay: %2</translation>
     </message>
     <message>
         <source>A defect of the program: %1</source>
@@ -3118,7 +3118,7 @@
     </message>
     <message>
         <source>FILE: &apos;%1&apos; cannot be read: %2</source>
-        <translation>FILE: no se puede leer &apos;%1&apos;: %2</translation>
+        <translation>FILE: no se puede leer «%1»: %2</translation>
     </message>
     <message>
         <source>%1: it breaks here: %2: %3</source>
@@ -3130,7 +3130,7 @@
     </message>
     <message>
         <source>--to: &apos;%1&apos; cannot be written: %2</source>
-        <translation>--to: no se puede escribir &apos;%1&apos;: %2</translation>
+        <translation>--to: no se puede escribir «%1»: %2</translation>
     </message>
     <message>
         <source>Whether a log holds, and the first place where it breaks.</source>
@@ -3190,7 +3190,7 @@
     </message>
     <message>
         <source>--pdf: &apos;%1&apos; cannot be written: %2</source>
-        <translation>--pdf: no se puede escribir &apos;%1&apos;: %2</translation>
+        <translation>--pdf: no se puede escribir «%1»: %2</translation>
     </message>
     <message>
         <source>One day&apos;s repairs with their records, as JSON, CSV or on paper.</source>
@@ -3222,7 +3222,7 @@
     </message>
     <message>
         <source>; the next PIN is looked at in %1 s</source>
-        <translation>; el próximo PIN se mira dentro de %1 s</translation>
+        <translation>; el próximo PIN se comprueba en %1 s</translation>
     </message>
     <message>
         <source>the refusal could not be written into the log</source>
@@ -3230,7 +3230,7 @@
     </message>
     <message>
         <source>A supervisor&apos;s act on a log that no bench has open; the PIN on standard input.</source>
-        <translation>Un acto del supervisor en un registro que ningún puesto tiene abierto; el PIN por la entrada estándar.</translation>
+        <translation>Una acción del supervisor en un registro que ningún puesto tiene abierto; el PIN por la entrada estándar.</translation>
     </message>
     <message>
         <source>Who does it.</source>
@@ -3334,7 +3334,7 @@
     </message>
     <message>
         <source>%1: &apos;%2&apos; cannot be written: %3</source>
-        <translation>%1: no se puede escribir &apos;%2&apos;: %3</translation>
+        <translation>%1: no se puede escribir «%2»: %3</translation>
     </message>
     <message>
         <source>The day, by the bench&apos;s own clock; or today or yesterday, by this machine&apos;s.</source>
@@ -3369,7 +3369,7 @@
     </message>
     <message>
         <source>The decision table says what is filled with what; each answer carries its reason.</source>
-        <translation>La tabla de decisión dice qué se rellena con qué; cada respuesta lleva su razón.</translation>
+        <translation>La tabla de decisión dice qué se masilla con qué; cada respuesta lleva su razón.</translation>
     </message>
     <message>
         <source>The limits are the shop’s own and stand in bench set-up with their reason.</source>
@@ -3377,7 +3377,7 @@
     </message>
     <message>
         <source>The safety data sheet says what protects you; it comes before this program.</source>
-        <translation>La ficha de seguridad dice qué le protege; va antes que este programa.</translation>
+        <translation>La ficha de seguridad dice cómo protegerse; va antes que este programa.</translation>
     </message>
     <message>
         <source>The vehicle maker’s repair manual, local codes and licensed practice come first.</source>
@@ -3385,15 +3385,15 @@
     </message>
     <message>
         <source>What was tapped stays in the log; a mistake is put right by a new entry.</source>
-        <translation>Lo tocado queda en el registro; un error se corrige con otra entrada.</translation>
+        <translation>Lo pulsado queda en el registro; un error se corrige con otra entrada.</translation>
     </message>
     <message>
         <source>Dew margin and range stand in bench set-up; a product sheet may ask for more.</source>
-        <translation>El margen de rocío está en los ajustes del puesto; una ficha puede pedir más.</translation>
+        <translation>Margen de rocío y rango están en los ajustes del puesto; una ficha puede pedir más.</translation>
     </message>
     <message>
         <source>Times come from sheet, air, panel and lot; what you see on the filler wins.</source>
-        <translation>Los tiempos salen de ficha, aire, panel y lote; gana lo que ve en la masilla.</translation>
+        <translation>Los tiempos salen de ficha, aire, panel y lote; gana lo que se ve en la masilla.</translation>
     </message>
     <message>
         <source>Nothing of practice goes into the log of the shop.</source>
@@ -3409,7 +3409,7 @@
     </message>
     <message>
         <source>Tap a card to go on at its next step, or take in a panel.</source>
-        <translation>Toque una tarjeta para seguir en su próximo paso, o reciba un panel.</translation>
+        <translation>Pulsar una tarjeta para seguir en su próximo paso, o recibir un panel.</translation>
     </message>
     <message>
         <source>With nobody named at the bench, the log cannot say who did it.</source>
@@ -3425,7 +3425,7 @@
     </message>
     <message>
         <source>Key the number or scan it, then tap the panel.</source>
-        <translation>Teclee el número o escanéelo, y toque el panel.</translation>
+        <translation>Teclear el número o escanearlo, y pulsar el panel.</translation>
     </message>
     <message>
         <source>Two panels of one job are two repairs; one name for both mixes them up.</source>
@@ -3437,11 +3437,11 @@
     </message>
     <message>
         <source>Every act in the log carries the name that stands here.</source>
-        <translation>Cada acto del registro lleva el nombre que está aquí.</translation>
+        <translation>Cada acción del registro lleva el nombre que está aquí.</translation>
     </message>
     <message>
         <source>Tap your name when you take the bench over.</source>
-        <translation>Toque su nombre al tomar el puesto.</translation>
+        <translation>Pulsar su nombre al tomar el puesto.</translation>
     </message>
     <message>
         <source>A name left over from the last shift signs for work it did not do.</source>
@@ -3453,11 +3453,11 @@
     </message>
     <message>
         <source>The material decides whether it is filled, and with which filler.</source>
-        <translation>El material decide si se rellena y con qué masilla.</translation>
+        <translation>El material decide si se masilla y con qué masilla.</translation>
     </message>
     <message>
         <source>Look at the broken edge and the rear face; use what tells it for sure.</source>
-        <translation>Mire el borde roto y la cara trasera; use lo que lo demuestra.</translation>
+        <translation>Mirar el borde roto y la cara trasera; usar lo que lo demuestra.</translation>
     </message>
     <message>
         <source>Paint hides it. Guessed wrong, the filler lets go later.</source>
@@ -3469,11 +3469,11 @@
     </message>
     <message>
         <source>Kind of damage, weld or bond decide between filling and another repair.</source>
-        <translation>El tipo de daño, la soldadura o la pegadura deciden entre rellenar y otra reparación.</translation>
+        <translation>El tipo de daño, la soldadura o el pegado deciden entre masillar y otra reparación.</translation>
     </message>
     <message>
         <source>Look from both faces where you can; a crack often runs on behind.</source>
-        <translation>Mire por las dos caras si puede; una grieta suele seguir por detrás.</translation>
+        <translation>Mirar por las dos caras si se puede; una grieta suele seguir por detrás.</translation>
     </message>
     <message>
         <source>A joint is no damage: filler over it cracks.</source>
@@ -3489,7 +3489,7 @@
     </message>
     <message>
         <source>Measure the damage itself, not the bevel; the program adds that.</source>
-        <translation>Mida el daño mismo, no el bisel; el programa lo añade.</translation>
+        <translation>Medir el daño mismo, no el bisel; el programa lo añade.</translation>
     </message>
     <message>
         <source>Measured too small, there is too little in the puddle and you mix again.</source>
@@ -3505,7 +3505,7 @@
     </message>
     <message>
         <source>Say what is there now; the plan takes it off in its steps.</source>
-        <translation>Diga lo que hay ahora; el plan lo quita en sus pasos.</translation>
+        <translation>Decir lo que hay ahora; el plan lo quita en sus pasos.</translation>
     </message>
     <message>
         <source>Damp or a soft coat below stays there, and the repair comes off.</source>
@@ -3521,7 +3521,7 @@
     </message>
     <message>
         <source>Probe on the panel beside the damage; wait until it stands still.</source>
-        <translation>Sonda en el panel junto al daño; espere hasta que se pare.</translation>
+        <translation>Sonda en el panel junto al daño; esperar a que se estabilice.</translation>
     </message>
     <message>
         <source>A reading of this morning says nothing about now.</source>
@@ -3537,15 +3537,15 @@
     </message>
     <message>
         <source>Read the reasons, look at the section, then accept it.</source>
-        <translation>Lea las razones, mire la sección y acéptelo.</translation>
+        <translation>Leer las razones, mirar la sección y aceptarlo.</translation>
     </message>
     <message>
         <source>A wrong answer makes a wrong plan: change the answer, not the work.</source>
-        <translation>Una respuesta falsa hace un plan falso: cambie la respuesta, no el trabajo.</translation>
+        <translation>Una respuesta errónea da un plan erróneo: cambiar la respuesta, no el trabajo.</translation>
     </message>
     <message>
         <source>Stop: not to be filled</source>
-        <translation>Alto: no se rellena</translation>
+        <translation>Alto: no se masilla</translation>
     </message>
     <message>
         <source>It names what is wrong, why, and what to do instead.</source>
@@ -3553,11 +3553,11 @@
     </message>
     <message>
         <source>Park the repair and hand it to the place that is named.</source>
-        <translation>Aparque la reparación y entréguela al lugar que se indica.</translation>
+        <translation>Apartar la reparación y llevarla al lugar que se indica.</translation>
     </message>
     <message>
         <source>Filled all the same it looks right and fails where nobody sees it.</source>
-        <translation>Si se rellena igual, parece bien y falla donde nadie lo ve.</translation>
+        <translation>Si se masilla igual, parece bien y falla donde nadie lo ve.</translation>
     </message>
     <message>
         <source>Gear and tools</source>
@@ -3565,11 +3565,11 @@
     </message>
     <message>
         <source>What protects you is on before the first dust or vapour.</source>
-        <translation>Lo que le protege está puesto antes del primer polvo o vapor.</translation>
+        <translation>Lo que protege está puesto antes del primer polvo o vapor.</translation>
     </message>
     <message>
         <source>Extraction on, then goggles, mask, gloves and closed sleeves.</source>
-        <translation>Extracción en marcha; luego gafas, máscara, guantes y mangas cerradas.</translation>
+        <translation>Aspiración en marcha; luego gafas, mascarilla, guantes y mangas cerradas.</translation>
     </message>
     <message>
         <source>A disc that was on steel carries grit into aluminium, and it corrodes.</source>
@@ -3585,7 +3585,7 @@
     </message>
     <message>
         <source>Two cloths, one way; then let it flash off until nothing smells.</source>
-        <translation>Dos paños, en un sentido; luego deje evaporar hasta que no huela.</translation>
+        <translation>Dos paños, en un sentido; luego dejar evaporar hasta que no huela.</translation>
     </message>
     <message>
         <source>Sanding before degreasing rubs the wax in.</source>
@@ -3601,7 +3601,7 @@
     </message>
     <message>
         <source>Cut until the edge is firm all round; drill the tips the light shows.</source>
-        <translation>Corte hasta un borde firme; taladre las puntas que muestra la luz.</translation>
+        <translation>Cortar hasta un borde firme; taladrar las puntas que muestra la luz.</translation>
     </message>
     <message>
         <source>A tip that is missed runs on under the filler.</source>
@@ -3617,7 +3617,7 @@
     </message>
     <message>
         <source>Grind to the run on the screen, even all round, no deeper than the damage.</source>
-        <translation>Amole hasta la medida de la pantalla, igual alrededor, no más hondo que el daño.</translation>
+        <translation>Amolar hasta la medida de la pantalla, igual alrededor, no más hondo que el daño.</translation>
     </message>
     <message>
         <source>Too steep, and the edge maps through the paint later.</source>
@@ -3633,7 +3633,7 @@
     </message>
     <message>
         <source>Abrade the back, lap the backing past the edge, let it cure first.</source>
-        <translation>Lije la cara trasera, solape el respaldo y déjelo curar primero.</translation>
+        <translation>Lijar el dorso, solapar el respaldo pasado el borde, dejar curar antes.</translation>
     </message>
     <message>
         <source>A dam only holds the filler in; it carries nothing and comes off again.</source>
@@ -3645,11 +3645,11 @@
     </message>
     <message>
         <source>Scratches of the grit named give the filler its hold.</source>
-        <translation>Los surcos del grano indicado dan agarre a la masilla.</translation>
+        <translation>Las rayas del grano indicado dan agarre a la masilla.</translation>
     </message>
     <message>
         <source>Dull all over, into the corners and past the edge; then dust off.</source>
-        <translation>Mate por todo, en las esquinas y más allá del borde; luego quite el polvo.</translation>
+        <translation>Mate en todo, en las esquinas y más allá del borde; luego desempolvar.</translation>
     </message>
     <message>
         <source>A shiny spot is a spot where it lets go.</source>
@@ -3665,11 +3665,11 @@
     </message>
     <message>
         <source>Lay both to size, tap hardener in, knead without air until one colour.</source>
-        <translation>Ponga ambos a medida, toque el endurecedor y amase sin aire hasta un color.</translation>
+        <translation>Poner ambos a medida, pulsar «Con endurecedor» y amasar sin aire a color parejo.</translation>
     </message>
     <message>
         <source>More hardener does not make it harder: it stains, gets hot and crazes.</source>
-        <translation>Más endurecedor no lo hace más duro: mancha, calienta y agrieta.</translation>
+        <translation>Más endurecedor no la hace más dura: mancha, se calienta y se cuartea.</translation>
     </message>
     <message>
         <source>Mixing by weight</source>
@@ -3681,7 +3681,7 @@
     </message>
     <message>
         <source>Tare the board, lay the filler, take the figure over, weigh the hardener.</source>
-        <translation>Tare la tabla, ponga la masilla, tome la cifra y pese el endurecedor.</translation>
+        <translation>Tarar la tabla, poner la masilla, tomar la cifra y pesar el endurecedor.</translation>
     </message>
     <message>
         <source>Forgetting the tare makes every figure too large.</source>
@@ -3697,7 +3697,7 @@
     </message>
     <message>
         <source>Tell which lot is in the hand; tap when it has gelled.</source>
-        <translation>Diga qué lote tiene en la mano; toque cuando haya gelificado.</translation>
+        <translation>Indicar qué lote está en uso; pulsar cuando haya gelificado.</translation>
     </message>
     <message>
         <source>A wrong lot number teaches the wrong lot.</source>
@@ -3713,11 +3713,11 @@
     </message>
     <message>
         <source>Press the first coat in, then build up; clear the edges when the clock says so.</source>
-        <translation>Apriete la primera pasada y cargue; limpie los bordes cuando lo diga el reloj.</translation>
+        <translation>Apretar la primera pasada y cargar; limpiar los bordes cuando lo diga el reloj.</translation>
     </message>
     <message>
         <source>Worked past gel it tears and drags; what is on the board is waste by then.</source>
-        <translation>Trabajada tras el gel, se rasga; lo de la tabla ya es residuo.</translation>
+        <translation>Tras el gel se rasga y se arrastra; lo de la tabla ya es residuo.</translation>
     </message>
     <message>
         <source>Hands off while it cures</source>
@@ -3729,11 +3729,11 @@
     </message>
     <message>
         <source>Leave it alone, no lamp; look after another repair meanwhile.</source>
-        <translation>Déjela, sin lámpara; atienda otra reparación mientras tanto.</translation>
+        <translation>No tocarla, sin lámpara; atender otra reparación mientras tanto.</translation>
     </message>
     <message>
         <source>What is left over gets hot as well: spread it thin, away from what burns.</source>
-        <translation>El sobrante también se calienta: extiéndalo fino, lejos de lo que arde.</translation>
+        <translation>El sobrante también se calienta: extenderlo fino, lejos de lo que arde.</translation>
     </message>
     <message>
         <source>Sanding the lift</source>
@@ -3745,7 +3745,7 @@
     </message>
     <message>
         <source>Try with the nail; sand on a block with extraction on; then dust off.</source>
-        <translation>Pruebe con la uña; lije con taco y extracción; luego quite el polvo.</translation>
+        <translation>Probar con la uña; lijar con taco y aspiración; luego desempolvar.</translation>
     </message>
     <message>
         <source>Sanded too soon it clogs the paper and tears out at the edge.</source>
@@ -3753,23 +3753,23 @@
     </message>
     <message>
         <source>Turning the panel</source>
-        <translation>Girar el panel</translation>
+        <translation>Voltear el panel</translation>
     </message>
     <message>
         <source>The other face is filled the same way; the dam comes off first.</source>
-        <translation>La otra cara se rellena igual; primero se quita el tope.</translation>
+        <translation>La otra cara se masilla igual; primero se quita el tope.</translation>
     </message>
     <message>
         <source>Two people for a large panel; lay it on something soft.</source>
-        <translation>Dos personas para un panel grande; póngalo sobre algo blando.</translation>
+        <translation>Dos personas para un panel grande; ponerlo sobre algo blando.</translation>
     </message>
     <message>
         <source>Residue of the dam below the filler is a place without hold.</source>
-        <translation>Los restos del tope bajo la masilla no agarran.</translation>
+        <translation>Donde quedan restos del tope, la masilla no agarra.</translation>
     </message>
     <message>
         <source>To the contour</source>
-        <translation>Hasta la forma</translation>
+        <translation>Hasta el contorno</translation>
     </message>
     <message>
         <source>The guide coat shows what is high and low before the primer does.</source>
@@ -3777,11 +3777,11 @@
     </message>
     <message>
         <source>Sand on a block until it is gone; go finer only when it is level.</source>
-        <translation>Lije con taco hasta que desaparezca; afine solo si está a nivel.</translation>
+        <translation>Lijar con taco hasta que desaparezca; afinar solo si está a nivel.</translation>
     </message>
     <message>
         <source>Bare hands and soft pads follow a low spot instead of showing it.</source>
-        <translation>La mano y el taco blando siguen el bajo en vez de mostrarlo.</translation>
+        <translation>Mano y almohadilla blanda siguen el bajo en vez de mostrarlo.</translation>
     </message>
     <message>
         <source>Looking before the primer</source>
@@ -3809,15 +3809,15 @@
     </message>
     <message>
         <source>Do each on the panel, then tap what you found.</source>
-        <translation>Haga cada una en el panel y toque lo que encontró.</translation>
+        <translation>Hacer cada una en el panel y pulsar lo encontrado.</translation>
     </message>
     <message>
         <source>Tapped without testing, the record tells something that nobody saw.</source>
-        <translation>Tocado sin probar, el registro cuenta lo que nadie vio.</translation>
+        <translation>Si se pulsa sin probar, el registro cuenta lo que nadie vio.</translation>
     </message>
     <message>
         <source>Handed over</source>
-        <translation>Entregada</translation>
+        <translation>Entregado</translation>
     </message>
     <message>
         <source>The repair is closed; the supervisor looks through its record.</source>
@@ -3833,7 +3833,7 @@
     </message>
     <message>
         <source>Parked</source>
-        <translation>Aparcada</translation>
+        <translation>Apartado</translation>
     </message>
     <message>
         <source>A repair that cannot go on here waits, with its reason and its place.</source>
@@ -3841,15 +3841,15 @@
     </message>
     <message>
         <source>Say why and where it goes; take it up again from its card.</source>
-        <translation>Diga por qué y adónde va; retómela desde su tarjeta.</translation>
+        <translation>Decir por qué y adónde va; retomarla desde su tarjeta.</translation>
     </message>
     <message>
         <source>A panel that was away may be damp or warm: it is read again.</source>
-        <translation>Un panel que estuvo fuera puede estar húmedo: se mide otra vez.</translation>
+        <translation>Un panel que salió puede estar húmedo o caliente: se mide otra vez.</translation>
     </message>
     <message>
         <source>Returned by the supervisor</source>
-        <translation>Devuelta por el supervisor</translation>
+        <translation>Devuelto por el supervisor</translation>
     </message>
     <message>
         <source>The supervisor found something; what it was stands here.</source>
@@ -3857,7 +3857,7 @@
     </message>
     <message>
         <source>Begin the rework: it is a repair of its own, from the first question.</source>
-        <translation>Empiece el repaso: es una reparación propia, desde la primera pregunta.</translation>
+        <translation>Empezar el repaso: es una reparación propia, desde la primera pregunta.</translation>
     </message>
     <message>
         <source>Mended without a record it is not there at the next look.</source>
@@ -3873,7 +3873,7 @@
     </message>
     <message>
         <source>Take a photo, write a note, or park the repair and fetch the supervisor.</source>
-        <translation>Haga una foto, escriba una nota, o aparque y llame al supervisor.</translation>
+        <translation>Tomar una foto, escribir una nota, o apartar y llamar al supervisor.</translation>
     </message>
     <message>
         <source>Going on in doubt costs more than the wait.</source>
@@ -3881,15 +3881,15 @@
     </message>
     <message>
         <source>What can hurt here</source>
-        <translation>Qué puede dañar aquí</translation>
+        <translation>Qué puede hacer daño aquí</translation>
     </message>
     <message>
         <source>It shows label, gloves, mask, first aid and waste of each material of this step.</source>
-        <translation>Muestra etiqueta, guantes, máscara, primeros auxilios y residuos de cada material.</translation>
+        <translation>Muestra etiqueta, guantes, mascarilla, primeros auxilios y residuos por material del paso.</translation>
     </message>
     <message>
         <source>Page through before you open the tin.</source>
-        <translation>Pase las páginas antes de abrir el bote.</translation>
+        <translation>Pasar las páginas antes de abrir el bote.</translation>
     </message>
     <message>
         <source>What stands here in general does not replace the sheet of the product.</source>
@@ -3901,7 +3901,7 @@
     </message>
     <message>
         <source>Four photos show what no word does: as found, bare, filled, guide coat.</source>
-        <translation>Cuatro fotos muestran lo que no dicen palabras: hallado, desnudo, relleno, guía.</translation>
+        <translation>Cuatro fotos muestran lo que no dicen palabras: como se halló, desnudo, masillado, guía.</translation>
     </message>
     <message>
         <source>Same place, same light, something beside it for the size.</source>
@@ -3921,11 +3921,11 @@
     </message>
     <message>
         <source>Tap a sentence, or write your own words.</source>
-        <translation>Toque una frase o escriba la suya.</translation>
+        <translation>Pulsar una frase o escribir la propia.</translation>
     </message>
     <message>
         <source>A note cannot be taken back; write a second one.</source>
-        <translation>Una nota no se retira; escriba otra.</translation>
+        <translation>Una nota no se retira; escribir otra.</translation>
     </message>
     <message>
         <source>Today’s work</source>
@@ -3937,7 +3937,7 @@
     </message>
     <message>
         <source>Tap one for its record; look for older ones by a word or a lot.</source>
-        <translation>Toque una para ver su registro; busque otras por palabra o lote.</translation>
+        <translation>Pulsar una para ver su registro; buscar anteriores por palabra o lote.</translation>
     </message>
     <message>
         <source>A repair without a sign-off stays on the supervisor’s list.</source>
@@ -3949,11 +3949,11 @@
     </message>
     <message>
         <source>It shows what was done, when and by whom, and where limits were left.</source>
-        <translation>Muestra qué se hizo, cuándo y quién, y dónde se salió de los límites.</translation>
+        <translation>Muestra qué se hizo, cuándo y por quién, y dónde se salió de los límites.</translation>
     </message>
     <message>
         <source>Page through; time line and lots are a tap away.</source>
-        <translation>Pase las páginas; la línea de tiempo y los lotes están a un toque.</translation>
+        <translation>Pasar las páginas; la cronología y los lotes están a un toque.</translation>
     </message>
     <message>
         <source>Nothing here can be wiped out; a correction stands beside what it corrects.</source>
@@ -3969,7 +3969,7 @@
     </message>
     <message>
         <source>Choose the paper, then a folder or the printer.</source>
-        <translation>Elija el papel y luego una carpeta o la impresora.</translation>
+        <translation>Elegir el papel y luego una carpeta o la impresora.</translation>
     </message>
     <message>
         <source>A paper is of the moment it was made; the log goes on.</source>
@@ -3985,15 +3985,15 @@
     </message>
     <message>
         <source>Read air, panel and humidity close to the repair.</source>
-        <translation>Mida aire, panel y humedad junto a la reparación.</translation>
+        <translation>Medir aire, panel y humedad junto a la reparación.</translation>
     </message>
     <message>
         <source>The room is worked out as one box; near the tin it is always worse.</source>
-        <translation>El cuarto se calcula como una caja; junto al bote siempre es peor.</translation>
+        <translation>El local se calcula como una caja; junto al bote siempre es peor.</translation>
     </message>
     <message>
         <source>The supervisor’s acts</source>
-        <translation>Actos del supervisor</translation>
+        <translation>Acciones del supervisor</translation>
     </message>
     <message>
         <source>Overriding, correcting and signing off are the supervisor’s, by PIN.</source>
@@ -4001,7 +4001,7 @@
     </message>
     <message>
         <source>Say the reason first; it stands in the log with the act.</source>
-        <translation>Diga primero la razón; queda en el registro con el acto.</translation>
+        <translation>Decir primero la razón; queda en el registro con la acción.</translation>
     </message>
     <message>
         <source>A PIN that is known to all signs for all.</source>
@@ -4017,7 +4017,7 @@
     </message>
     <message>
         <source>Open a repair, read what its record lacks, sign it off or return it.</source>
-        <translation>Abra una reparación, lea lo que falta, fírmela o devuélvala.</translation>
+        <translation>Abrir una reparación, leer lo que falta, firmarla o devolverla.</translation>
     </message>
     <message>
         <source>Signed off unread, a deviation is nobody’s any more.</source>
@@ -4033,7 +4033,7 @@
     </message>
     <message>
         <source>Choose the period, tap a figure, then a bar to see its repairs.</source>
-        <translation>Elija el periodo, toque una cifra y una barra para ver sus reparaciones.</translation>
+        <translation>Elegir el periodo, pulsar una cifra y una barra para ver sus reparaciones.</translation>
     </message>
     <message>
         <source>Few repairs say little: the count stands beside each figure.</source>
@@ -4049,7 +4049,7 @@
     </message>
     <message>
         <source>Key the beginning of a word, or scan a lot; tap what is found.</source>
-        <translation>Teclee el principio de una palabra o escanee un lote; toque lo hallado.</translation>
+        <translation>Teclear el principio de una palabra o escanear un lote; pulsar lo hallado.</translation>
     </message>
     <message>
         <source>The middle of a word finds nothing; fewer letters find more.</source>
@@ -4065,11 +4065,11 @@
     </message>
     <message>
         <source>Book in what comes; each batch is taken off by itself.</source>
-        <translation>Registre lo que llega; cada mezcla se descuenta sola.</translation>
+        <translation>Dar entrada a lo que llega; cada mezcla se descuenta sola.</translation>
     </message>
     <message>
         <source>What is spilled and not told makes the shelf look fuller than it is.</source>
-        <translation>Lo derramado sin decir hace parecer el estante más lleno.</translation>
+        <translation>Lo derramado sin indicar hace parecer el estante más lleno.</translation>
     </message>
     <message>
         <source>Booking in</source>
@@ -4081,7 +4081,7 @@
     </message>
     <message>
         <source>Scan or key the lot from the label, then its best-before day.</source>
-        <translation>Escanee o teclee el lote de la etiqueta y su caducidad.</translation>
+        <translation>Escanear o teclear el lote de la etiqueta y su caducidad.</translation>
     </message>
     <message>
         <source>A lot from memory is a lot that a recall does not find.</source>
@@ -4097,7 +4097,7 @@
     </message>
     <message>
         <source>Say what happened and how much; nothing is wiped out.</source>
-        <translation>Diga qué pasó y cuánto; nada se borra.</translation>
+        <translation>Decir qué pasó y cuánto; nada se borra.</translation>
     </message>
     <message>
         <source>Old peroxide is waste of its own; never into the bin or a warm corner.</source>
@@ -4109,15 +4109,15 @@
     </message>
     <message>
         <source>What a filler may and how fast it gels comes from its sheet.</source>
-        <translation>Lo que puede una masilla y su velocidad salen de su ficha.</translation>
+        <translation>Dónde vale una masilla y cuándo gelifica salen de su ficha.</translation>
     </message>
     <message>
         <source>Type it from the maker’s paper, or read it from a file.</source>
-        <translation>Tecléela del papel del fabricante o léala de un archivo.</translation>
+        <translation>Teclearla del papel del fabricante o leerla de un archivo.</translation>
     </message>
     <message>
         <source>A demo sheet is invented: never mend a customer’s panel by it.</source>
-        <translation>Una ficha demo es inventada: nunca repare con ella un panel de cliente.</translation>
+        <translation>Una ficha de muestra es inventada: nunca reparar con ella un panel de cliente.</translation>
     </message>
     <message>
         <source>Bench set-up</source>
@@ -4129,7 +4129,7 @@
     </message>
     <message>
         <source>Measure the glass once with a card; then the drawn sizes are true.</source>
-        <translation>Mida la pantalla una vez con una tarjeta; así las medidas dibujadas son reales.</translation>
+        <translation>Medir la pantalla una vez con una tarjeta; así las medidas dibujadas son reales.</translation>
     </message>
     <message>
         <source>A limit changed here changes every plan from now on.</source>
@@ -4145,7 +4145,7 @@
     </message>
     <message>
         <source>Choose the file; what would come of it is told before it is done.</source>
-        <translation>Elija el archivo; antes se dice qué resultaría.</translation>
+        <translation>Elegir el archivo; antes se dice qué resultaría.</translation>
     </message>
     <message>
         <source>A backup on the same disk is lost with the disk.</source>
@@ -4157,11 +4157,11 @@
     </message>
     <message>
         <source>Invented panels to learn on: look, decide, mix by eye, and see what comes of it.</source>
-        <translation>Paneles inventados para aprender: mirar, decidir, mezclar y ver qué resulta.</translation>
+        <translation>Paneles inventados para aprender: mirar, decidir, mezclar a ojo y ver qué resulta.</translation>
     </message>
     <message>
         <source>Answer from what the panel shows; marks and reasons come at the end.</source>
-        <translation>Responda por lo que muestra el panel; notas y razones llegan al final.</translation>
+        <translation>Responder por lo que muestra el panel; la corrección y las razones, al final.</translation>
     </message>
     <message>
         <source>Help does not say here what is asked; the bench’s own help does.</source>
@@ -4192,7 +4192,7 @@
     </message>
     <message>
         <source>Plug it in and switch it on: it is taken up by itself.</source>
-        <translation>Conectarlo y encenderlo: se toma solo.</translation>
+        <translation>Conectarlo y encenderlo: se reconoce solo.</translation>
     </message>
     <message>
         <source>Close the other program: the port is taken up by itself.</source>
@@ -4462,7 +4462,7 @@
     </message>
     <message>
         <source>From &apos;hardener in&apos;, as told / as predicted when it was mixed.</source>
-        <translation>Desde &apos;con endurecedor&apos;, indicado / previsto al mezclar.</translation>
+        <translation>Desde «con endurecedor», indicado / previsto al mezclar.</translation>
     </message>
     <message>
         <source>Set on the board</source>
@@ -4582,7 +4582,7 @@
     </message>
     <message>
         <source>To scale; depth drawn %1 times as large as width.</source>
-        <translation>A escala; profundidad dibujada %1 veces el ancho.</translation>
+        <translation>A escala; profundidad ampliada %1 veces.</translation>
     </message>
     <message>
         <source>Plan</source>
@@ -4727,7 +4727,7 @@
     <message>
         <source>Signed off by %1, %2</source>
         <extracomment>%1 is a person, %2 a day and a time</extracomment>
-        <translation>Visado por %1, %2</translation>
+        <translation>Firmado por %1, %2</translation>
     </message>
     <message>
         <source>Returned by %1, %2: %3</source>
@@ -4737,7 +4737,7 @@
     <message>
         <source>Its rework is not taken in yet</source>
         <extracomment>%1 is the id of a repair</extracomment>
-        <translation>Su repetición aún no se ha recibido</translation>
+        <translation>Su repaso aún no se ha recibido</translation>
     </message>
     <message>
         <source>Done again as repair %1</source>
@@ -4745,16 +4745,16 @@
     </message>
     <message>
         <source>Not signed yet</source>
-        <translation>Aún sin visar</translation>
+        <translation>Aún sin firmar</translation>
     </message>
     <message>
         <source>Rework of repair %1</source>
         <extracomment>%1 is the id of a repair</extracomment>
-        <translation>Repetición de la reparación %1</translation>
+        <translation>Repaso de la reparación %1</translation>
     </message>
     <message>
         <source>Sign-off</source>
-        <translation>Visado</translation>
+        <translation>Firmas</translation>
     </message>
     <message>
         <source>What the log says</source>
@@ -4816,7 +4816,7 @@
     </message>
     <message>
         <source>One moment …</source>
-        <translation>Un momento …</translation>
+        <translation>Un momento…</translation>
     </message>
     <message>
         <source>Looking through both logs</source>
@@ -4860,7 +4860,7 @@
     </message>
     <message>
         <source>Bench %1: both logs go on differently from entry %2. Its entries stay as they are here.</source>
-        <translation>Puesto %1: desde la entrada %2 los registros siguen distinto. Sus entradas quedan como están aquí.</translation>
+        <translation>Puesto %1: desde la entrada %2 los registros difieren. Sus entradas quedan como están aquí.</translation>
     </message>
     <message>
         <source>Open at two benches: %1, %2.</source>
@@ -5059,7 +5059,7 @@
     </message>
     <message>
         <source>Work there, or close it and try again.</source>
-        <translation>Trabaje allí, o ciérrela e inténtelo otra vez.</translation>
+        <translation>Trabajar allí, o cerrarla y probar de nuevo.</translation>
     </message>
     <message>
         <source>This is the supervisor’s to do.</source>
@@ -5177,11 +5177,11 @@
     </message>
     <message>
         <source>board set after %1, by the sheet %2</source>
-        <translation>en la tabla fraguó a %1, según ficha %2</translation>
+        <translation>en la tabla fraguó tras %1, según ficha %2</translation>
     </message>
     <message>
         <source>panel set after %1, by the sheet %2</source>
-        <translation>en el panel fraguó a %1, según ficha %2</translation>
+        <translation>en el panel fraguó tras %1, según ficha %2</translation>
     </message>
     <message>
         <source>sanded from %1, by the sheet %2</source>
@@ -5288,15 +5288,15 @@
     </message>
     <message>
         <source>Read: go on</source>
-        <translation>Leído: seguir</translation>
+        <translation>Medido: seguir</translation>
     </message>
     <message>
         <source>Read air and panel again</source>
-        <translation>Leer otra vez aire y panel</translation>
+        <translation>Medir otra vez aire y panel</translation>
     </message>
     <message>
         <source>Read air, and the panel beside the filler</source>
-        <translation>Leer aire, y panel junto a la masilla</translation>
+        <translation>Medir aire, y panel junto a la masilla</translation>
     </message>
     <message>
         <source>Air and humidity</source>
@@ -5416,7 +5416,7 @@
     </message>
     <message>
         <source>sealer or underseal</source>
-        <translation>sellador o protector bajos</translation>
+        <translation>sellador o protector de bajos</translation>
     </message>
     <message>
         <source>rust</source>
@@ -5539,7 +5539,7 @@
     <message>
         <source>sands hard</source>
         <extracomment>it still sands, but harder than before</extracomment>
-        <translation>se lija duro</translation>
+        <translation>cuesta lijar</translation>
     </message>
     <message>
         <source>assess</source>
@@ -5625,7 +5625,7 @@
     <message>
         <source>returned</source>
         <extracomment>by the supervisor, to be done again</extracomment>
-        <translation>devuelta</translation>
+        <translation>devuelto</translation>
     </message>
 </context>
 <context>
@@ -5916,7 +5916,7 @@
     </message>
     <message>
         <source>air not read yet</source>
-        <translation>aire sin leer aún</translation>
+        <translation>aire sin medir aún</translation>
     </message>
     <message>
         <source>air %1, %2</source>
@@ -5973,7 +5973,7 @@
     </message>
     <message>
         <source>%1 panel; depth drawn %2 times as large as width</source>
-        <translation>panel de %1; profundidad dibujada %2 veces mayor que el ancho</translation>
+        <translation>panel de %1; profundidad ampliada %2 veces</translation>
     </message>
     <message>
         <source>True size</source>
@@ -6109,7 +6109,7 @@
     </message>
     <message>
         <source>read the panel</source>
-        <translation>leer el panel</translation>
+        <translation>medir el panel</translation>
     </message>
 </context>
 <context>
@@ -6566,7 +6566,7 @@
     </message>
     <message>
         <source>How long after the last sanding comes primer?</source>
-        <translation>¿Cuánto tras el último lijado se imprima?</translation>
+        <translation>Tras el último lijado, ¿cuándo se imprima?</translation>
     </message>
     <message>
         <source>Wait</source>
@@ -6662,7 +6662,7 @@
     <name>PracticeRules</name>
     <message>
         <source>Every test on the panel must fit the material named.</source>
-        <translation>Cada prueba del panel debe cuadrar con el material dicho.</translation>
+        <translation>Cada prueba del panel debe cuadrar con el material indicado.</translation>
     </message>
     <message>
         <source>One test speaks against it: %1.</source>
@@ -6726,7 +6726,7 @@
     </message>
     <message>
         <source>Whoever stops says what must be put right, all of it.</source>
-        <translation>Quien para dice qué hay que corregir, todo.</translation>
+        <translation>Al parar se dice todo lo que hay que corregir.</translation>
     </message>
     <message>
         <source>Each stop has its own way out.</source>
@@ -6743,7 +6743,7 @@
     </message>
     <message>
         <source>The table refuses it here: %1.</source>
-        <translation>La tabla la rechaza aquí: %1.</translation>
+        <translation>La tabla de usos la rechaza: %1.</translation>
     </message>
     <message>
         <source>No step of the plan is left out.</source>
@@ -6775,7 +6775,7 @@
     <message>
         <source>%1 hardener of filler mass, from %2 to %3.</source>
         <extracomment>three shares</extracomment>
-        <translation>%1 de endurecedor sobre la masilla, de %2 a %3.</translation>
+        <translation>Endurecedor, %1 de la masa de masilla, de %2 a %3.</translation>
     </message>
     <message>
         <source>Edges are cleared from %1 of the gel time to the gel.</source>
@@ -6905,11 +6905,11 @@
     </message>
     <message>
         <source>Greatest in all coats</source>
-        <translation>Máximo entre todas</translation>
+        <translation>Máximo en total</translation>
     </message>
     <message>
         <source>Shrinkage</source>
-        <translation>Contracción</translation>
+        <translation>Merma</translation>
     </message>
     <message>
         <source>Styrene</source>
@@ -7084,7 +7084,7 @@
     </message>
     <message>
         <source>Read the air, the panel and the humidity</source>
-        <translation>Leer el aire, el panel y la humedad</translation>
+        <translation>Medir el aire, el panel y la humedad</translation>
     </message>
     <message>
         <source>glass cloth or mat at the broken edge</source>
@@ -7101,7 +7101,7 @@
     </message>
     <message>
         <source>a magnet holds, the zinc gauge reads zinc</source>
-        <translation>imán agarra, el medidor marca zinc</translation>
+        <translation>el imán agarra, el medidor marca zinc</translation>
     </message>
     <message>
         <source>no magnet holds, bright and soft under a file</source>
@@ -7221,7 +7221,7 @@
     </message>
     <message>
         <source>belt or seat mounting, glass flange, airbag, high voltage</source>
-        <translation>anclaje de cinturón o asiento, marco de vidrio, airbag, alta tensión</translation>
+        <translation>anclaje de cinturón o asiento, pestaña de vidrio, airbag, alta tensión</translation>
     </message>
     <message>
         <source>radar, camera or ultrasound looks through it</source>
@@ -7358,19 +7358,19 @@
     </message>
     <message>
         <source>Signs</source>
-        <translation>Signos</translation>
+        <translation>Señales</translation>
     </message>
     <message>
         <source>Stop: do not go on here.</source>
-        <translation>Alto: no siga aquí.</translation>
+        <translation>Alto: no seguir aquí.</translation>
     </message>
     <message>
         <source>Caution: it can hurt, or spoil the work.</source>
-        <translation>Cuidado: puede dañar o estropear el trabajo.</translation>
+        <translation>Precaución: puede dañar o estropear el trabajo.</translation>
     </message>
     <message>
         <source>Done: it was told and is in the log.</source>
-        <translation>Hecho: se dijo y está en el registro.</translation>
+        <translation>Hecho: se indicó y está en el registro.</translation>
     </message>
 </context>
 <context>
@@ -7397,11 +7397,11 @@
     </message>
     <message>
         <source>Dense filler has the fewest pores over a ground weld.</source>
-        <translation>La masilla densa tiene menos poros sobre soldadura amolada.</translation>
+        <translation>La masilla densa es la de menos poros sobre soldadura amolada.</translation>
     </message>
     <message>
         <source>Dense filler shows the bond line least when it swells.</source>
-        <translation>La masilla densa marca menos la línea de pegado al hincharse.</translation>
+        <translation>La masilla densa es la que menos marca el pegado al hincharse.</translation>
     </message>
     <message>
         <source>Its short strands hold only in a small hole.</source>
@@ -7498,7 +7498,7 @@
     </message>
     <message>
         <source>No bevel is given: filler cracks out of square edges.</source>
-        <translation>No se da bisel: la masilla salta de los cantos vivos.</translation>
+        <translation>No se indicó bisel: la masilla salta de los cantos vivos.</translation>
     </message>
     <message>
         <source>%1 is too little to measure by a bead: weigh it to 0.01 g, or mix %2 and book the waste.</source>
@@ -7537,11 +7537,11 @@
     <message>
         <source>The hardener lot in hand cures %1 faster than its sheet: planned for that.</source>
         <extracomment>%1 is a share: &quot;8 %&quot;</extracomment>
-        <translation>El lote de endurecedor en mano cura %1 más rápido que su ficha: así se planeó.</translation>
+        <translation>El lote de endurecedor en uso cura %1 más rápido que su ficha: así se planificó.</translation>
     </message>
     <message>
         <source>The hardener lot in hand cures %1 slower than its sheet: planned for that.</source>
-        <translation>El lote de endurecedor en mano cura %1 más lento que su ficha: así se planeó.</translation>
+        <translation>El lote de endurecedor en uso cura %1 más lento que su ficha: así se planificó.</translation>
     </message>
     <message>
         <source>Overridden by the supervisor: %1.</source>
@@ -7608,7 +7608,7 @@
     <name>Review</name>
     <message>
         <source>at work</source>
-        <translation>en trabajo</translation>
+        <translation>en curso</translation>
     </message>
     <message>
         <source>to sign off or return</source>
@@ -7616,11 +7616,11 @@
     </message>
     <message>
         <source>signed off</source>
-        <translation>firmada</translation>
+        <translation>firmado</translation>
     </message>
     <message>
         <source>returned</source>
-        <translation>devuelta</translation>
+        <translation>devuelto</translation>
     </message>
     <message>
         <source>What the panel is made of was not found out.</source>
@@ -7657,7 +7657,7 @@
     </message>
     <message>
         <source>Nail and paper test not told.</source>
-        <translation>Prueba de uña y papel no indicada.</translation>
+        <translation>Prueba de uña y lija no indicada.</translation>
     </message>
     <message>
         <source>Tests of the hand-over not passed: %1.</source>
@@ -7667,7 +7667,7 @@
     <message>
         <source>Acts without a name: %1.</source>
         <extracomment>%1 is a number</extracomment>
-        <translation>Actos sin nombre: %1.</translation>
+        <translation>Acciones sin nombre: %1.</translation>
     </message>
     <message>
         <source>Not told who allowed: %1.</source>
@@ -7688,7 +7688,7 @@
     </message>
     <message>
         <source>curing</source>
-        <translation>curado</translation>
+        <translation>curar</translation>
     </message>
     <message>
         <source>sanding</source>
@@ -7696,7 +7696,7 @@
     </message>
     <message>
         <source>turning</source>
-        <translation>girar</translation>
+        <translation>voltear</translation>
     </message>
     <message>
         <source>finishing</source>
@@ -7704,7 +7704,7 @@
     </message>
     <message>
         <source>parked</source>
-        <translation>aparcada</translation>
+        <translation>apartado</translation>
     </message>
     <message>
         <source>All repairs</source>
@@ -7728,7 +7728,7 @@
     </message>
     <message>
         <source>Substrate</source>
-        <translation>Soporte</translation>
+        <translation>Sustrato</translation>
     </message>
     <message>
         <source>This bench</source>
@@ -7740,7 +7740,7 @@
     </message>
     <message>
         <source>Not told by what the substrate was found out.</source>
-        <translation>No se dijo cómo se reconoció el sustrato.</translation>
+        <translation>No se indicó cómo se reconoció el sustrato.</translation>
     </message>
 </context>
 <context>
@@ -7805,7 +7805,7 @@
     </message>
     <message>
         <source>sign-off</source>
-        <translation>visado</translation>
+        <translation>firma</translation>
     </message>
     <message>
         <source>override of a stop</source>
@@ -7889,7 +7889,7 @@
     </message>
     <message>
         <source>The machine slept %1. Mixes ran on.</source>
-        <translation>La máquina durmió %1. Las mezclas siguieron.</translation>
+        <translation>Equipo suspendido %1. Las mezclas siguieron.</translation>
     </message>
     <message>
         <source>Local time goes on by %1. Mixes run on.</source>
@@ -7901,11 +7901,11 @@
     </message>
     <message>
         <source>The machine restarted after %1. Mixes ran on.</source>
-        <translation>Máquina reiniciada tras %1. Las mezclas siguieron.</translation>
+        <translation>Equipo reiniciado tras %1. Las mezclas siguieron.</translation>
     </message>
     <message>
         <source>The clock stands %1 behind the log: set it.</source>
-        <translation>El reloj va %1 por detrás del registro: ajústelo.</translation>
+        <translation>El reloj va %1 por detrás del registro: ajustarlo.</translation>
     </message>
     <message>
         <source>Refused: %1, %2</source>
@@ -7914,7 +7914,7 @@
     </message>
     <message>
         <source>Supervisor’s PIN set at the machine</source>
-        <translation>PIN del supervisor fijado en la máquina</translation>
+        <translation>PIN del supervisor fijado en el equipo</translation>
     </message>
     <message>
         <source>Supervisor’s PIN set</source>
@@ -8416,11 +8416,11 @@
     </message>
     <message>
         <source>Returned</source>
-        <translation>Devuelta</translation>
+        <translation>Devuelto</translation>
     </message>
     <message>
         <source>Returned by the supervisor</source>
-        <translation>Devuelta por el supervisor</translation>
+        <translation>Devuelto por el supervisor</translation>
     </message>
     <message>
         <source>%1, %2. The record of this repair stays as it is; its rework is taken in as a repair of its own, from the first question on.</source>
@@ -8489,7 +8489,7 @@
     </message>
     <message>
         <source>Goggles, mask, gloves, ear protection, closed sleeves. Read the safety data sheets of what you use.</source>
-        <translation>Gafas, mascarilla, guantes, protección auditiva, mangas cerradas. Leer las fichas de seguridad de lo que se usa.</translation>
+        <translation>Gafas cerradas, mascarilla, guantes, protección auditiva, mangas cerradas. Leer las fichas de seguridad de lo que se usa.</translation>
     </message>
     <message>
         <source>Gear is on</source>
@@ -8553,7 +8553,7 @@
     </message>
     <message>
         <source>Strip the paint well beyond the repair</source>
-        <translation>Quitar la pintura bien fuera de la reparación</translation>
+        <translation>Quitar la pintura bien más allá de la reparación</translation>
     </message>
     <message>
         <source>%1 beyond the damage, edges feathered. Fibre filler never goes over paint.</source>
@@ -8781,7 +8781,7 @@
     </message>
     <message>
         <source>Read air, panel and humidity again</source>
-        <translation>Leer otra vez aire, panel y humedad</translation>
+        <translation>Medir otra vez aire, panel y humedad</translation>
     </message>
     <message>
         <source>Probe on the bare panel beside the damage. The dew margin is computed again.</source>
@@ -8877,7 +8877,7 @@
     </message>
     <message>
         <source>Lay the straightedge across the repair, both ways</source>
-        <translation>Poner la regla en la reparación, en ambos sentidos</translation>
+        <translation>Poner la regla sobre la reparación, en ambos sentidos</translation>
     </message>
     <message>
         <source>On a curved panel, compare with the other side.</source>
@@ -8937,7 +8937,7 @@
     </message>
     <message>
         <source>Abrade the inside first. Wet cloth on a card, pulled up with wire, lapping %1, held until it cures.</source>
-        <translation>Lijar antes el interior. Tejido mojado sobre cartón, subido con alambre, solape %1, sujeto hasta curar.</translation>
+        <translation>Lijar antes el interior. Tejido impregnado sobre cartón, tirado con alambre, solape %1, sujeto hasta curar.</translation>
     </message>
 </context>
 <context>
@@ -9002,7 +9002,7 @@
     <message>
         <source>Its date is past: it was good until %1.</source>
         <extracomment>%1 is a day</extracomment>
-        <translation>Caducado: era bueno hasta %1.</translation>
+        <translation>Caducado: era válido hasta %1.</translation>
     </message>
     <message>
         <source>Open too long: since %1, its sheet allows %2 months.</source>
@@ -9011,11 +9011,11 @@
     </message>
     <message>
         <source>It still evens out with the air: %1 to go.</source>
-        <translation>Aún se iguala con el aire: faltan %1.</translation>
+        <translation>Aún se atempera con el aire: faltan %1.</translation>
     </message>
     <message>
         <source>It came from a colder or hotter place: read the air first.</source>
-        <translation>Vino de un sitio más frío o caliente: leer antes el aire.</translation>
+        <translation>Vino de un sitio más frío o caliente: medir antes el aire.</translation>
     </message>
     <message>
         <source>Its middle was at %1: it is mixed from %2 to %3.</source>
@@ -9081,7 +9081,7 @@
     </message>
     <message>
         <source>So many came in</source>
-        <translation>Tantos entraron</translation>
+        <translation>Entraron estos</translation>
     </message>
     <message>
         <source>Packages</source>
@@ -9109,7 +9109,7 @@
     </message>
     <message>
         <source>best before, or use by</source>
-        <translation>consumir antes de, o caduca</translation>
+        <translation>usar antes de, o caducidad</translation>
     </message>
     <message>
         <source>No date</source>
@@ -9173,7 +9173,7 @@
     </message>
     <message>
         <source>Thought to be there: %1.</source>
-        <translation>Se pensaba: %1.</translation>
+        <translation>Previsto: %1.</translation>
     </message>
     <message>
         <source>%1 less than thought</source>
@@ -9185,7 +9185,7 @@
     </message>
     <message>
         <source>As thought.</source>
-        <translation>Como se pensaba.</translation>
+        <translation>Según lo previsto.</translation>
     </message>
     <message>
         <source>There</source>
@@ -9400,7 +9400,7 @@
     </message>
     <message>
         <source>Warm the panel right through, then read again.</source>
-        <translation>Calentar el panel en todo su espesor; leer de nuevo.</translation>
+        <translation>Calentar el panel en todo su espesor; medir de nuevo.</translation>
     </message>
     <message>
         <source>Let the panel cool in the shade.</source>
@@ -9448,7 +9448,7 @@
     </message>
     <message>
         <source>Well beyond the repair, edges feathered; then assess again.</source>
-        <translation>Bien fuera de la reparación, bordes difuminados; luego evaluar de nuevo.</translation>
+        <translation>Bien más allá de la reparación, bordes difuminados; luego evaluar de nuevo.</translation>
     </message>
     <message>
         <source>What is left thin or holed is cut out; then assess again.</source>
@@ -9496,7 +9496,7 @@
     </message>
     <message>
         <source>From the cold they need hours to even out.</source>
-        <translation>Desde frío necesitan horas para igualarse.</translation>
+        <translation>Del frío, necesitan horas para atemperarse.</translation>
     </message>
     <message>
         <source>to the plastics bench</source>
@@ -9877,7 +9877,7 @@
     </message>
     <message>
         <source>Thick filler on sheet metal shrinks, cracks and shows.</source>
-        <translation>La masilla gruesa en chapa se contrae, agrieta y nota.</translation>
+        <translation>La masilla gruesa en chapa se contrae, se agrieta y se nota.</translation>
     </message>
     <message>
         <source>It is %1 across; filling ends at %2.</source>
@@ -9986,7 +9986,7 @@
     </message>
     <message>
         <source>It would not sand within %1.</source>
-        <translation>No se lijaría dentro de %1.</translation>
+        <translation>No se podría lijar en %1.</translation>
     </message>
     <message>
         <source>Sanding from %1 to %2 would fit; its sheet says otherwise.</source>
@@ -10172,7 +10172,7 @@
     </message>
     <message>
         <source>The clock counts to the next act</source>
-        <translation>El reloj cuenta hasta el próximo acto</translation>
+        <translation>El reloj cuenta hasta la próxima acción</translation>
     </message>
     <message>
         <source>Spread, clear the edges before it gels, then hands off. Every mix that runs stays in the dark bar at the top: tap it to go there.</source>
@@ -10357,7 +10357,7 @@
     </message>
     <message>
         <source>guide coat dries</source>
-        <translation>la guía seca</translation>
+        <translation>secar la guía</translation>
     </message>
     <message>
         <source>cure before primer</source>
@@ -10477,7 +10477,7 @@
     </message>
     <message>
         <source>Supervisor’s PIN, to sign off</source>
-        <translation>PIN del supervisor, para visar</translation>
+        <translation>PIN del supervisor, para firmar</translation>
     </message>
     <message>
         <source>Supervisor’s PIN, to override</source>
@@ -10521,11 +10521,11 @@
     </message>
     <message>
         <source>Key in the new PIN</source>
-        <translation>Marque el PIN nuevo</translation>
+        <translation>Teclear el PIN nuevo</translation>
     </message>
     <message>
         <source>Key in the new PIN again</source>
-        <translation>Marque otra vez el PIN nuevo</translation>
+        <translation>Teclear otra vez el PIN nuevo</translation>
     </message>
     <message>
         <source>Set this PIN</source>
@@ -10537,7 +10537,7 @@
     </message>
     <message>
         <source>Go back and key it in anew.</source>
-        <translation>Vuelva atrás y márquelo de nuevo.</translation>
+        <translation>Volver atrás y teclearlo de nuevo.</translation>
     </message>
     <message>
         <source>This PIN is too easy to guess.</source>
@@ -10545,7 +10545,7 @@
     </message>
     <message>
         <source>Go back and choose another.</source>
-        <translation>Vuelva atrás y elija otro.</translation>
+        <translation>Volver atrás y elegir otro.</translation>
     </message>
     <message>
         <source>Only looking: another copy of the program has this bench.</source>
@@ -10629,7 +10629,7 @@
     </message>
     <message>
         <source>Returned by the supervisor</source>
-        <translation>Devuelta por el supervisor</translation>
+        <translation>Devuelto por el supervisor</translation>
     </message>
     <message>
         <source>What is to be mended?</source>
@@ -10845,7 +10845,7 @@
     </message>
     <message>
         <source>since hardener in: it gets harder</source>
-        <translation>desde endurecedor: va a más dura</translation>
+        <translation>desde endurecedor: se endurece</translation>
     </message>
     <message>
         <source>from the sheet, for this layer on this panel</source>
@@ -10865,15 +10865,15 @@
     </message>
     <message>
         <source>sands from between %1 and %2</source>
-        <translation>se lija a partir de %1 a %2</translation>
+        <translation>empieza a lijarse entre %1 y %2</translation>
     </message>
     <message>
         <source>As read at %1, before: %2.</source>
-        <translation>Leído a las %1, antes: %2.</translation>
+        <translation>Medido a las %1, antes: %2.</translation>
     </message>
     <message>
         <source>Read again</source>
-        <translation>Leer otra vez</translation>
+        <translation>Medir otra vez</translation>
     </message>
     <message>
         <source>It may have gelled: hands off</source>
@@ -10892,7 +10892,7 @@
     </message>
     <message>
         <source>Reading …</source>
-        <translation>Leyendo …</translation>
+        <translation>Leyendo…</translation>
     </message>
     <message>
         <source>The record holds what is asked for</source>
@@ -10907,12 +10907,12 @@
     </message>
     <message>
         <source>Signed off: %1, %2</source>
-        <translation>Firmada: %1, %2</translation>
+        <translation>Firmado: %1, %2</translation>
     </message>
     <message>
         <source>Returned: %1. %2, %3</source>
         <extracomment>%1 is a reason, %2 a person, %3 a day and a time</extracomment>
-        <translation>Devuelta: %1. %2, %3</translation>
+        <translation>Devuelto: %1. %2, %3</translation>
     </message>
     <message>
         <source>Sign off</source>
@@ -11010,7 +11010,7 @@
     <name>strandbench::DayReviewScreen</name>
     <message>
         <source>Reading …</source>
-        <translation>Leyendo …</translation>
+        <translation>Leyendo…</translation>
     </message>
     <message>
         <source>Nothing was worked on that day.</source>
@@ -11038,12 +11038,12 @@
     </message>
     <message>
         <source>Day’s sheets</source>
-        <translation>Fichas del día</translation>
+        <translation>Hojas del día</translation>
     </message>
     <message>
         <source>Reading %1 of %2 …</source>
         <extracomment>how many repairs of how many were read</extracomment>
-        <translation>Leyendo %1 de %2 …</translation>
+        <translation>Leyendo %1 de %2…</translation>
     </message>
     <message numerus="yes">
         <source>%n to sign off or return</source>
@@ -11093,7 +11093,7 @@
     <name>strandbench::DaySheetsScreen</name>
     <message>
         <source>Choose where the day’s sheets go</source>
-        <translation>Elija adónde van las fichas del día</translation>
+        <translation>Elegir adónde van las hojas del día</translation>
     </message>
     <message>
         <source>A record of this day cannot be read.</source>
@@ -11113,8 +11113,8 @@
     <message numerus="yes">
         <source>Nothing was read in the last %n day(s).</source>
         <translation>
-            <numerusform>Nada leído en el último día.</numerusform>
-            <numerusform>Nada leído en los últimos %n días.</numerusform>
+            <numerusform>Nada medido en el último día.</numerusform>
+            <numerusform>Nada medido en los últimos %n días.</numerusform>
         </translation>
     </message>
     <message>
@@ -11181,7 +11181,7 @@
     </message>
     <message>
         <source>signed off, not returned, by substrate</source>
-        <translation>visadas, no devueltas, por sustrato</translation>
+        <translation>firmadas, no devueltas, por sustrato</translation>
     </message>
     <message>
         <source>planned and actual, by part of the job</source>
@@ -11197,7 +11197,7 @@
     </message>
     <message>
         <source>What do you want to know?</source>
-        <translation>¿Qué quiere saber?</translation>
+        <translation>¿Qué se quiere saber?</translation>
     </message>
 </context>
 <context>
@@ -11308,7 +11308,7 @@
     </message>
     <message>
         <source>The safety data sheet, local codes and licensed practice come first.</source>
-        <translation>Primero van la ficha de datos de seguridad, las normas locales y la práctica autorizada.</translation>
+        <translation>Primero van la ficha de seguridad, las normas locales y la práctica autorizada.</translation>
     </message>
     <message>
         <source>What lights vapour</source>
@@ -11320,11 +11320,11 @@
     </message>
     <message>
         <source>Static of dry rags, foil and spray: earth can and panel.</source>
-        <translation>Electricidad estática de trapos secos, film y spray: poner a tierra bote y panel.</translation>
+        <translation>Electricidad estática de trapos secos, film y aerosol: poner a tierra bote y panel.</translation>
     </message>
     <message>
         <source>Heater, lamp, hot pipe, flame, cigarette.</source>
-        <translation>Calefactor, lámpara, tubo caliente, llama, cigarrillo.</translation>
+        <translation>Calefactor, lámpara, tubería caliente, llama, cigarrillo.</translation>
     </message>
     <message>
         <source>The vapours are heavier than air: they lie low and creep far.</source>
@@ -11343,7 +11343,7 @@
     </message>
     <message>
         <source>Looking …</source>
-        <translation>Buscando …</translation>
+        <translation>Buscando…</translation>
     </message>
     <message>
         <source>Look for something else</source>
@@ -11355,7 +11355,7 @@
     </message>
     <message>
         <source>The newest first: tap one</source>
-        <translation>Lo más nuevo primero: toque uno</translation>
+        <translation>Lo más nuevo primero: pulsar uno</translation>
     </message>
     <message>
         <source>No repair holds all of these words. Fewer letters find more: words are found by their beginning.</source>
@@ -11393,7 +11393,7 @@
     </message>
     <message>
         <source>The safety data sheet, local codes and licensed practice come first.</source>
-        <translation>Primero van la ficha de datos de seguridad, las normas locales y la práctica autorizada.</translation>
+        <translation>Primero van la ficha de seguridad, las normas locales y la práctica autorizada.</translation>
     </message>
     <message>
         <source>Back to the step</source>
@@ -11406,7 +11406,7 @@
     <message>
         <source>By the safety data sheet of %1</source>
         <extracomment>%1 is a product as the shop calls it</extracomment>
-        <translation>Según la ficha de datos de seguridad de %1</translation>
+        <translation>Según la ficha de seguridad de %1</translation>
     </message>
     <message>
         <source>In general; the product’s own sheet may say more.</source>
@@ -11465,7 +11465,7 @@
     </message>
     <message>
         <source>hatches and signs</source>
-        <translation>tramas y signos</translation>
+        <translation>tramas y señales</translation>
     </message>
     <message>
         <source>Quick card</source>
@@ -11535,7 +11535,7 @@
     </message>
     <message>
         <source>No repair is open. Take in a panel: the program asks what there is, plans, and keeps time and record.</source>
-        <translation>No hay ninguna reparación abierta. Reciba un panel: el programa pregunta qué hay, planifica y lleva tiempo y registro.</translation>
+        <translation>No hay ninguna reparación abierta. Recibir un panel: el programa pregunta qué hay, planifica y lleva tiempo y registro.</translation>
     </message>
 </context>
 <context>
@@ -11559,10 +11559,6 @@
     <message>
         <source>pale, rows of dashes</source>
         <translation>claro, filas de rayas</translation>
-    </message>
-    <message>
-        <source>dark, crossed hatch</source>
-        <translation>oscuro, trama cruzada</translation>
     </message>
     <message>
         <source>pale, rows of dots</source>
@@ -11646,11 +11642,11 @@
     </message>
     <message>
         <source>Do not go on here.</source>
-        <translation>No siga aquí.</translation>
+        <translation>No seguir aquí.</translation>
     </message>
     <message>
         <source>Triangle: caution</source>
-        <translation>Triángulo: cuidado</translation>
+        <translation>Triángulo: precaución</translation>
     </message>
     <message>
         <source>It can hurt, or spoil the work.</source>
@@ -11678,7 +11674,7 @@
     </message>
     <message>
         <source>It was told and is in the log.</source>
-        <translation>Se dijo y está en el registro.</translation>
+        <translation>Se indicó y está en el registro.</translation>
     </message>
     <message>
         <source>A tap on a section leads here</source>
@@ -11686,11 +11682,15 @@
     </message>
     <message>
         <source>Hatches and signs</source>
-        <translation>Tramas y signos</translation>
+        <translation>Tramas y señales</translation>
     </message>
     <message>
         <source>Back to the job</source>
         <translation>Volver al trabajo</translation>
+    </message>
+    <message>
+        <source>dark, in squares</source>
+        <translation>oscuro, en cuadros</translation>
     </message>
 </context>
 <context>
@@ -11704,7 +11704,7 @@
     <name>strandbench::LotListScreen</name>
     <message>
         <source>Hardener lots of this bench</source>
-        <translation>Lotes de endurecedor de este banco</translation>
+        <translation>Lotes de endurecedor de este puesto</translation>
     </message>
     <message>
         <source>Tap a lot to see what it taught</source>
@@ -11881,7 +11881,7 @@
     <name>strandbench::LotTraceScreen</name>
     <message>
         <source>Looking …</source>
-        <translation>Buscando …</translation>
+        <translation>Buscando…</translation>
     </message>
     <message>
         <source>Recall list as files</source>
@@ -11905,7 +11905,7 @@
     </message>
     <message>
         <source>The recall list is being written …</source>
-        <translation>Escribiendo la lista de retirada …</translation>
+        <translation>Escribiendo la lista de retirada…</translation>
     </message>
     <message>
         <source>Cancelled: nothing was written.</source>
@@ -11981,7 +11981,7 @@
     </message>
     <message>
         <source>Working out what it comes to …</source>
-        <translation>Calculando en qué acaba …</translation>
+        <translation>Calculando en qué acaba…</translation>
     </message>
     <message>
         <source>Done</source>
@@ -12123,11 +12123,11 @@
     </message>
     <message>
         <source>Read again</source>
-        <translation>Leer otra vez</translation>
+        <translation>Medir otra vez</translation>
     </message>
     <message>
         <source>Plan again as read</source>
-        <translation>Planificar con lo leído</translation>
+        <translation>Planificar con lo medido</translation>
     </message>
     <message>
         <source>Hardener in anyway</source>
@@ -12244,7 +12244,7 @@
     </message>
     <message>
         <source>The sheet could not be written.</source>
-        <translation>La ficha no se pudo escribir.</translation>
+        <translation>La hoja no se pudo escribir.</translation>
     </message>
     <message>
         <source>Written: %1</source>
@@ -12253,11 +12253,11 @@
     </message>
     <message>
         <source>The file beside the sheet could not be written.</source>
-        <translation>El archivo junto a la ficha no se pudo escribir.</translation>
+        <translation>El archivo junto a la hoja no se pudo escribir.</translation>
     </message>
     <message>
         <source>Being written …</source>
-        <translation>Escribiendo …</translation>
+        <translation>Escribiendo…</translation>
     </message>
     <message>
         <source>Cancelled: nothing was written.</source>
@@ -12273,7 +12273,7 @@
     </message>
     <message>
         <source>Being printed …</source>
-        <translation>Imprimiendo …</translation>
+        <translation>Imprimiendo…</translation>
     </message>
     <message>
         <source>Cancelled: nothing was printed.</source>
@@ -12281,7 +12281,7 @@
     </message>
     <message>
         <source>The printer does not take the sheet.</source>
-        <translation>La impresora no acepta la ficha.</translation>
+        <translation>La impresora no acepta la hoja.</translation>
     </message>
     <message>
         <source>Look at the printer, and try again.</source>
@@ -12305,7 +12305,7 @@
     <name>strandbench::PatScreen</name>
     <message>
         <source>Watch the pat: tap when it pulls and will not smear</source>
-        <translation>Vigilar la torta: pulsar cuando tira</translation>
+        <translation>Torta: pulsar si tira y no se extiende</translation>
     </message>
     <message>
         <source>Knead both, then lay this puddle and bead</source>
@@ -12321,11 +12321,11 @@
     </message>
     <message>
         <source>Reckoned for air of %1, read %2 ago.</source>
-        <translation>Calculado para aire de %1, leído hace %2.</translation>
+        <translation>Calculado para aire de %1, medido hace %2.</translation>
     </message>
     <message>
         <source>No air was read yet: read it at a repair first.</source>
-        <translation>Aún no se leyó el aire: leerlo primero en una reparación.</translation>
+        <translation>Aún no se midió el aire: medirlo primero en una reparación.</translation>
     </message>
     <message>
         <source>Hardener in: start</source>
@@ -12333,7 +12333,7 @@
     </message>
     <message>
         <source>Expected between %1 and %2; by the sheet after %3.</source>
-        <translation>Se espera entre %1 y %2; según la ficha a %3.</translation>
+        <translation>Se espera entre %1 y %2; según la ficha tras %3.</translation>
     </message>
     <message>
         <source>It was thrown away: mix a new one</source>
@@ -12444,23 +12444,23 @@
     </message>
     <message>
         <source>Set it: bench set-up, people.</source>
-        <translation>Fíjelo: ajustes del puesto, personas.</translation>
+        <translation>Fijarlo: ajustes del puesto, personas.</translation>
     </message>
     <message>
         <source>The try cannot be counted, so it was not looked at.</source>
-        <translation>El intento no se puede contar y no se miró.</translation>
+        <translation>El intento no se puede contar y no se comprobó.</translation>
     </message>
     <message>
         <source>Check the disk and the PIN’s file.</source>
-        <translation>Revise el disco y el archivo del PIN.</translation>
+        <translation>Revisar el disco y el archivo del PIN.</translation>
     </message>
     <message>
         <source>The wait was not over: it was not looked at.</source>
-        <translation>La espera no había acabado: no se miró.</translation>
+        <translation>La espera no había acabado: no se comprobó.</translation>
     </message>
     <message>
         <source>Key it in again.</source>
-        <translation>Márquelo otra vez.</translation>
+        <translation>Teclearlo otra vez.</translation>
     </message>
     <message>
         <source>That is not the PIN.</source>
@@ -12519,7 +12519,7 @@
     </message>
     <message>
         <source>Hottest as it cures %1, limit %2</source>
-        <translation>Calor %1, límite %2</translation>
+        <translation>Máximo %1, límite %2</translation>
     </message>
     <message>
         <source>Answers</source>
@@ -12688,7 +12688,7 @@
     </message>
     <message>
         <source>What is assumed is common for such fillers, without a source. Put in what your data sheet says.</source>
-        <translation>Lo supuesto es común en tales masillas, sin fuente. Ponga lo que dice su ficha.</translation>
+        <translation>Lo supuesto es común en estas masillas, sin fuente. Poner lo que dice la ficha técnica.</translation>
     </message>
     <message>
         <source>What kind of filler is it?</source>
@@ -12729,7 +12729,7 @@
     </message>
     <message>
         <source>Write the product’s name</source>
-        <translation>Escriba el nombre del producto</translation>
+        <translation>Escribir el nombre del producto</translation>
     </message>
     <message>
         <source>Take this name</source>
@@ -12740,7 +12740,7 @@
     <name>strandbench::ProductOutlook</name>
     <message>
         <source>One moment: the engine works out what this sheet means …</source>
-        <translation>Un momento: se calcula qué significa esta ficha …</translation>
+        <translation>Un momento: se calcula qué significa esta ficha…</translation>
     </message>
     <message>
         <source>at</source>
@@ -12802,7 +12802,7 @@
     </message>
     <message>
         <source>nobody told</source>
-        <translation>nadie lo dijo</translation>
+        <translation>sin indicar</translation>
     </message>
     <message numerus="yes">
         <source>and %n earlier</source>
@@ -12813,7 +12813,7 @@
     </message>
     <message>
         <source>Demo sheet: invented values. Type in the sheet of the tub in your hand.</source>
-        <translation>Ficha de muestra: valores inventados. Escriba la ficha del bote que tiene en la mano.</translation>
+        <translation>Ficha de muestra: valores inventados. Teclear la ficha del bote en uso.</translation>
     </message>
     <message>
         <source>Versions:</source>
@@ -12840,7 +12840,7 @@
     <name>strandbench::QuickCardScreen</name>
     <message>
         <source>Choose where the quick card goes</source>
-        <translation>Elija adónde va la tarjeta rápida</translation>
+        <translation>Elegir adónde va la tarjeta rápida</translation>
     </message>
 </context>
 <context>
@@ -12878,11 +12878,11 @@
     </message>
     <message>
         <source>Signed off</source>
-        <translation>Firmada</translation>
+        <translation>Firmado</translation>
     </message>
     <message>
         <source>Returned</source>
-        <translation>Devuelta</translation>
+        <translation>Devuelto</translation>
     </message>
     <message>
         <source>Sign off, return</source>
@@ -12939,7 +12939,7 @@
     </message>
     <message>
         <source>Reorder list: tap a product to set its level</source>
-        <translation>Reposición: toque un producto para fijar su nivel</translation>
+        <translation>Reposición: pulsar un producto para fijar su nivel</translation>
     </message>
     <message>
         <source>Back to the stock</source>
@@ -12990,8 +12990,8 @@
     <message numerus="yes">
         <source>up to today; tap: %n day(s)</source>
         <translation>
-            <numerusform>hasta hoy; toque: %n día</numerusform>
-            <numerusform>hasta hoy; toque: %n días</numerusform>
+            <numerusform>hasta hoy; pulsar: %n día</numerusform>
+            <numerusform>hasta hoy; pulsar: %n días</numerusform>
         </translation>
     </message>
     <message>
@@ -13008,7 +13008,7 @@
     </message>
     <message>
         <source>Reading the records …</source>
-        <translation>Leyendo el registro …</translation>
+        <translation>Leyendo el registro…</translation>
     </message>
 </context>
 <context>
@@ -13149,7 +13149,7 @@
     </message>
     <message>
         <source>Change the figure, or put the default back</source>
-        <translation>Cambiar el valor o volver al de por defecto</translation>
+        <translation>Cambiarlo o volver al valor por defecto</translation>
     </message>
     <message>
         <source>Take this figure</source>
@@ -13577,7 +13577,7 @@
     </message>
     <message>
         <source>one moment …</source>
-        <translation>un momento …</translation>
+        <translation>un momento…</translation>
     </message>
 </context>
 <context>
@@ -13662,7 +13662,7 @@
     </message>
     <message>
         <source>Only invented sheets yet: type in the shop’s own</source>
-        <translation>Solo hay fichas inventadas: teclee las del taller</translation>
+        <translation>Solo hay fichas inventadas: teclear las del taller</translation>
     </message>
 </context>
 <context>
@@ -13832,7 +13832,7 @@
     </message>
     <message>
         <source>Tap a lot, or scan it</source>
-        <translation>Toque un lote o escanéelo</translation>
+        <translation>Pulsar un lote o escanearlo</translation>
     </message>
     <message>
         <source>Book in a package</source>
@@ -13840,7 +13840,7 @@
     </message>
     <message>
         <source>Nothing is on the shelf yet. Book in what stands there: from then on each batch is taken off, and what runs short, out of date or dry is told with the plan.</source>
-        <translation>Aún no hay nada registrado. Dé entrada a lo que hay: desde entonces cada mezcla se descuenta, y lo que falta, caduca o se seca se dice con el plan.</translation>
+        <translation>Aún no hay nada registrado. Dar entrada a lo que hay: desde entonces cada mezcla se descuenta, y lo que falta, caduca o se seca se dice con el plan.</translation>
     </message>
     <message>
         <source>Reorder list</source>
@@ -13905,11 +13905,11 @@
     </message>
     <message>
         <source>Good until %1, as printed</source>
-        <translation>Bueno hasta %1, según el envase</translation>
+        <translation>Válido hasta %1, según el envase</translation>
     </message>
     <message>
         <source>Good until %1, by the sheet’s months</source>
-        <translation>Bueno hasta %1, según los meses de la ficha</translation>
+        <translation>Válido hasta %1, según los meses de la ficha</translation>
     </message>
     <message>
         <source>The open one until %1</source>
@@ -14019,7 +14019,7 @@
     </message>
     <message>
         <source>Nothing is to be told of the lots in the hand. Of lots that were never booked in or counted nothing is known.</source>
-        <translation>Nada que decir de los lotes en mano. De los lotes sin entrada ni recuento no se sabe nada.</translation>
+        <translation>Nada que decir de los lotes en uso. De los lotes sin entrada ni recuento no se sabe nada.</translation>
     </message>
     <message>
         <source>To the stock</source>
@@ -14058,7 +14058,7 @@
     </message>
     <message>
         <source>told</source>
-        <translation>anotado</translation>
+        <translation>indicado</translation>
     </message>
     <message>
         <source>reading</source>
@@ -14094,11 +14094,11 @@
     </message>
     <message>
         <source>signed off</source>
-        <translation>visado</translation>
+        <translation>firmado</translation>
     </message>
     <message>
         <source>to sign off</source>
-        <translation>por visar</translation>
+        <translation>por firmar</translation>
     </message>
     <message>
         <source>This bench</source>
@@ -14107,8 +14107,8 @@
     <message numerus="yes">
         <source>%n entry(ies): clocks, refused acts, PIN</source>
         <translation>
-            <numerusform>%n entrada: relojes, actos denegados, PIN</numerusform>
-            <numerusform>%n entradas: relojes, actos denegados, PIN</numerusform>
+            <numerusform>%n entrada: relojes, acciones denegadas, PIN</numerusform>
+            <numerusform>%n entradas: relojes, acciones denegadas, PIN</numerusform>
         </translation>
     </message>
     <message>
@@ -14188,7 +14188,7 @@
     </message>
     <message>
         <source>One moment …</source>
-        <translation>Un momento …</translation>
+        <translation>Un momento…</translation>
     </message>
     <message>
         <source>Nothing could be saved: %1</source>
@@ -14217,7 +14217,7 @@
     </message>
     <message>
         <source>Beside the panel it is more. A measurement, the safety data sheet and local codes come first.</source>
-        <translation>Junto al panel hay más. Primero van una medición, la ficha de datos de seguridad y las normas locales.</translation>
+        <translation>Junto al panel hay más. Primero van una medición, la ficha de seguridad y las normas locales.</translation>
     </message>
     <message>
         <source>now %1; highest mean of 15 min %2, of 8 h %3</source>
@@ -14229,7 +14229,7 @@
     </message>
     <message>
         <source>Together at most %1 of the OSHA PEL of a mixture.</source>
-        <translation>Juntos, como mucho un %1 del OSHA PEL de una mezcla.</translation>
+        <translation>Juntos, como mucho un %1 del PEL de OSHA de una mezcla.</translation>
     </message>
     <message>
         <source>Reckoned for %1 of well-mixed air that changes %2 times an hour: assumptions, see bench set-up.</source>
@@ -14237,11 +14237,11 @@
     </message>
     <message>
         <source>Styrene from what worked-in resin gives off to what gel coat does, by 40 CFR 63 VVVV Table 3; none was found for filler. Solvent: all of it.</source>
-        <translation>Estireno: entre lo que da resina trabajada y lo que da gelcoat, según 40 CFR 63 VVVV tabla 3; de masilla no se halló. Disolvente: todo.</translation>
+        <translation>Estireno: entre lo que da resina trabajada y lo que da gel coat, según 40 CFR 63 VVVV tabla 3; de masilla no se halló. Disolvente: todo.</translation>
     </message>
     <message>
         <source>Counted: batches, test pats and wiping down told here in the last 24 hours. Not guide coat, lay-up resin or other work.</source>
-        <translation>Contado: mezclas, tortas de prueba y limpiezas dichas aquí en las últimas 24 horas. No: guía de lijado, resina de laminar, otros trabajos.</translation>
+        <translation>Contado: mezclas, tortas de prueba y limpiezas indicadas aquí en las últimas 24 horas. No: guía de lijado, resina de laminar, otros trabajos.</translation>
     </message>
     <message numerus="yes">
         <source>%n batch(es) whose sheet is not loaded: not counted.</source>

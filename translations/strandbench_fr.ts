@@ -17,11 +17,11 @@
     </message>
     <message>
         <source>mean of 8 hours</source>
-        <translation>moyenne de 8 heures</translation>
+        <translation>moyenne sur 8 heures</translation>
     </message>
     <message>
         <source>mean of 15 minutes</source>
-        <translation>moyenne de 15 minutes</translation>
+        <translation>moyenne sur 15 minutes</translation>
     </message>
     <message>
         <source>at any time</source>
@@ -29,7 +29,7 @@
     </message>
     <message>
         <source>mean of 5 minutes</source>
-        <translation>moyenne de 5 minutes</translation>
+        <translation>moyenne sur 5 minutes</translation>
     </message>
     <message>
         <source>danger to life at once</source>
@@ -38,7 +38,7 @@
     <message>
         <source>under %1 ppm</source>
         <extracomment>so much of a vapour in the air; %1 is a figure</extracomment>
-        <translation>moins de %1 ppm</translation>
+        <translation>moins de %1 ppm</translation>
     </message>
     <message>
         <source>%1 to %2</source>
@@ -72,7 +72,7 @@
     </message>
     <message>
         <source>Flash point %1; air not read yet.</source>
-        <translation>Point d’éclair %1&#xa0;; air pas encore lu.</translation>
+        <translation>Point d’éclair %1 ; air non mesuré.</translation>
     </message>
     <message>
         <source>Flash point %1; the air is %2 below it, a warm spot may not be.</source>
@@ -137,7 +137,7 @@
     </message>
     <message>
         <source>All right: go on</source>
-        <translation>Tout juste&#xa0;: continuer</translation>
+        <translation>Tout bon : continuer</translation>
     </message>
     <message>
         <source>More answers</source>
@@ -168,7 +168,7 @@
     </message>
     <message>
         <source>The mix on this panel goes on curing and its clock runs on.</source>
-        <translation>Le mélange sur ce panneau continue de durcir, son temps court.</translation>
+        <translation>Le mélange sur ce panneau continue de durcir, son chrono tourne.</translation>
     </message>
     <message>
         <source>Nothing is lost: parked, it waits on the rail at this very step.</source>
@@ -314,7 +314,7 @@
     </message>
     <message>
         <source>Mixing board, density</source>
-        <translation>Palette, densité</translation>
+        <translation>Palette, masse volumique</translation>
     </message>
     <message>
         <source>Mixing board, specific heat</source>
@@ -406,7 +406,7 @@
     </message>
     <message>
         <source>Panel above dew point by</source>
-        <translation>Panneau au-dessus de la rosée de</translation>
+        <translation>Marge de rosée du panneau</translation>
     </message>
     <message>
         <source>Peak on laminate and SMC</source>
@@ -426,7 +426,7 @@
     </message>
     <message>
         <source>Laminate and SMC, density</source>
-        <translation>Stratifié et SMC, densité</translation>
+        <translation>Stratifié et SMC, masse volumique</translation>
     </message>
     <message>
         <source>Laminate and SMC, specific heat</source>
@@ -438,7 +438,7 @@
     </message>
     <message>
         <source>Steel, density</source>
-        <translation>Acier, densité</translation>
+        <translation>Acier, masse volumique</translation>
     </message>
     <message>
         <source>Steel, specific heat</source>
@@ -450,7 +450,7 @@
     </message>
     <message>
         <source>Aluminium, density</source>
-        <translation>Aluminium, densité</translation>
+        <translation>Aluminium, masse volumique</translation>
     </message>
     <message>
         <source>Aluminium, specific heat</source>
@@ -479,7 +479,7 @@
     </message>
     <message>
         <source>Solvent, gone after</source>
-        <translation>Solvant, parti après</translation>
+        <translation>Solvant, évaporé après</translation>
     </message>
 </context>
 <context>
@@ -494,35 +494,35 @@
     </message>
     <message>
         <source>Hardener %1 of filler.</source>
-        <translation>Durcisseur : %1 du mastic.</translation>
+        <translation>Durcisseur : %1 du mastic.</translation>
     </message>
     <message>
         <source>Within the sheet’s %1 to %2.</source>
-        <translation>Dans la fiche : %1 à %2.</translation>
+        <translation>Dans la fiche : %1 à %2.</translation>
     </message>
     <message>
         <source>Little: it cures slowly and may stay soft at the edges.</source>
-        <translation>Peu : il durcit lentement et peut rester mou aux bords.</translation>
+        <translation>Peu : il durcit lentement et peut rester mou aux bords.</translation>
     </message>
     <message>
         <source>Much: it gels early, and may bleed and pinhole.</source>
-        <translation>Beaucoup : prise précoce, peut ressuer et piquer.</translation>
+        <translation>Beaucoup : prise précoce, peut ressuer et se piquer.</translation>
     </message>
     <message>
         <source>Outside %1 to %2: do not use this mix. Spread it thin to cure, mix anew.</source>
-        <translation>Hors de %1 à %2 : ne pas utiliser. L’étaler fin pour durcir, refaire un mélange.</translation>
+        <translation>Hors de %1 à %2 : ne pas utiliser. L’étaler fin pour durcir, refaire un mélange.</translation>
     </message>
     <message>
         <source>How much hardener was weighed?</source>
-        <translation>Combien de durcisseur pesé ?</translation>
+        <translation>Combien de durcisseur pesé ?</translation>
     </message>
     <message>
         <source>How long is the bead laid?</source>
-        <translation>Quelle longueur de cordon posée ?</translation>
+        <translation>Quelle longueur de cordon posée ?</translation>
     </message>
     <message>
         <source>Hardener in: start</source>
-        <translation>Durcisseur mis : départ</translation>
+        <translation>Durcisseur mis : départ</translation>
     </message>
     <message>
         <source>weighed</source>
@@ -628,7 +628,7 @@
     </message>
     <message>
         <source>Old paint dust.</source>
-        <translation>Poussière de peinture.</translation>
+        <translation>Poussière de vieille peinture.</translation>
     </message>
     <message>
         <source>Keep metal dusts apart.</source>
@@ -660,7 +660,7 @@
     </message>
     <message>
         <source>Extraction on, dust mask.</source>
-        <translation>Aspiration en marche, masque.</translation>
+        <translation>Aspiration, masque poussière.</translation>
     </message>
     <message>
         <source>Hot metal.</source>
@@ -668,7 +668,7 @@
     </message>
     <message>
         <source>No heat on wet solvent.</source>
-        <translation>Ni chaleur sur solvant frais.</translation>
+        <translation>Pas de chaleur : solvant frais.</translation>
     </message>
     <message>
         <source>Lay-up resin: its own catalyst.</source>
@@ -680,7 +680,7 @@
     </message>
     <message>
         <source>Never at skin.</source>
-        <translation>Pas vers la peau.</translation>
+        <translation>Jamais vers la peau.</translation>
     </message>
     <message>
         <source>Lamp before filling only.</source>
@@ -704,11 +704,11 @@
     </message>
     <message>
         <source>It may hold lead or chromate: test it, and extraction on before sanding.</source>
-        <translation>Plomb ou chromate possibles&#xa0;: tester, et aspirer avant de poncer.</translation>
+        <translation>Plomb ou chromate possibles : tester, et aspiration avant de poncer.</translation>
     </message>
     <message>
         <source>Aluminium and steel dust together can burn fiercely: own extractors.</source>
-        <translation>Poussières d’aluminium et d’acier mêlées brûlent fort&#xa0;: aspirateurs séparés.</translation>
+        <translation>Mêlées, poussières d’aluminium et d’acier peuvent brûler fort : aspirateurs séparés.</translation>
     </message>
     <message>
         <source>Fresh air; no flame, no hot lamp, no grinding near it.</source>
@@ -752,7 +752,7 @@
     </message>
     <message>
         <source>It burns, and harms hearing and the unborn child: extraction, and the mask its sheet names.</source>
-        <translation>Il brûle, nuit à l’ouïe et à l’enfant à naître&#xa0;: aspiration, et le masque de sa fiche.</translation>
+        <translation>Elle brûle, nuit à l’ouïe et à l’enfant à naître : aspiration, et le masque de sa fiche.</translation>
     </message>
     <message>
         <source>Goggles and ear protection; guard others from chips.</source>
@@ -780,15 +780,15 @@
     </message>
     <message>
         <source>Peroxide: goggles, gloves.</source>
-        <translation>Peroxyde : lunettes, gants.</translation>
+        <translation>Peroxyde : lunettes, gants.</translation>
     </message>
     <message>
         <source>In the eye: rinse, doctor.</source>
-        <translation>Dans l’œil : rincer, médecin.</translation>
+        <translation>Dans l’œil : rincer, médecin.</translation>
     </message>
     <message>
         <source>At once and long, lids held open; its data sheet goes along.</source>
-        <translation>Aussitôt et longtemps, paupières ouvertes ; emporter sa fiche.</translation>
+        <translation>Aussitôt et longtemps, paupières ouvertes ; emporter sa fiche.</translation>
     </message>
 </context>
 <context>
@@ -839,7 +839,7 @@
     </message>
     <message>
         <source>The panel is only %1 above dew point, not %2: unseen dew, and no adhesion.</source>
-        <translation>Écart de rosée %1 seulement, pas %2&#xa0;: rosée invisible, aucune adhérence.</translation>
+        <translation>Marge de rosée %1 seulement, pas %2&#xa0;: rosée invisible, aucune adhérence.</translation>
     </message>
     <message>
         <source>Filler would hide it: %1.</source>
@@ -875,11 +875,11 @@
     </message>
     <message>
         <source>The face stays %1 too low.</source>
-        <translation>La face reste %1 trop basse.</translation>
+        <translation>La face reste trop basse de %1.</translation>
     </message>
     <message>
         <source>The face stands %1 too high, all of it to sand off.</source>
-        <translation>La face est %1 trop haute, tout est à poncer.</translation>
+        <translation>La face est trop haute de %1, tout est à poncer.</translation>
     </message>
     <message>
         <source>%1 are missing: the next batch meets a cold joint.</source>
@@ -939,7 +939,7 @@
     </message>
     <message>
         <source>A coat of %1 sinks and pinholes; at most %2.</source>
-        <translation>Une couche de %1 se creuse et pique&#xa0;; au plus %2.</translation>
+        <translation>Une couche de %1 se creuse et se pique ; au plus %2.</translation>
     </message>
     <message>
         <source>%1 of finishing filler in all; it cracks beyond %2.</source>
@@ -969,7 +969,7 @@
     <message>
         <source>By its product sheet: above %2 it bleeds and pinholes.</source>
         <extracomment>%1 is the share of hardener mixed, %2 the most</extracomment>
-        <translation>D’après sa fiche&#xa0;: au-delà de %2 il ressue et pique.</translation>
+        <translation>D’après sa fiche : au-delà de %2 il ressue et se pique.</translation>
     </message>
     <message>
         <source>It is damp: the filler does not hold on water.</source>
@@ -985,7 +985,7 @@
     <name>Deviations</name>
     <message>
         <source>panel %1 above dew point; at least %2</source>
-        <translation>écart de rosée %1&#xa0;; au moins %2</translation>
+        <translation>marge de rosée %1&#xa0;; au moins %2</translation>
     </message>
     <message>
         <source>panel at %1; at least %2</source>
@@ -1098,7 +1098,7 @@
     <message>
         <source>overridden: %1. Reason: %2</source>
         <extracomment>%1 is a stop, %2 a reason: &quot;Damp&quot;, &quot;Proved by another test&quot;</extracomment>
-        <translation>outrepassé : %1. Motif : %2</translation>
+        <translation>dérogation : %1. Motif : %2</translation>
     </message>
     <message>
         <source>laid %1 thick by its mass; at most %2 in one go</source>
@@ -1156,7 +1156,7 @@
     </message>
     <message>
         <source>Read: %1; panel %2 above dew point</source>
-        <translation>Mesuré&#xa0;: %1&#xa0;; écart de rosée %2</translation>
+        <translation>Mesuré&#xa0;: %1&#xa0;; marge de rosée %2</translation>
     </message>
     <message>
         <source>%1: hardener in, %2 + %3</source>
@@ -1228,15 +1228,15 @@
     </message>
     <message>
         <source>%1: by this reading sands from %2, before from %3</source>
-        <translation>%1&#xa0;: d’après cette mesure se ponce dès %2, avant dès %3</translation>
+        <translation>%1 : d’après cette mesure ponçable dès %2 (avant : dès %3)</translation>
     </message>
     <message>
         <source>%1: alarm answered: %2</source>
-        <translation>%1 : alarme acquittée : %2</translation>
+        <translation>%1 : alarme acquittée : %2</translation>
     </message>
     <message>
         <source>Overridden by the supervisor: %1. Reason: %2</source>
-        <translation>Outrepassé par le chef d’atelier : %1. Motif : %2</translation>
+        <translation>Dérogation du chef d’atelier : %1. Motif : %2</translation>
     </message>
     <message>
         <source>Signed off by the supervisor</source>
@@ -1245,11 +1245,11 @@
     <message>
         <source>Correction of no. %1: %2</source>
         <extracomment>%1 is the number of the event that is put right, %2 what the supervisor wrote</extracomment>
-        <translation>Correction du n° %1 : %2</translation>
+        <translation>Correction du n° %1 : %2</translation>
     </message>
     <message>
         <source>Changed. %1 (air by the instrument)</source>
-        <translation>Changé. %1 (air par l’instrument)</translation>
+        <translation>Modifié. %1 (air par l’instrument)</translation>
     </message>
     <message>
         <source>%1 (air by the instrument)</source>
@@ -1257,7 +1257,7 @@
     </message>
     <message>
         <source>Read, air by the instrument: %1; panel %2 above dew point</source>
-        <translation>Relevé, air par l’instrument&#xa0;: %1&#xa0;; panneau %2 au-dessus du point de rosée</translation>
+        <translation>Mesuré, air par l’instrument : %1 ; marge de rosée %2</translation>
     </message>
     <message>
         <source>%1: hardener in, %2 + %3 by the scale</source>
@@ -1265,7 +1265,7 @@
     </message>
     <message>
         <source>Taken in as rework of what was returned: %1, %2</source>
-        <translation>Reçu comme reprise de ce qui fut renvoyé&#xa0;: %1, %2</translation>
+        <translation>Entré comme reprise d’un travail renvoyé : %1, %2</translation>
     </message>
     <message>
         <source>Returned by the supervisor: %1</source>
@@ -1274,7 +1274,7 @@
     </message>
     <message>
         <source>Its rework is taken in</source>
-        <translation>Sa reprise est reçue</translation>
+        <translation>Sa reprise est entrée</translation>
     </message>
 </context>
 <context>
@@ -1341,7 +1341,7 @@
     </message>
     <message>
         <source>What is near</source>
-        <translation>Ce qui est près</translation>
+        <translation>À proximité</translation>
     </message>
     <message>
         <source>Measures</source>
@@ -1646,7 +1646,7 @@
     </message>
     <message>
         <source>flange that glass is bonded to</source>
-        <translation>bride où le vitrage est collé</translation>
+        <translation>feuillure où le vitrage est collé</translation>
     </message>
     <message>
         <source>airbag cover</source>
@@ -1704,7 +1704,7 @@
     </message>
     <message>
         <source>Nothing but skin within an arm’s length.</source>
-        <translation>Rien que de la peau à un bras de distance.</translation>
+        <translation>Rien que de l’habillage à portée de bras.</translation>
     </message>
     <message>
         <source>%1, %2 away</source>
@@ -1717,15 +1717,15 @@
     </message>
     <message>
         <source>Long, as the eye has it: %1.</source>
-        <translation>Long, à l’œil&#xa0;: %1.</translation>
+        <translation>Longueur, à l’œil : %1.</translation>
     </message>
     <message>
         <source>Wide: %1.</source>
-        <translation>Large&#xa0;: %1.</translation>
+        <translation>Largeur : %1.</translation>
     </message>
     <message>
         <source>Deep: %1.</source>
-        <translation>Profond&#xa0;: %1.</translation>
+        <translation>Profondeur : %1.</translation>
     </message>
     <message>
         <source>Panel: %1.</source>
@@ -1765,7 +1765,7 @@
     </message>
     <message>
         <source>From tip to tip: %1.</source>
-        <translation>D’un bout à l’autre&#xa0;: %1.</translation>
+        <translation>De pointe à pointe : %1.</translation>
     </message>
     <message>
         <source>No crack opens.</source>
@@ -1917,7 +1917,7 @@
     </message>
     <message>
         <source>Card</source>
-        <translation>Fiche</translation>
+        <translation>Carte</translation>
     </message>
     <message>
         <source>%1: missing</source>
@@ -2001,11 +2001,11 @@
     </message>
     <message>
         <source>Step from each gel to the next, with its limit</source>
-        <translation>Saut d’un gel au suivant, avec sa limite</translation>
+        <translation>Saut de prise en prise, avec sa limite</translation>
     </message>
     <message>
         <source>Gel times over those of the sheet, one after the other, with mean, limits and moving mean</source>
-        <translation>Temps de gel rapportés à ceux de la fiche, l’un après l’autre, avec moyenne, limites et moyenne mobile</translation>
+        <translation>Temps de prise rapportés à ceux de la fiche, l’un après l’autre, avec moyenne, limites et moyenne mobile</translation>
     </message>
     <message numerus="yes">
         <source>+%n in the table</source>
@@ -2203,7 +2203,7 @@
     </message>
     <message>
         <source>How often is it right the first time?</source>
-        <translation>Combien sont bonnes du premier coup&#xa0;?</translation>
+        <translation>Combien de fois bon du premier coup ?</translation>
     </message>
     <message>
         <source>Where does the time go?</source>
@@ -2261,11 +2261,11 @@
     </message>
     <message>
         <source>Edges after due gel</source>
-        <translation>Bords après gel prévu</translation>
+        <translation>Bords après prise prévue</translation>
     </message>
     <message>
         <source>Edges after gel</source>
-        <translation>Bords après le gel</translation>
+        <translation>Bords après la prise</translation>
     </message>
     <message>
         <source>Hardener low</source>
@@ -2277,7 +2277,7 @@
     </message>
     <message>
         <source>Lift too thick</source>
-        <translation>Couche trop épaisse</translation>
+        <translation>Passe trop épaisse</translation>
     </message>
     <message>
         <source>Steps skimmed</source>
@@ -2309,7 +2309,7 @@
     </message>
     <message>
         <source>Stop overridden</source>
-        <translation>Arrêt outrepassé</translation>
+        <translation>Dérogation</translation>
     </message>
     <message>
         <source>Parked</source>
@@ -2358,27 +2358,27 @@
     <message>
         <source>gel %1 lies outside the limits</source>
         <extracomment>%1 is the number of a gel, so in all of these</extracomment>
-        <translation>le gel %1 est hors des limites</translation>
+        <translation>la prise %1 est hors des limites</translation>
     </message>
     <message>
         <source>gel %1: two of three lie far off to one side</source>
-        <translation>gel %1&#xa0;: deux sur trois loin d’un côté</translation>
+        <translation>prise %1 : deux sur trois loin d’un côté</translation>
     </message>
     <message>
         <source>gel %1: four of five lie off to one side</source>
-        <translation>gel %1&#xa0;: quatre sur cinq d’un côté</translation>
+        <translation>prise %1 : quatre sur cinq d’un côté</translation>
     </message>
     <message>
         <source>gel %1: eight in a row lie on one side of the mean</source>
-        <translation>gel %1&#xa0;: huit de suite d’un côté de la moyenne</translation>
+        <translation>prise %1 : huit de suite d’un côté de la moyenne</translation>
     </message>
     <message>
         <source>gel %1: six in a row go the same way</source>
-        <translation>gel %1&#xa0;: six de suite dans le même sens</translation>
+        <translation>prise %1 : six de suite dans le même sens</translation>
     </message>
     <message>
         <source>gel %1: fourteen go up and down by turns</source>
-        <translation>gel %1&#xa0;: quatorze montent et descendent tour à tour</translation>
+        <translation>prise %1 : quatorze montent et descendent tour à tour</translation>
     </message>
     <message>
         <source>as fast as the sheet</source>
@@ -2432,29 +2432,29 @@
         <source>%n gel(s) marked, the newest: %1.</source>
         <extracomment>%1 is what is unusual with the newest of them: &quot;gel 31 lies outside the limits&quot;</extracomment>
         <translation>
-            <numerusform>%n gel marqué, le dernier&#xa0;: %1.</numerusform>
-            <numerusform>%n gels marqués, le dernier&#xa0;: %1.</numerusform>
+            <numerusform>%n prise marquée, la dernière : %1.</numerusform>
+            <numerusform>%n prises marquées, la dernière : %1.</numerusform>
         </translation>
     </message>
     <message>
         <source>The moving mean was outside its limits until gel %1 and has come back.</source>
         <extracomment>%1 is the number of a gel</extracomment>
-        <translation>La moyenne mobile était hors de ses limites jusqu’au gel %1 et y est revenue.</translation>
+        <translation>La moyenne mobile était hors de ses limites jusqu’à la prise %1 et y est revenue.</translation>
     </message>
     <message>
         <source>The moving mean is above its limits since gel %1: slower than the sheet.</source>
-        <translation>La moyenne mobile est au-dessus de ses limites depuis le gel %1&#xa0;: plus lent que la fiche.</translation>
+        <translation>La moyenne mobile est au-dessus de ses limites depuis la prise %1 : plus lent que la fiche.</translation>
     </message>
     <message>
         <source>The moving mean is below its limits since gel %1: faster than the sheet.</source>
-        <translation>La moyenne mobile est au-dessous de ses limites depuis le gel %1&#xa0;: plus rapide que la fiche.</translation>
+        <translation>La moyenne mobile est au-dessous de ses limites depuis la prise %1 : plus rapide que la fiche.</translation>
     </message>
     <message numerus="yes">
         <source>%n gel(s), on average %1.</source>
         <extracomment>%1: &quot;12 % slower than the sheet&quot;</extracomment>
         <translation>
-            <numerusform>%n gel, en moyenne %1.</numerusform>
-            <numerusform>%n gels, en moyenne %1.</numerusform>
+            <numerusform>%n prise, en moyenne %1.</numerusform>
+            <numerusform>%n prises, en moyenne %1.</numerusform>
         </translation>
     </message>
     <message>
@@ -2467,7 +2467,7 @@
     </message>
     <message>
         <source>Gel %1</source>
-        <translation>Gel %1</translation>
+        <translation>Prise %1</translation>
     </message>
     <message>
         <source>%1 of the sheet’s time</source>
@@ -2484,8 +2484,8 @@
     <message numerus="yes">
         <source>A control chart needs two gels of a lot; in these days %n was seen.</source>
         <translation>
-            <numerusform>Une carte de contrôle demande deux gels d’un lot&#xa0;; pendant ces jours, %n a été vu.</numerusform>
-            <numerusform>Une carte de contrôle demande deux gels d’un lot&#xa0;; pendant ces jours, %n ont été vus.</numerusform>
+            <numerusform>Une carte de contrôle demande deux prises d’un lot ; pendant ces jours, %n a été vue.</numerusform>
+            <numerusform>Une carte de contrôle demande deux prises d’un lot ; pendant ces jours, %n ont été vues.</numerusform>
         </translation>
     </message>
 </context>
@@ -2505,7 +2505,7 @@
     </message>
     <message>
         <source>The line of hardener paste pressed from its tube; its length is the measure.</source>
-        <translation>Le trait de pâte durcisseur sorti du tube&#xa0;; sa longueur est la mesure.</translation>
+        <translation>Le trait de durcisseur en pâte sorti du tube ; sa longueur est la mesure.</translation>
     </message>
     <message>
         <source>The slope ground round a hole or crack, which gives the filler area to hold on.</source>
@@ -2533,7 +2533,7 @@
     </message>
     <message>
         <source>Where the work left a limit; it stands in the record and is looked at.</source>
-        <translation>Là où le travail a quitté une limite&#xa0;; noté et revu.</translation>
+        <translation>Là où le travail est sorti d’une limite ; noté et revu.</translation>
     </message>
     <message>
         <source>How much warmer the panel is than the dew point of the air round it.</source>
@@ -2585,7 +2585,7 @@
     </message>
     <message>
         <source>When the paste stops flowing and turns to rubber: no spreading from then on.</source>
-        <translation>Quand la pâte cesse de couler et devient caoutchouc&#xa0;: plus d’étalage.</translation>
+        <translation>Quand la pâte cesse de couler et devient caoutchouc : ne plus étaler.</translation>
     </message>
     <message>
         <source>The unreinforced outer skin of a moulded laminate.</source>
@@ -2661,11 +2661,11 @@
     </message>
     <message>
         <source>Sheet moulding compound: short glass fibre pressed hot in a mould, flecks at the broken edge.</source>
-        <translation>Composé moulé à chaud à fibre de verre courte&#xa0;; éclats au bord cassé.</translation>
+        <translation>Composé moulé à chaud à fibre de verre courte ; mouchetures au bord cassé.</translation>
     </message>
     <message>
         <source>A hole at the tip of a crack, so that it runs no further.</source>
-        <translation>Un trou au bout d’une fissure, pour qu’elle n’aille pas plus loin.</translation>
+        <translation>Un trou à la pointe d’une fissure, pour qu’elle n’aille pas plus loin.</translation>
     </message>
     <message>
         <source>The sticky film that air leaves on a cured face; it clogs paper.</source>
@@ -2677,11 +2677,11 @@
     </message>
     <message>
         <source>Two panels joined by welding; only a solid, dressed one is ever filled over.</source>
-        <translation>Deux panneaux soudés&#xa0;; seul un cordon continu, dressé, se mastique.</translation>
+        <translation>Deux panneaux soudés ; seul un cordon continu, meulé, se mastique.</translation>
     </message>
     <message>
         <source>Working resin in until every fibre is wet and no white is left.</source>
-        <translation>Faire entrer la résine jusqu’à ce que chaque fibre soit mouillée.</translation>
+        <translation>Faire entrer la résine : chaque fibre mouillée, plus aucun blanc.</translation>
     </message>
 </context>
 <context>
@@ -2716,7 +2716,7 @@
     </message>
     <message>
         <source>Hold this batch back until %1: %2 to go.</source>
-        <translation>Retenir ce mélange jusqu’à %1&#xa0;: encore %2.</translation>
+        <translation>Différer ce mélange jusqu’à %1 : encore %2.</translation>
     </message>
     <message>
         <source>Two jobs need hands now: first job %1, %2, then job %3.</source>
@@ -2808,7 +2808,7 @@
     </message>
     <message>
         <source>Guide coat (spray can)</source>
-        <translation>Couche guide (aérosol)</translation>
+        <translation>Témoin (aérosol)</translation>
     </message>
     <message>
         <source>Nitrile against splashes; styrene comes through: change when wet.</source>
@@ -2828,7 +2828,7 @@
     </message>
     <message>
         <source>Against edges and fibres; nothing loose near a rotating tool.</source>
-        <translation>Contre arêtes et fibres&#xa0;; rien de lâche près d’un outil rotatif.</translation>
+        <translation>Contre arêtes et fibres ; rien de flottant près d’un outil rotatif.</translation>
     </message>
     <message>
         <source>Thin gloves keep the dust off the skin.</source>
@@ -2908,7 +2908,7 @@
     </message>
     <message>
         <source>Aluminium and steel dust apart and dry: own extractors, own cans.</source>
-        <translation>Poussières d’aluminium et d’acier à part et au sec&#xa0;: aspirateurs et bidons propres.</translation>
+        <translation>Poussières d’aluminium et d’acier à part et au sec : aspirateurs et bidons distincts.</translation>
     </message>
     <message>
         <source>Nothing is left over.</source>
@@ -2940,7 +2940,7 @@
     </message>
     <message>
         <source>Never at skin.</source>
-        <translation>Pas vers la peau.</translation>
+        <translation>Jamais vers la peau.</translation>
     </message>
     <message>
         <source>What is left over gets hot.</source>
@@ -2960,11 +2960,11 @@
     </message>
     <message>
         <source>Not in one cup, not on one shelf: it can go off.</source>
-        <translation>Ni dans un pot ni sur une étagère&#xa0;: cela peut exploser.</translation>
+        <translation>Ni même pot ni même étagère : cela peut exploser.</translation>
     </message>
     <message>
         <source>Below 30 psi (2 bar), chips guarded: 29 CFR 1910.242(b).</source>
-        <translation>Moins de 30 psi (2 bar), éclats arrêtés&#xa0;: 29 CFR 1910.242(b).</translation>
+        <translation>Moins de 30 psi (2 bar), éclats arrêtés : 29 CFR 1910.242(b).</translation>
     </message>
     <message>
         <source>Thin on metal, or under water; never into the bin.</source>
@@ -3030,7 +3030,7 @@
     <name>Headless</name>
     <message>
         <source>Dew point, margin, and whether filling may start.</source>
-        <translation>Point de rosée, écart, et si le mastic peut commencer.</translation>
+        <translation>Point de rosée, écart, et si l’on peut mastiquer.</translation>
     </message>
     <message>
         <source>Air temperature, −30 to 60 °C.</source>
@@ -3178,11 +3178,11 @@
     </message>
     <message>
         <source>At %1 s the reaction runs away faster than time can be told apart.</source>
-        <translation>À %1 s la réaction s’emballe plus vite que le temps ne se distingue.</translation>
+        <translation>À %1 s la réaction s’emballe plus vite que le temps ne se distingue.</translation>
     </message>
     <message>
         <source>At %1 s the steps allowed were used up.</source>
-        <translation>À %1 s les pas permis étaient épuisés.</translation>
+        <translation>À %1 s les pas permis étaient épuisés.</translation>
     </message>
     <message>
         <source>Solves the cure case in FILE.</source>
@@ -3218,11 +3218,11 @@
     </message>
     <message>
         <source>%1: refused, %2</source>
-        <translation>%1 : refusé, %2</translation>
+        <translation>%1 : refusé, %2</translation>
     </message>
     <message>
         <source>; the next PIN is looked at in %1 s</source>
-        <translation>; le prochain code sera examiné dans %1 s</translation>
+        <translation>; le prochain code sera vérifié dans %1 s</translation>
     </message>
     <message>
         <source>the refusal could not be written into the log</source>
@@ -3230,7 +3230,7 @@
     </message>
     <message>
         <source>A supervisor&apos;s act on a log that no bench has open; the PIN on standard input.</source>
-        <translation>Un acte du chef d’atelier sur un journal qu’aucun poste n’a ouvert ; le code sur l’entrée standard.</translation>
+        <translation>Un acte du chef d’atelier sur un journal qu’aucun poste n’a ouvert ; le code sur l’entrée standard.</translation>
     </message>
     <message>
         <source>Who does it.</source>
@@ -3238,27 +3238,27 @@
     </message>
     <message>
         <source>Of override: the stop.</source>
-        <translation>De override : l’arrêt.</translation>
+        <translation>De override : l’arrêt.</translation>
     </message>
     <message>
         <source>Of correct: the entry that is put right.</source>
-        <translation>De correct : l’entrée qui est corrigée.</translation>
+        <translation>De correct : l’entrée qui est corrigée.</translation>
     </message>
     <message>
         <source>Of forget: the product&apos;s sheet.</source>
-        <translation>De forget : la fiche du produit.</translation>
+        <translation>De forget : la fiche du produit.</translation>
     </message>
     <message>
         <source>Of forget: the hardener&apos;s lot.</source>
-        <translation>De forget : le lot du durcisseur.</translation>
+        <translation>De forget : le lot du durcisseur.</translation>
     </message>
     <message>
         <source>%1: cannot be written</source>
-        <translation>%1 : ne peut être écrit</translation>
+        <translation>%1 : ne peut être écrit</translation>
     </message>
     <message>
         <source>pin: allowed are %1 to %2 digits, neither all alike nor in their order</source>
-        <translation>pin : sont admis %1 à %2 chiffres, ni tous pareils ni dans leur ordre</translation>
+        <translation>pin : sont admis %1 à %2 chiffres, ni tous pareils ni dans leur ordre</translation>
     </message>
     <message>
         <source>bench %1: the two logs tell different things from entry %2 on; its entries were left as they are here</source>
@@ -3266,7 +3266,7 @@
     </message>
     <message>
         <source>--folder: &apos;%1&apos; cannot be written: %2</source>
-        <translation>--folder&#xa0;: «&#xa0;%1&#xa0;» ne peut pas être écrit&#xa0;: %2</translation>
+        <translation>--folder : écriture de &apos;%1&apos; impossible : %2</translation>
     </message>
     <message>
         <source>not all of the log that was there could be taken along</source>
@@ -3278,11 +3278,11 @@
     </message>
     <message>
         <source>A verified backup into a folder; the oldest there are given up.</source>
-        <translation>Une sauvegarde vérifiée dans un dossier&#xa0;; les plus anciennes y sont supprimées.</translation>
+        <translation>Une sauvegarde vérifiée dans un répertoire ; les plus anciennes y sont supprimées.</translation>
     </message>
     <message>
         <source>The folder: a stick, a share.</source>
-        <translation>Le dossier&#xa0;: une clé, un partage.</translation>
+        <translation>Le répertoire : une clé, un partage.</translation>
     </message>
     <message>
         <source>How many backups stay: 2 to 1000, 14 if not told.</source>
@@ -3290,7 +3290,7 @@
     </message>
     <message>
         <source>Brings another bench’s log in; a second time adds nothing.</source>
-        <translation>Reprend le journal d’un autre poste&#xa0;; une seconde fois n’ajoute rien.</translation>
+        <translation>Importe le journal d’un autre poste ; une seconde fois n’ajoute rien.</translation>
     </message>
     <message>
         <source>The log that takes in; no bench has it open.</source>
@@ -3298,7 +3298,7 @@
     </message>
     <message>
         <source>The log that is brought in; it is only read.</source>
-        <translation>Le journal qui est repris&#xa0;; il est seulement lu.</translation>
+        <translation>Le journal importé ; il est seulement lu.</translation>
     </message>
     <message>
         <source>Only says what would be.</source>
@@ -3306,11 +3306,11 @@
     </message>
     <message>
         <source>A backup in the place of the log; the PIN on standard input, if one is set.</source>
-        <translation>Une sauvegarde à la place du journal&#xa0;; le code PIN sur l’entrée standard, s’il y en a un.</translation>
+        <translation>Une sauvegarde à la place du journal ; le code sur l’entrée standard, s’il y en a un.</translation>
     </message>
     <message>
         <source>The log; it is kept in a folder beside.</source>
-        <translation>Le journal&#xa0;; il est gardé dans un dossier à côté.</translation>
+        <translation>Le journal ; il est gardé dans un répertoire à côté.</translation>
     </message>
     <message>
         <source>The backup.</source>
@@ -3330,7 +3330,7 @@
     </message>
     <message>
         <source>a folder that is there</source>
-        <translation>un dossier qui existe</translation>
+        <translation>un répertoire qui existe</translation>
     </message>
     <message>
         <source>%1: &apos;%2&apos; cannot be written: %3</source>
@@ -3342,7 +3342,7 @@
     </message>
     <message>
         <source>All three as day-YYYY-MM-DD.pdf, .csv and .json in a folder; none where one of them is there already.</source>
-        <translation>Les trois comme day-YYYY-MM-DD.pdf, .csv et .json dans un dossier&#xa0;; aucun si l’un d’eux existe déjà.</translation>
+        <translation>Les trois comme day-YYYY-MM-DD.pdf, .csv et .json dans un répertoire ; aucun si l’un d’eux existe déjà.</translation>
     </message>
     <message>
         <source>sign_off, return, override, correct, forget or new_pin.</source>
@@ -3369,7 +3369,7 @@
     </message>
     <message>
         <source>The decision table says what is filled with what; each answer carries its reason.</source>
-        <translation>La table de décision dit quoi avec quoi&#xa0;; chaque réponse a sa raison.</translation>
+        <translation>Le tableau de décision dit quoi avec quoi ; chaque réponse a sa raison.</translation>
     </message>
     <message>
         <source>The limits are the shop’s own and stand in bench set-up with their reason.</source>
@@ -3381,7 +3381,7 @@
     </message>
     <message>
         <source>The vehicle maker’s repair manual, local codes and licensed practice come first.</source>
-        <translation>Le manuel du constructeur, les règles locales et la pratique agréée passent d’abord.</translation>
+        <translation>Le manuel du constructeur, les règles locales et les habilitations passent d’abord.</translation>
     </message>
     <message>
         <source>What was tapped stays in the log; a mistake is put right by a new entry.</source>
@@ -3389,7 +3389,7 @@
     </message>
     <message>
         <source>Dew margin and range stand in bench set-up; a product sheet may ask for more.</source>
-        <translation>L’écart de rosée est aux réglages du poste&#xa0;; une fiche peut demander plus.</translation>
+        <translation>La marge de rosée est aux réglages du poste&#xa0;; une fiche peut demander plus.</translation>
     </message>
     <message>
         <source>Times come from sheet, air, panel and lot; what you see on the filler wins.</source>
@@ -3405,11 +3405,11 @@
     </message>
     <message>
         <source>Every open repair has a card here; the running ones come first.</source>
-        <translation>Chaque réparation ouverte a ici sa carte&#xa0;; celles qui courent viennent d’abord.</translation>
+        <translation>Chaque réparation ouverte a ici sa carte ; chrono en marche d’abord.</translation>
     </message>
     <message>
         <source>Tap a card to go on at its next step, or take in a panel.</source>
-        <translation>Touchez une carte pour reprendre à son étape, ou prenez un panneau en charge.</translation>
+        <translation>Toucher une carte pour reprendre à son étape, ou prendre un panneau en charge.</translation>
     </message>
     <message>
         <source>With nobody named at the bench, the log cannot say who did it.</source>
@@ -3425,7 +3425,7 @@
     </message>
     <message>
         <source>Key the number or scan it, then tap the panel.</source>
-        <translation>Tapez le numéro ou scannez-le, puis touchez le panneau.</translation>
+        <translation>Saisir le numéro ou le scanner, puis toucher le panneau.</translation>
     </message>
     <message>
         <source>Two panels of one job are two repairs; one name for both mixes them up.</source>
@@ -3441,7 +3441,7 @@
     </message>
     <message>
         <source>Tap your name when you take the bench over.</source>
-        <translation>Touchez votre nom quand vous prenez le poste.</translation>
+        <translation>Toucher son nom en prenant le poste.</translation>
     </message>
     <message>
         <source>A name left over from the last shift signs for work it did not do.</source>
@@ -3453,11 +3453,11 @@
     </message>
     <message>
         <source>The material decides whether it is filled, and with which filler.</source>
-        <translation>Le matériau décide s’il se remplit, et avec quel mastic.</translation>
+        <translation>La matière décide si l’on mastique, et avec quel mastic.</translation>
     </message>
     <message>
         <source>Look at the broken edge and the rear face; use what tells it for sure.</source>
-        <translation>Regardez le bord cassé et l’envers&#xa0;; servez-vous de ce qui le prouve.</translation>
+        <translation>Regarder le bord cassé et le dos ; se servir de ce qui le prouve.</translation>
     </message>
     <message>
         <source>Paint hides it. Guessed wrong, the filler lets go later.</source>
@@ -3473,7 +3473,7 @@
     </message>
     <message>
         <source>Look from both faces where you can; a crack often runs on behind.</source>
-        <translation>Regardez des deux faces si possible&#xa0;; une fissure continue souvent derrière.</translation>
+        <translation>Regarder des deux faces si possible ; une fissure continue souvent derrière.</translation>
     </message>
     <message>
         <source>A joint is no damage: filler over it cracks.</source>
@@ -3489,7 +3489,7 @@
     </message>
     <message>
         <source>Measure the damage itself, not the bevel; the program adds that.</source>
-        <translation>Mesurez le dommage lui-même, pas le chanfrein&#xa0;; le programme l’ajoute.</translation>
+        <translation>Mesurer le dommage lui-même, pas le chanfrein ; le programme l’ajoute.</translation>
     </message>
     <message>
         <source>Measured too small, there is too little in the puddle and you mix again.</source>
@@ -3501,11 +3501,11 @@
     </message>
     <message>
         <source>Filler holds on sound, bare, dry material only; the place must carry no load.</source>
-        <translation>Le mastic ne tient que sur du sain, nu et sec, là où rien ne porte.</translation>
+        <translation>Le mastic ne tient que sur du sain, nu et sec, sur pièce non porteuse.</translation>
     </message>
     <message>
         <source>Say what is there now; the plan takes it off in its steps.</source>
-        <translation>Dites ce qui s’y trouve&#xa0;; le plan l’enlève dans ses étapes.</translation>
+        <translation>Dire ce qui s’y trouve ; le plan l’enlève dans ses étapes.</translation>
     </message>
     <message>
         <source>Damp or a soft coat below stays there, and the repair comes off.</source>
@@ -3517,15 +3517,15 @@
     </message>
     <message>
         <source>The reading says whether dew may form and how fast the filler gels.</source>
-        <translation>Le relevé dit si la rosée menace et à quelle vitesse le mastic prend.</translation>
+        <translation>La mesure dit si la rosée menace et à quelle vitesse le mastic prend.</translation>
     </message>
     <message>
         <source>Probe on the panel beside the damage; wait until it stands still.</source>
-        <translation>Sonde sur le panneau à côté du dommage&#xa0;; attendez qu’elle se fixe.</translation>
+        <translation>Sonde sur le panneau à côté du dommage ; attendre qu’elle se fixe.</translation>
     </message>
     <message>
         <source>A reading of this morning says nothing about now.</source>
-        <translation>Un relevé de ce matin ne dit rien de maintenant.</translation>
+        <translation>Une mesure de ce matin ne dit rien de maintenant.</translation>
     </message>
     <message>
         <source>The plan</source>
@@ -3537,11 +3537,11 @@
     </message>
     <message>
         <source>Read the reasons, look at the section, then accept it.</source>
-        <translation>Lisez les raisons, regardez la coupe, puis acceptez-le.</translation>
+        <translation>Lire les raisons, regarder la coupe, puis l’accepter.</translation>
     </message>
     <message>
         <source>A wrong answer makes a wrong plan: change the answer, not the work.</source>
-        <translation>Une réponse fausse fait un plan faux&#xa0;: changez la réponse, pas le travail.</translation>
+        <translation>Une réponse fausse fait un plan faux : changer la réponse, pas le travail.</translation>
     </message>
     <message>
         <source>Stop: not to be filled</source>
@@ -3553,7 +3553,7 @@
     </message>
     <message>
         <source>Park the repair and hand it to the place that is named.</source>
-        <translation>Mettez la réparation de côté et remettez-la à l’endroit nommé.</translation>
+        <translation>Mettre la réparation en attente et la remettre à l’endroit nommé.</translation>
     </message>
     <message>
         <source>Filled all the same it looks right and fails where nobody sees it.</source>
@@ -3585,7 +3585,7 @@
     </message>
     <message>
         <source>Two cloths, one way; then let it flash off until nothing smells.</source>
-        <translation>Deux chiffons, un seul sens&#xa0;; puis laissez évaporer jusqu’à ne plus rien sentir.</translation>
+        <translation>Deux chiffons, un seul sens ; puis laisser évaporer jusqu’à ne plus rien sentir.</translation>
     </message>
     <message>
         <source>Sanding before degreasing rubs the wax in.</source>
@@ -3597,15 +3597,15 @@
     </message>
     <message>
         <source>Paint, loose fibre and crack tips come off, so that the filler sits on what holds.</source>
-        <translation>Peinture, fibres libres, bouts de fissure partent&#xa0;: le mastic repose sur le solide.</translation>
+        <translation>Peinture, fibres libres, pointes de fissure partent : le mastic repose sur le solide.</translation>
     </message>
     <message>
         <source>Cut until the edge is firm all round; drill the tips the light shows.</source>
-        <translation>Coupez jusqu’au bord ferme&#xa0;; percez les bouts que montre la lumière.</translation>
+        <translation>Couper jusqu’au bord ferme ; percer les pointes que montre la lumière.</translation>
     </message>
     <message>
         <source>A tip that is missed runs on under the filler.</source>
-        <translation>Un bout oublié continue sous le mastic.</translation>
+        <translation>Une pointe oubliée continue sous le mastic.</translation>
     </message>
     <message>
         <source>The bevel</source>
@@ -3617,7 +3617,7 @@
     </message>
     <message>
         <source>Grind to the run on the screen, even all round, no deeper than the damage.</source>
-        <translation>Meulez à la longueur affichée, égal autour, pas plus profond que le dommage.</translation>
+        <translation>Meuler à la longueur affichée, égale autour, pas plus profond que le dommage.</translation>
     </message>
     <message>
         <source>Too steep, and the edge maps through the paint later.</source>
@@ -3633,7 +3633,7 @@
     </message>
     <message>
         <source>Abrade the back, lap the backing past the edge, let it cure first.</source>
-        <translation>Poncez l’envers, faites déborder le renfort, laissez-le durcir d’abord.</translation>
+        <translation>Poncer le dos, faire déborder le renfort, le laisser durcir d’abord.</translation>
     </message>
     <message>
         <source>A dam only holds the filler in; it carries nothing and comes off again.</source>
@@ -3649,7 +3649,7 @@
     </message>
     <message>
         <source>Dull all over, into the corners and past the edge; then dust off.</source>
-        <translation>Mat partout, dans les coins et au-delà du bord&#xa0;; puis dépoussiérez.</translation>
+        <translation>Mat partout, dans les coins et au-delà du bord ; puis dépoussiérer.</translation>
     </message>
     <message>
         <source>A shiny spot is a spot where it lets go.</source>
@@ -3665,11 +3665,11 @@
     </message>
     <message>
         <source>Lay both to size, tap hardener in, knead without air until one colour.</source>
-        <translation>Posez-les à la taille, touchez le durcisseur, malaxez sans air jusqu’à une couleur.</translation>
+        <translation>Les poser à la taille, toucher « Durcisseur mis », malaxer sans air jusqu’à une couleur.</translation>
     </message>
     <message>
         <source>More hardener does not make it harder: it stains, gets hot and crazes.</source>
-        <translation>Plus de durcisseur ne durcit pas mieux&#xa0;: il tache, chauffe et faïence.</translation>
+        <translation>Plus de durcisseur ne durcit pas mieux : il tache, chauffe et se faïence.</translation>
     </message>
     <message>
         <source>Mixing by weight</source>
@@ -3681,7 +3681,7 @@
     </message>
     <message>
         <source>Tare the board, lay the filler, take the figure over, weigh the hardener.</source>
-        <translation>Tarez la palette, posez le mastic, reprenez le chiffre, pesez le durcisseur.</translation>
+        <translation>Tarer la palette, poser le mastic, reprendre le chiffre, peser le durcisseur.</translation>
     </message>
     <message>
         <source>Forgetting the tare makes every figure too large.</source>
@@ -3693,15 +3693,15 @@
     </message>
     <message>
         <source>Every lot gels a little faster or slower than its sheet says.</source>
-        <translation>Chaque lot prend un peu plus vite ou lentement que sa fiche.</translation>
+        <translation>Chaque lot prend un peu plus ou moins vite que ne dit sa fiche.</translation>
     </message>
     <message>
         <source>Tell which lot is in the hand; tap when it has gelled.</source>
-        <translation>Dites quel lot est en main&#xa0;; touchez quand il a pris.</translation>
+        <translation>Dire quel lot est en main ; signaler quand il a pris.</translation>
     </message>
     <message>
         <source>A wrong lot number teaches the wrong lot.</source>
-        <translation>Un mauvais numéro apprend au mauvais lot.</translation>
+        <translation>Un mauvais numéro fausse un autre lot.</translation>
     </message>
     <message>
         <source>Spreading</source>
@@ -3713,7 +3713,7 @@
     </message>
     <message>
         <source>Press the first coat in, then build up; clear the edges when the clock says so.</source>
-        <translation>Serrez la première passe, puis chargez&#xa0;; dégagez les bords quand l’horloge le dit.</translation>
+        <translation>Serrer la première passe, puis charger ; dégager les bords quand le chrono le dit.</translation>
     </message>
     <message>
         <source>Worked past gel it tears and drags; what is on the board is waste by then.</source>
@@ -3729,11 +3729,11 @@
     </message>
     <message>
         <source>Leave it alone, no lamp; look after another repair meanwhile.</source>
-        <translation>Laissez-le, sans lampe&#xa0;; occupez-vous d’une autre réparation.</translation>
+        <translation>Le laisser, sans lampe ; s’occuper d’une autre réparation.</translation>
     </message>
     <message>
         <source>What is left over gets hot as well: spread it thin, away from what burns.</source>
-        <translation>Le reste chauffe aussi&#xa0;: étalez-le mince, loin de ce qui brûle.</translation>
+        <translation>Le reste chauffe aussi : l’étaler mince, loin de ce qui brûle.</translation>
     </message>
     <message>
         <source>Sanding the lift</source>
@@ -3745,7 +3745,7 @@
     </message>
     <message>
         <source>Try with the nail; sand on a block with extraction on; then dust off.</source>
-        <translation>Essayez à l’ongle&#xa0;; poncez à la cale avec aspiration&#xa0;; puis dépoussiérez.</translation>
+        <translation>Essayer à l’ongle ; poncer à la cale avec aspiration ; puis dépoussiérer.</translation>
     </message>
     <message>
         <source>Sanded too soon it clogs the paper and tears out at the edge.</source>
@@ -3761,15 +3761,15 @@
     </message>
     <message>
         <source>Two people for a large panel; lay it on something soft.</source>
-        <translation>À deux pour un grand panneau&#xa0;; posez-le sur du souple.</translation>
+        <translation>À deux pour un grand panneau ; le poser sur du souple.</translation>
     </message>
     <message>
         <source>Residue of the dam below the filler is a place without hold.</source>
-        <translation>Un reste de barrage sous le mastic ne tient pas.</translation>
+        <translation>Sur un reste de barrage, le mastic ne tient pas.</translation>
     </message>
     <message>
         <source>To the contour</source>
-        <translation>À la forme</translation>
+        <translation>Au galbe</translation>
     </message>
     <message>
         <source>The guide coat shows what is high and low before the primer does.</source>
@@ -3777,7 +3777,7 @@
     </message>
     <message>
         <source>Sand on a block until it is gone; go finer only when it is level.</source>
-        <translation>Poncez à la cale jusqu’à l’effacer&#xa0;; affinez une fois plan.</translation>
+        <translation>Poncer à la cale jusqu’à l’effacer ; affiner une fois plan.</translation>
     </message>
     <message>
         <source>Bare hands and soft pads follow a low spot instead of showing it.</source>
@@ -3809,7 +3809,7 @@
     </message>
     <message>
         <source>Do each on the panel, then tap what you found.</source>
-        <translation>Faites chacun sur le panneau, puis touchez ce que vous trouvez.</translation>
+        <translation>Faire chacun sur le panneau, puis toucher ce qu’on trouve.</translation>
     </message>
     <message>
         <source>Tapped without testing, the record tells something that nobody saw.</source>
@@ -3821,19 +3821,19 @@
     </message>
     <message>
         <source>The repair is closed; the supervisor looks through its record.</source>
-        <translation>La réparation est close&#xa0;; le chef d’atelier parcourt son dossier.</translation>
+        <translation>La réparation est close ; le chef d’atelier parcourt son historique.</translation>
     </message>
     <message>
         <source>Its record and job sheet are under today’s work.</source>
-        <translation>Son dossier et sa feuille sont dans le travail du jour.</translation>
+        <translation>Son historique et sa feuille sont dans le travail du jour.</translation>
     </message>
     <message>
         <source>A fault that shows later is a rework, taken in anew.</source>
-        <translation>Un défaut plus tard est une reprise, prise en charge à neuf.</translation>
+        <translation>Un défaut apparu plus tard est une reprise, entrée à neuf.</translation>
     </message>
     <message>
         <source>Parked</source>
-        <translation>Mise de côté</translation>
+        <translation>En attente</translation>
     </message>
     <message>
         <source>A repair that cannot go on here waits, with its reason and its place.</source>
@@ -3841,11 +3841,11 @@
     </message>
     <message>
         <source>Say why and where it goes; take it up again from its card.</source>
-        <translation>Dites pourquoi et où&#xa0;; reprenez-la depuis sa carte.</translation>
+        <translation>Dire pourquoi et où ; la reprendre depuis sa carte.</translation>
     </message>
     <message>
         <source>A panel that was away may be damp or warm: it is read again.</source>
-        <translation>Un panneau sorti peut être humide&#xa0;: il est relevé à nouveau.</translation>
+        <translation>Un panneau sorti peut être humide ou chaud : le remesurer.</translation>
     </message>
     <message>
         <source>Returned by the supervisor</source>
@@ -3857,7 +3857,7 @@
     </message>
     <message>
         <source>Begin the rework: it is a repair of its own, from the first question.</source>
-        <translation>Commencez la reprise&#xa0;: une réparation à part, dès la première question.</translation>
+        <translation>Commencer la reprise : une réparation à part, dès la première question.</translation>
     </message>
     <message>
         <source>Mended without a record it is not there at the next look.</source>
@@ -3865,15 +3865,15 @@
     </message>
     <message>
         <source>Stop and ask</source>
-        <translation>S’arrêter et demander</translation>
+        <translation>Arrêter et demander</translation>
     </message>
     <message>
         <source>Whoever is in doubt stops here; running clocks go on.</source>
-        <translation>Qui doute s’arrête ici&#xa0;; les horloges continuent.</translation>
+        <translation>Qui doute s’arrête ici ; les chronos continuent.</translation>
     </message>
     <message>
         <source>Take a photo, write a note, or park the repair and fetch the supervisor.</source>
-        <translation>Prenez une photo, écrivez une note, ou mettez de côté et appelez le chef d’atelier.</translation>
+        <translation>Prendre une photo, écrire une note, ou mettre en attente et appeler le chef d’atelier.</translation>
     </message>
     <message>
         <source>Going on in doubt costs more than the wait.</source>
@@ -3889,7 +3889,7 @@
     </message>
     <message>
         <source>Page through before you open the tin.</source>
-        <translation>Parcourez les pages avant d’ouvrir le pot.</translation>
+        <translation>Parcourir les pages avant d’ouvrir le pot.</translation>
     </message>
     <message>
         <source>What stands here in general does not replace the sheet of the product.</source>
@@ -3921,11 +3921,11 @@
     </message>
     <message>
         <source>Tap a sentence, or write your own words.</source>
-        <translation>Touchez une phrase, ou écrivez la vôtre.</translation>
+        <translation>Toucher une phrase, ou écrire la sienne.</translation>
     </message>
     <message>
         <source>A note cannot be taken back; write a second one.</source>
-        <translation>Une note ne se retire pas&#xa0;; écrivez-en une autre.</translation>
+        <translation>Une note ne se retire pas ; en écrire une autre.</translation>
     </message>
     <message>
         <source>Today’s work</source>
@@ -3937,7 +3937,7 @@
     </message>
     <message>
         <source>Tap one for its record; look for older ones by a word or a lot.</source>
-        <translation>Touchez-en une pour son dossier&#xa0;; cherchez les autres par mot ou lot.</translation>
+        <translation>En toucher une pour son historique ; chercher les anciennes par mot ou lot.</translation>
     </message>
     <message>
         <source>A repair without a sign-off stays on the supervisor’s list.</source>
@@ -3945,15 +3945,15 @@
     </message>
     <message>
         <source>The record</source>
-        <translation>Le dossier de la réparation</translation>
+        <translation>L’historique de la réparation</translation>
     </message>
     <message>
         <source>It shows what was done, when and by whom, and where limits were left.</source>
-        <translation>Il montre quoi, quand et qui, et où les limites furent quittées.</translation>
+        <translation>Il montre quoi, quand et qui, et où l’on est sorti des limites.</translation>
     </message>
     <message>
         <source>Page through; time line and lots are a tap away.</source>
-        <translation>Parcourez&#xa0;; la frise et les lots sont à une touche.</translation>
+        <translation>Parcourir ; la chronologie et les lots sont à un appui.</translation>
     </message>
     <message>
         <source>Nothing here can be wiped out; a correction stands beside what it corrects.</source>
@@ -3969,11 +3969,11 @@
     </message>
     <message>
         <source>Choose the paper, then a folder or the printer.</source>
-        <translation>Choisissez le papier, puis un dossier ou l’imprimante.</translation>
+        <translation>Choisir le papier, puis un répertoire ou l’imprimante.</translation>
     </message>
     <message>
         <source>A paper is of the moment it was made; the log goes on.</source>
-        <translation>Un papier date de son moment&#xa0;; le journal continue.</translation>
+        <translation>Un papier date de son impression ; le journal continue.</translation>
     </message>
     <message>
         <source>The air</source>
@@ -3981,15 +3981,15 @@
     </message>
     <message>
         <source>It shows how far the panel is from dew, and what vapours do in this room.</source>
-        <translation>Montre la distance à la rosée, et les vapeurs dans cette pièce.</translation>
+        <translation>Montre la distance à la rosée, et les vapeurs dans ce local.</translation>
     </message>
     <message>
         <source>Read air, panel and humidity close to the repair.</source>
-        <translation>Relevez air, panneau et humidité près de la réparation.</translation>
+        <translation>Mesurer air, panneau et humidité près de la réparation.</translation>
     </message>
     <message>
         <source>The room is worked out as one box; near the tin it is always worse.</source>
-        <translation>La pièce est calculée comme une boîte&#xa0;; près du pot c’est toujours pire.</translation>
+        <translation>Le local est calculé comme une boîte ; près du pot c’est toujours pire.</translation>
     </message>
     <message>
         <source>The supervisor’s acts</source>
@@ -3997,15 +3997,15 @@
     </message>
     <message>
         <source>Overriding, correcting and signing off are the supervisor’s, by PIN.</source>
-        <translation>Passer outre, corriger et viser sont au chef d’atelier, par PIN.</translation>
+        <translation>Passer outre, corriger et viser : au chef d’atelier, par code.</translation>
     </message>
     <message>
         <source>Say the reason first; it stands in the log with the act.</source>
-        <translation>Dites d’abord la raison&#xa0;; elle reste au journal avec l’acte.</translation>
+        <translation>Dire d’abord la raison ; elle reste au journal avec l’acte.</translation>
     </message>
     <message>
         <source>A PIN that is known to all signs for all.</source>
-        <translation>Un PIN connu de tous signe pour tous.</translation>
+        <translation>Un code connu de tous signe pour tous.</translation>
     </message>
     <message>
         <source>Looking through the day</source>
@@ -4017,7 +4017,7 @@
     </message>
     <message>
         <source>Open a repair, read what its record lacks, sign it off or return it.</source>
-        <translation>Ouvrez une réparation, lisez ce qui manque, visez ou renvoyez.</translation>
+        <translation>Ouvrir une réparation, lire ce qui manque, viser ou renvoyer.</translation>
     </message>
     <message>
         <source>Signed off unread, a deviation is nobody’s any more.</source>
@@ -4033,7 +4033,7 @@
     </message>
     <message>
         <source>Choose the period, tap a figure, then a bar to see its repairs.</source>
-        <translation>Choisissez la période, touchez un chiffre, puis une barre.</translation>
+        <translation>Choisir la période, toucher un chiffre, puis une barre.</translation>
     </message>
     <message>
         <source>Few repairs say little: the count stands beside each figure.</source>
@@ -4049,7 +4049,7 @@
     </message>
     <message>
         <source>Key the beginning of a word, or scan a lot; tap what is found.</source>
-        <translation>Tapez le début d’un mot, ou scannez un lot&#xa0;; touchez le résultat.</translation>
+        <translation>Saisir le début d’un mot, ou scanner un lot ; toucher le résultat.</translation>
     </message>
     <message>
         <source>The middle of a word finds nothing; fewer letters find more.</source>
@@ -4057,19 +4057,19 @@
     </message>
     <message>
         <source>The shelf</source>
-        <translation>Le rayon</translation>
+        <translation>Le stock</translation>
     </message>
     <message>
         <source>It counts what is there, by lot, and tells what is short, old or dry.</source>
-        <translation>Il compte ce qui est là, par lot, et dit le manque, le vieux, le sec.</translation>
+        <translation>Il compte ce qui est là, par lot, et dit ce qui manque, périme ou sèche.</translation>
     </message>
     <message>
         <source>Book in what comes; each batch is taken off by itself.</source>
-        <translation>Enregistrez ce qui arrive&#xa0;; chaque mélange se retire tout seul.</translation>
+        <translation>Enregistrer ce qui arrive ; chaque mélange se déduit tout seul.</translation>
     </message>
     <message>
         <source>What is spilled and not told makes the shelf look fuller than it is.</source>
-        <translation>Ce qui est renversé sans être dit fait paraître le rayon plus plein.</translation>
+        <translation>Ce qui est renversé sans être dit fait paraître le stock plus fourni.</translation>
     </message>
     <message>
         <source>Booking in</source>
@@ -4081,11 +4081,11 @@
     </message>
     <message>
         <source>Scan or key the lot from the label, then its best-before day.</source>
-        <translation>Scannez ou tapez le lot de l’étiquette, puis sa date limite.</translation>
+        <translation>Scanner ou saisir le lot de l’étiquette, puis sa date limite.</translation>
     </message>
     <message>
         <source>A lot from memory is a lot that a recall does not find.</source>
-        <translation>Un lot de mémoire échappe à un rappel.</translation>
+        <translation>Noté de mémoire, un lot échappe au rappel.</translation>
     </message>
     <message>
         <source>What became of it</source>
@@ -4093,11 +4093,11 @@
     </message>
     <message>
         <source>Count, spill, move or throw away: the shelf is put right by telling.</source>
-        <translation>Compter, renverser, déplacer, jeter&#xa0;: dire remet le rayon à jour.</translation>
+        <translation>Compté, renversé, déplacé, jeté : le dire remet le stock à jour.</translation>
     </message>
     <message>
         <source>Say what happened and how much; nothing is wiped out.</source>
-        <translation>Dites quoi et combien&#xa0;; rien n’est effacé.</translation>
+        <translation>Dire quoi et combien ; rien n’est effacé.</translation>
     </message>
     <message>
         <source>Old peroxide is waste of its own; never into the bin or a warm corner.</source>
@@ -4109,15 +4109,15 @@
     </message>
     <message>
         <source>What a filler may and how fast it gels comes from its sheet.</source>
-        <translation>Ce que peut un mastic et sa vitesse viennent de sa fiche.</translation>
+        <translation>Ce que peut un mastic et sa prise viennent de sa fiche.</translation>
     </message>
     <message>
         <source>Type it from the maker’s paper, or read it from a file.</source>
-        <translation>Tapez-la d’après le papier du fabricant, ou lisez un fichier.</translation>
+        <translation>La saisir d’après le papier du fabricant, ou lire un fichier.</translation>
     </message>
     <message>
         <source>A demo sheet is invented: never mend a customer’s panel by it.</source>
-        <translation>Une fiche démo est inventée&#xa0;: jamais pour le panneau d’un client.</translation>
+        <translation>Une fiche de démo est inventée : jamais pour le panneau d’un client.</translation>
     </message>
     <message>
         <source>Bench set-up</source>
@@ -4125,11 +4125,11 @@
     </message>
     <message>
         <source>Language, units, glass, instruments and the shop’s own limits are set here.</source>
-        <translation>Langue, unités, écran, appareils et limites de l’atelier se règlent ici.</translation>
+        <translation>Langue, unités, écran, instruments et limites de l’atelier se règlent ici.</translation>
     </message>
     <message>
         <source>Measure the glass once with a card; then the drawn sizes are true.</source>
-        <translation>Mesurez l’écran une fois avec une carte&#xa0;; les tailles dessinées sont alors vraies.</translation>
+        <translation>Mesurer l’écran une fois avec une carte ; les tailles dessinées sont alors vraies.</translation>
     </message>
     <message>
         <source>A limit changed here changes every plan from now on.</source>
@@ -4145,7 +4145,7 @@
     </message>
     <message>
         <source>Choose the file; what would come of it is told before it is done.</source>
-        <translation>Choisissez le fichier&#xa0;; le résultat est annoncé avant.</translation>
+        <translation>Choisir le fichier ; le résultat est annoncé avant.</translation>
     </message>
     <message>
         <source>A backup on the same disk is lost with the disk.</source>
@@ -4161,7 +4161,7 @@
     </message>
     <message>
         <source>Answer from what the panel shows; marks and reasons come at the end.</source>
-        <translation>Répondez d’après ce que montre le panneau&#xa0;; notes et raisons à la fin.</translation>
+        <translation>Répondre d’après ce que montre le panneau ; correction et raisons à la fin.</translation>
     </message>
     <message>
         <source>Help does not say here what is asked; the bench’s own help does.</source>
@@ -4208,7 +4208,7 @@
     </message>
     <message>
         <source>No instrument is set up.</source>
-        <translation>Aucun instrument n’est réglé.</translation>
+        <translation>Aucun instrument configuré.</translation>
     </message>
     <message>
         <source>No pattern is chosen for its lines.</source>
@@ -4271,7 +4271,7 @@
     <name>JobSheet</name>
     <message>
         <source>The safety data sheet, the vehicle maker’s repair manual, local codes and licensed practice come first.</source>
-        <translation>Priment&#xa0;: fiche de sécurité, manuel du constructeur, règles locales, personnel habilité.</translation>
+        <translation>Priment : fiche de sécurité, manuel du constructeur, règles locales, habilitations.</translation>
     </message>
     <message>
         <source>Log %1…, entries: %2</source>
@@ -4402,7 +4402,7 @@
     </message>
     <message>
         <source>Panel above it</source>
-        <translation>Écart de rosée</translation>
+        <translation>Marge de rosée</translation>
     </message>
     <message>
         <source>lift %1, %2</source>
@@ -4737,7 +4737,7 @@
     <message>
         <source>Its rework is not taken in yet</source>
         <extracomment>%1 is the id of a repair</extracomment>
-        <translation>Sa reprise n’est pas encore prise en charge</translation>
+        <translation>Sa reprise n’est pas encore entrée</translation>
     </message>
     <message>
         <source>Done again as repair %1</source>
@@ -4799,15 +4799,15 @@
     </message>
     <message>
         <source>Which log is to be brought in?</source>
-        <translation>Quel journal reprendre&#xa0;?</translation>
+        <translation>Quel journal importer ?</translation>
     </message>
     <message>
         <source>There is none in this folder.</source>
-        <translation>Il n’y en a pas dans ce dossier.</translation>
+        <translation>Il n’y en a pas dans ce répertoire.</translation>
     </message>
     <message>
         <source>Another folder</source>
-        <translation>Autre dossier</translation>
+        <translation>Autre répertoire</translation>
     </message>
     <message>
         <source>bench %1 · %2 entries</source>
@@ -4816,7 +4816,7 @@
     </message>
     <message>
         <source>One moment …</source>
-        <translation>Un instant …</translation>
+        <translation>Un instant…</translation>
     </message>
     <message>
         <source>Looking through both logs</source>
@@ -4828,7 +4828,7 @@
     </message>
     <message>
         <source>The log is brought in</source>
-        <translation>Le journal est repris</translation>
+        <translation>Le journal est importé</translation>
     </message>
     <message>
         <source>Nothing is changed yet.</source>
@@ -4840,15 +4840,15 @@
     </message>
     <message>
         <source>Bring it in</source>
-        <translation>Le reprendre</translation>
+        <translation>L’importer</translation>
     </message>
     <message>
         <source>Bring this log in?</source>
-        <translation>Reprendre ce journal&#xa0;?</translation>
+        <translation>Importer ce journal ?</translation>
     </message>
     <message>
         <source>It was brought in</source>
-        <translation>Il est repris</translation>
+        <translation>Il est importé</translation>
     </message>
     <message>
         <source>There is nothing new in it</source>
@@ -4900,7 +4900,7 @@
     </message>
     <message>
         <source>The log that is there now is kept in a folder beside it, whole.</source>
-        <translation>Le journal actuel est gardé entier dans un dossier à côté.</translation>
+        <translation>Le journal actuel est gardé entier dans un répertoire à côté.</translation>
     </message>
     <message>
         <source>The earlier log lies in %1.</source>
@@ -4912,7 +4912,7 @@
     </message>
     <message>
         <source>It was not brought in</source>
-        <translation>Rien n’a été repris</translation>
+        <translation>Rien n’a été importé</translation>
     </message>
 </context>
 <context>
@@ -4975,7 +4975,7 @@
     </message>
     <message>
         <source>Check that its folder is there and may be used.</source>
-        <translation>Vérifier que son dossier existe et est accessible.</translation>
+        <translation>Vérifier que son répertoire existe et est accessible.</translation>
     </message>
     <message>
         <source>This file is not a log.</source>
@@ -5003,7 +5003,7 @@
     </message>
     <message>
         <source>Give the right to write to the file and its folder.</source>
-        <translation>Donner le droit d’écrire dans le fichier et son dossier.</translation>
+        <translation>Donner le droit d’écrire dans le fichier et son répertoire.</translation>
     </message>
     <message>
         <source>Another program holds the log.</source>
@@ -5043,7 +5043,7 @@
     </message>
     <message>
         <source>Open its card, or give this panel another name.</source>
-        <translation>Ouvrir sa fiche, ou nommer ce panneau autrement.</translation>
+        <translation>Ouvrir sa carte, ou nommer ce panneau autrement.</translation>
     </message>
     <message>
         <source>This step does not follow the last one.</source>
@@ -5051,7 +5051,7 @@
     </message>
     <message>
         <source>Go back home and open the card again.</source>
-        <translation>Revenir à l’accueil et rouvrir la fiche.</translation>
+        <translation>Revenir à l’accueil et rouvrir la carte.</translation>
     </message>
     <message>
         <source>Another copy of the program has this bench.</source>
@@ -5059,7 +5059,7 @@
     </message>
     <message>
         <source>Work there, or close it and try again.</source>
-        <translation>Travaillez là, ou fermez-la et réessayez.</translation>
+        <translation>Y travailler, ou la fermer et réessayer.</translation>
     </message>
     <message>
         <source>This is the supervisor’s to do.</source>
@@ -5083,7 +5083,7 @@
     </message>
     <message>
         <source>Put its disk or its folder back. The last confirmed step is kept.</source>
-        <translation>Remettre son disque ou son dossier. La dernière étape confirmée est gardée.</translation>
+        <translation>Remettre son disque ou son répertoire. La dernière étape confirmée est gardée.</translation>
     </message>
     <message>
         <source>Another log lies there now.</source>
@@ -5288,7 +5288,7 @@
     </message>
     <message>
         <source>Read: go on</source>
-        <translation>Lu&#xa0;: continuer</translation>
+        <translation>Mesuré : continuer</translation>
     </message>
     <message>
         <source>Read air and panel again</source>
@@ -5828,11 +5828,11 @@
     </message>
     <message>
         <source>Board sets in %1. Gels on the panel in %2, sands from %3. Hottest %4.</source>
-        <translation>Palette prise dans %1. Prise au panneau en %2, ponçage dès %3. Maximum %4.</translation>
+        <translation>Palette prise en %1. Panneau pris en %2, ponçage dès %3. Maximum %4.</translation>
     </message>
     <message>
         <source>Gels in %1, before %2. Sands from %3, before %4.</source>
-        <translation>Prend en %1, avant %2. Se ponce dès %3, avant %4.</translation>
+        <translation>Prise en %1 (avant : %2). Ponçage dès %3 (avant : %4).</translation>
     </message>
 </context>
 <context>
@@ -5916,7 +5916,7 @@
     </message>
     <message>
         <source>air not read yet</source>
-        <translation>air pas encore lu</translation>
+        <translation>air non mesuré</translation>
     </message>
     <message>
         <source>air %1, %2</source>
@@ -5928,7 +5928,7 @@
     </message>
     <message>
         <source>%1 over dew point</source>
-        <translation>écart de rosée %1</translation>
+        <translation>marge de rosée %1</translation>
     </message>
     <message>
         <source>%1 ago · %2</source>
@@ -5981,7 +5981,7 @@
     </message>
     <message>
         <source>not true size</source>
-        <translation>échelle non réelle</translation>
+        <translation>taille non réelle</translation>
     </message>
 </context>
 <context>
@@ -5992,7 +5992,7 @@
     </message>
     <message>
         <source>Faces to fill</source>
-        <translation>Faces à remplir</translation>
+        <translation>Faces à mastiquer</translation>
     </message>
     <message>
         <source>Lifts still to lay</source>
@@ -6626,7 +6626,7 @@
     </message>
     <message>
         <source>Skills</source>
-        <translation>Acquis</translation>
+        <translation>Compétences</translation>
     </message>
     <message>
         <source>what is mastered</source>
@@ -6789,7 +6789,7 @@
     </message>
     <message>
         <source>A hole through a laminate is filled from both faces.</source>
-        <translation>Un trou traversant du stratifié se remplit des deux faces.</translation>
+        <translation>Un trou traversant du stratifié se mastique des deux faces.</translation>
     </message>
     <message>
         <source>A coat at most %1, in all at most %2, full to within %3.</source>
@@ -6822,11 +6822,11 @@
     </message>
     <message>
         <source>There is no JSON and no CSV file in this folder.</source>
-        <translation>Aucun fichier JSON ni CSV dans ce dossier.</translation>
+        <translation>Aucun fichier JSON ni CSV dans ce répertoire.</translation>
     </message>
     <message>
         <source>Another folder</source>
-        <translation>Autre dossier</translation>
+        <translation>Autre répertoire</translation>
     </message>
 </context>
 <context>
@@ -6929,11 +6929,11 @@
     </message>
     <message>
         <source>With a caution from</source>
-        <translation>Avec avis dès</translation>
+        <translation>Attention dès</translation>
     </message>
     <message>
         <source>With a caution up to</source>
-        <translation>Avec avis jusqu’à</translation>
+        <translation>Attention jusqu’à</translation>
     </message>
     <message>
         <source>Peroxide in hardener</source>
@@ -6953,7 +6953,7 @@
     </message>
     <message>
         <source>Panel, with a caution</source>
-        <translation>Panneau, avec avis</translation>
+        <translation>Panneau, attention</translation>
     </message>
     <message>
         <source>Peak in the filler</source>
@@ -7097,11 +7097,11 @@
     </message>
     <message>
         <source>a magnet holds, the zinc gauge reads nothing</source>
-        <translation>l’aimant tient, le mesureur de zinc ne lit rien</translation>
+        <translation>l’aimant tient, la jauge de zinc ne lit rien</translation>
     </message>
     <message>
         <source>a magnet holds, the zinc gauge reads zinc</source>
-        <translation>l’aimant tient, le mesureur de zinc lit du zinc</translation>
+        <translation>l’aimant tient, la jauge de zinc lit du zinc</translation>
     </message>
     <message>
         <source>no magnet holds, bright and soft under a file</source>
@@ -7213,7 +7213,7 @@
     </message>
     <message>
         <source>skin, skirt, fairing: nothing depends on it</source>
-        <translation>peau, bas de caisse, carénage&#xa0;: rien n’en dépend</translation>
+        <translation>habillage, bas de caisse, carénage : rien n’en dépend</translation>
     </message>
     <message>
         <source>pillar, rail, or within 30 cm of brake, steering, suspension</source>
@@ -7301,7 +7301,7 @@
     </message>
     <message>
         <source>The safety data sheets, the vehicle maker’s repair manual, local codes and licensed practice come before this card.</source>
-        <translation>Les fiches de sécurité, le manuel du constructeur, les règles locales et la pratique agréée passent avant cette carte.</translation>
+        <translation>Les fiches de sécurité, le manuel du constructeur, les règles locales et les habilitations passent avant cette carte.</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -7362,7 +7362,7 @@
     </message>
     <message>
         <source>Stop: do not go on here.</source>
-        <translation>Stop&#xa0;: ne continuez pas ici.</translation>
+        <translation>Stop : ne pas continuer ici.</translation>
     </message>
     <message>
         <source>Caution: it can hurt, or spoil the work.</source>
@@ -7401,7 +7401,7 @@
     </message>
     <message>
         <source>Dense filler shows the bond line least when it swells.</source>
-        <translation>Dense, il marque le moins la ligne de colle s’il gonfle.</translation>
+        <translation>Dense, il marque le moins la ligne de colle qui gonfle.</translation>
     </message>
     <message>
         <source>Its short strands hold only in a small hole.</source>
@@ -7490,7 +7490,7 @@
     </message>
     <message>
         <source>The panel is at %1, below %2: it cures slower and grips less.</source>
-        <translation>Panneau à %1, sous %2&#xa0;: il durcit moins vite, accroche moins.</translation>
+        <translation>Panneau à %1, sous %2 : prise plus lente, accroche moindre.</translation>
     </message>
     <message>
         <source>The hole is %1 across: bond a backing first, lapping %2.</source>
@@ -7523,11 +7523,11 @@
     <message>
         <source>%1 in one go reaches %2, limit %3: %4 lifts.</source>
         <extracomment>%1 is a thickness, %2 and %3 temperatures, %4 a number above one</extracomment>
-        <translation>%1 d’un coup monte à %2, limite %3 : %4 passes.</translation>
+        <translation>%1 d’un coup monte à %2, limite %3 : %4 passes.</translation>
     </message>
     <message>
         <source>At most %1 in one go today: more would pass %2.</source>
-        <translation>Aujourd’hui au plus %1 d’un coup : plus dépasserait %2.</translation>
+        <translation>Aujourd’hui au plus %1 d’un coup : plus dépasserait %2.</translation>
     </message>
     <message>
         <source>Nobody reaches behind it: %1 bridges the backing, %2 goes over it.</source>
@@ -7546,7 +7546,7 @@
     <message>
         <source>Overridden by the supervisor: %1.</source>
         <extracomment>%1 is a stop: &quot;Damp&quot;</extracomment>
-        <translation>Outrepassé par le chef d’atelier : %1.</translation>
+        <translation>Dérogation du chef d’atelier : %1.</translation>
     </message>
 </context>
 <context>
@@ -7612,11 +7612,11 @@
     </message>
     <message>
         <source>to sign off or return</source>
-        <translation>à signer ou renvoyer</translation>
+        <translation>à viser ou renvoyer</translation>
     </message>
     <message>
         <source>signed off</source>
-        <translation>signé</translation>
+        <translation>visé</translation>
     </message>
     <message>
         <source>returned</source>
@@ -7641,7 +7641,7 @@
     </message>
     <message>
         <source>No reading of air and panel before the first hardener.</source>
-        <translation>Pas de relevé d’air et de panneau avant le premier durcisseur.</translation>
+        <translation>Pas de mesure d’air et de panneau avant le premier durcisseur.</translation>
     </message>
     <message>
         <source>Air and humidity were keyed in, not read by an instrument.</source>
@@ -7662,12 +7662,12 @@
     <message>
         <source>Tests of the hand-over not passed: %1.</source>
         <extracomment>%1 is a number</extracomment>
-        <translation>Essais de remise non passés&#xa0;: %1.</translation>
+        <translation>Essais de remise non réussis : %1.</translation>
     </message>
     <message>
         <source>Acts without a name: %1.</source>
         <extracomment>%1 is a number</extracomment>
-        <translation>Actes sans nom&#xa0;: %1.</translation>
+        <translation>Actions sans nom : %1.</translation>
     </message>
     <message>
         <source>Not told who allowed: %1.</source>
@@ -7704,7 +7704,7 @@
     </message>
     <message>
         <source>parked</source>
-        <translation>mis de côté</translation>
+        <translation>en attente</translation>
     </message>
     <message>
         <source>All repairs</source>
@@ -7793,15 +7793,15 @@
     </message>
     <message>
         <source>Hands off: it gels</source>
-        <translation>Ne plus toucher : il prend</translation>
+        <translation>Ne plus toucher : il prend</translation>
     </message>
     <message>
         <source>Sand: it is ready</source>
-        <translation>Poncer : c’est prêt</translation>
+        <translation>Poncer : c’est prêt</translation>
     </message>
     <message>
         <source>Sand now: it hardens</source>
-        <translation>Poncer vite : il durcit</translation>
+        <translation>Poncer vite : il durcit</translation>
     </message>
     <message>
         <source>sign-off</source>
@@ -7809,7 +7809,7 @@
     </message>
     <message>
         <source>override of a stop</source>
-        <translation>passage outre un arrêt</translation>
+        <translation>dérogation à un arrêt</translation>
     </message>
     <message>
         <source>change of a product sheet</source>
@@ -7817,7 +7817,7 @@
     </message>
     <message>
         <source>restoring a backup</source>
-        <translation>restauration d’une copie</translation>
+        <translation>restauration de sauvegarde</translation>
     </message>
     <message>
         <source>forgetting a lot</source>
@@ -7825,7 +7825,7 @@
     </message>
     <message>
         <source>correction of a record</source>
-        <translation>correction d’un relevé</translation>
+        <translation>correction d’historique</translation>
     </message>
     <message>
         <source>change of the PIN</source>
@@ -7866,7 +7866,7 @@
     <message>
         <source>Clear the edges: %1</source>
         <extracomment>%1 is a time left: &quot;0:20&quot;</extracomment>
-        <translation>Dégager les bords : %1</translation>
+        <translation>Dégager les bords : %1</translation>
     </message>
     <message>
         <source>Clear the edges now</source>
@@ -7905,12 +7905,12 @@
     </message>
     <message>
         <source>The clock stands %1 behind the log: set it.</source>
-        <translation>L’horloge retarde de %1 sur le journal : réglez-la.</translation>
+        <translation>L’horloge retarde de %1 sur le journal : la régler.</translation>
     </message>
     <message>
         <source>Refused: %1, %2</source>
         <extracomment>%1 is an act, %2 why: &quot;sign-off&quot;, &quot;wrong PIN&quot;</extracomment>
-        <translation>Refusé : %1, %2</translation>
+        <translation>Refusé : %1, %2</translation>
     </message>
     <message>
         <source>Supervisor’s PIN set at the machine</source>
@@ -7926,12 +7926,12 @@
     </message>
     <message>
         <source>Log restored from a backup, as far as it could be read: %1 entries</source>
-        <translation>Journal restauré d’une sauvegarde, pour autant que lisible&#xa0;: %1 entrées</translation>
+        <translation>Journal restauré d’une sauvegarde, partie lisible : %1 entrées</translation>
     </message>
     <message>
         <source>Log of bench %1 brought in: %2 entries</source>
         <extracomment>%1 is a bench&apos;s name, %2 a number</extracomment>
-        <translation>Journal du poste %1 repris&#xa0;: %2 entrées</translation>
+        <translation>Journal du poste %1 importé : %2 entrées</translation>
     </message>
     <message>
         <source>Bead of hardener %1 calibrated: %2, scatter %3</source>
@@ -7953,7 +7953,7 @@
     </message>
     <message>
         <source>The contour is not true</source>
-        <translation>Le contour n’est pas juste</translation>
+        <translation>Le galbe n’est pas juste</translation>
     </message>
     <message>
         <source>Pinholes</source>
@@ -7977,7 +7977,7 @@
     </message>
     <message>
         <source>The record lacks what it must hold</source>
-        <translation>Il manque au dossier ce qu’il doit contenir</translation>
+        <translation>Il manque à l’historique ce qu’il doit contenir</translation>
     </message>
     <message>
         <source>Something else: in words</source>
@@ -7988,7 +7988,7 @@
     <name>Settings</name>
     <message>
         <source>bench.ini: not allowed and left out: %1</source>
-        <translation>bench.ini : non permis, omis : %1</translation>
+        <translation>bench.ini : non permis, omis : %1</translation>
     </message>
 </context>
 <context>
@@ -8073,7 +8073,7 @@
     </message>
     <message>
         <source>Choose where the skills go</source>
-        <translation>Choisir où vont les acquis</translation>
+        <translation>Choisir où vont les compétences</translation>
     </message>
 </context>
 <context>
@@ -8300,7 +8300,7 @@
     </message>
     <message>
         <source>Protect from sunlight. Do not expose to temperatures exceeding 50 °C/122 °F.</source>
-        <translation>Protéger du rayonnement solaire. Ne pas exposer à une température supérieure à 50 °C/122 °F.</translation>
+        <translation>Protéger du rayonnement solaire. Ne pas exposer à une température supérieure à 50 °C/122 °F.</translation>
     </message>
     <message>
         <source>Store separately.</source>
@@ -8327,7 +8327,7 @@
     </message>
     <message>
         <source>Feather it out beyond the filler.</source>
-        <translation>Dégrader au-delà du mastic.</translation>
+        <translation>En dégradé au-delà du mastic.</translation>
     </message>
     <message>
         <source>Coarser paper only inside the filled area. Then dust off.</source>
@@ -8367,7 +8367,7 @@
     </message>
     <message>
         <source>All six tests are passed and in the log.</source>
-        <translation>Les six essais sont passés et au journal.</translation>
+        <translation>Les six essais sont réussis et au journal.</translation>
     </message>
     <message>
         <source>Mixed: %1 of fibre filler, %2 of finishing filler, in %3.</source>
@@ -8391,7 +8391,7 @@
     </message>
     <message>
         <source>The supervisor signs it off with the day’s work.</source>
-        <translation>Le chef d’atelier la signe avec le travail du jour.</translation>
+        <translation>Le chef d’atelier y met son visa avec le travail du jour.</translation>
     </message>
     <message>
         <source>To the rail</source>
@@ -8400,7 +8400,7 @@
     <message>
         <source>No photo yet: %1.</source>
         <extracomment>%1 is a list of photos: &quot;as found, bare&quot;</extracomment>
-        <translation>Photo manque&#xa0;: %1.</translation>
+        <translation>Photo à faire : %1.</translation>
     </message>
     <message>
         <source>Photos</source>
@@ -8425,7 +8425,7 @@
     <message>
         <source>%1, %2. The record of this repair stays as it is; its rework is taken in as a repair of its own, from the first question on.</source>
         <extracomment>%1 is a day, %2 a person</extracomment>
-        <translation>%1, %2. Le dossier de cette réparation reste tel quel&#xa0;; sa reprise est reçue comme une réparation à part, dès la première question.</translation>
+        <translation>%1, %2. L’historique de cette réparation reste tel quel ; sa reprise entre comme une réparation à part, dès la première question.</translation>
     </message>
     <message>
         <source>Begin the rework</source>
@@ -8589,7 +8589,7 @@
     </message>
     <message>
         <source>Drill a small hole just beyond each crack tip</source>
-        <translation>Percer un petit trou au bout des fissures</translation>
+        <translation>Percer un petit trou juste après chaque pointe</translation>
     </message>
     <message>
         <source>Cracks run on under the gel coat. Hole %1 to %2, right through.</source>
@@ -8777,7 +8777,7 @@
     </message>
     <message>
         <source>Metal has flashed off</source>
-        <translation>Métal évaporé</translation>
+        <translation>Solvant évaporé</translation>
     </message>
     <message>
         <source>Read air, panel and humidity again</source>
@@ -8785,7 +8785,7 @@
     </message>
     <message>
         <source>Probe on the bare panel beside the damage. The dew margin is computed again.</source>
-        <translation>Sonde sur le panneau nu, près du dommage. L’écart de rosée est recalculé.</translation>
+        <translation>Sonde sur le panneau nu, près du dommage. La marge de rosée est recalculée.</translation>
     </message>
     <message>
         <source>Reading is taken</source>
@@ -8793,7 +8793,7 @@
     </message>
     <message>
         <source>Probe on the bare metal beside the damage. The dew margin is computed again.</source>
-        <translation>Sonde sur le métal nu, près du dommage. L’écart de rosée est recalculé.</translation>
+        <translation>Sonde sur le métal nu, près du dommage. La marge de rosée est recalculée.</translation>
     </message>
     <message>
         <source>Put a guide coat over the repair</source>
@@ -8913,7 +8913,7 @@
     </message>
     <message>
         <source>Tap with a coin over repair and surround</source>
-        <translation>Tapoter à la pièce&#xa0;: réparation et pourtour</translation>
+        <translation>Tapoter réparation et pourtour avec une pièce</translation>
     </message>
     <message>
         <source>A dull spot is hollow.</source>
@@ -8952,7 +8952,7 @@
     </message>
     <message>
         <source>Separated, kneading does not help</source>
-        <translation>Séparé, pétrir n’aide pas</translation>
+        <translation>Séparé, malaxer n’aide pas</translation>
     </message>
     <message>
         <source>Hard or crumbly</source>
@@ -9015,11 +9015,11 @@
     </message>
     <message>
         <source>It came from a colder or hotter place: read the air first.</source>
-        <translation>Il vient d’un lieu plus froid ou chaud&#xa0;: lire d’abord l’air.</translation>
+        <translation>Il vient d’un lieu plus froid ou chaud : mesurer d’abord l’air.</translation>
     </message>
     <message>
         <source>Its middle was at %1: it is mixed from %2 to %3.</source>
-        <translation>Son milieu était à %1&#xa0;: se mélange de %2 à %3.</translation>
+        <translation>À cœur : %1 ; se mélange de %2 à %3.</translation>
     </message>
     <message>
         <source>New lot: make a test pat before the first batch.</source>
@@ -9201,11 +9201,11 @@
     </message>
     <message>
         <source>there is less</source>
-        <translation>il y a moins</translation>
+        <translation>il y en a moins</translation>
     </message>
     <message>
         <source>there is more</source>
-        <translation>il y a plus</translation>
+        <translation>il y en a plus</translation>
     </message>
     <message>
         <source>%1: how much less is there?</source>
@@ -9225,7 +9225,7 @@
     </message>
     <message>
         <source>Why does the open one end?</source>
-        <translation>Pourquoi l’ouvert finit-il&#xa0;?</translation>
+        <translation>Pourquoi finir l’emballage ?</translation>
     </message>
     <message>
         <source>More reasons</source>
@@ -9249,7 +9249,7 @@
     </message>
     <message>
         <source>What does the probe in its middle read?</source>
-        <translation>Que lit la sonde en son milieu&#xa0;?</translation>
+        <translation>Que lit la sonde à cœur ?</translation>
     </message>
     <message>
         <source>How cold or hot was the place it came from?</source>
@@ -9265,7 +9265,7 @@
     </message>
     <message>
         <source>Its middle</source>
-        <translation>Son milieu</translation>
+        <translation>À cœur</translation>
     </message>
     <message>
         <source>That place</source>
@@ -9396,7 +9396,7 @@
     </message>
     <message>
         <source>Wait for cooler air, or move to a cooler place.</source>
-        <translation>Attendre l’air frais, ou aller au frais.</translation>
+        <translation>Attendre un air plus frais, ou aller au frais.</translation>
     </message>
     <message>
         <source>Warm the panel right through, then read again.</source>
@@ -9432,7 +9432,7 @@
     </message>
     <message>
         <source>Magnet, zinc gauge, ohmmeter, broken edge, back-face marking, tap sound.</source>
-        <translation>Aimant, mesureur de zinc, ohmmètre, bord cassé, marquage au dos, son.</translation>
+        <translation>Aimant, jauge de zinc, ohmmètre, bord cassé, marquage au dos, son.</translation>
     </message>
     <message>
         <source>What carries load is restored, never filled over.</source>
@@ -9496,7 +9496,7 @@
     </message>
     <message>
         <source>From the cold they need hours to even out.</source>
-        <translation>Sortis du froid, ils s’égalisent en quelques heures.</translation>
+        <translation>Sortis du froid, il leur faut des heures.</translation>
     </message>
     <message>
         <source>to the plastics bench</source>
@@ -9709,7 +9709,7 @@
     </message>
     <message>
         <source>There is paint where the filler goes.</source>
-        <translation>Il y a de la peinture sous le mastic.</translation>
+        <translation>Il y a de la peinture là où va le mastic.</translation>
     </message>
     <message>
         <source>The filler holds only as well as the paint. Its edge shows later.</source>
@@ -9725,7 +9725,7 @@
     </message>
     <message>
         <source>There is sealer or underseal.</source>
-        <translation>Il y a étanchéité ou antigravillon.</translation>
+        <translation>Étanchéité ou antigravillon présent.</translation>
     </message>
     <message>
         <source>It stays soft, and filler slides on it.</source>
@@ -9966,7 +9966,7 @@
     </message>
     <message>
         <source>No cure runs like that: a slip in one of the two times is likely.</source>
-        <translation>Aucun durcissement ne va ainsi : erreur probable dans l’un des deux temps.</translation>
+        <translation>Aucun durcissement ne va ainsi : erreur probable dans l’un des deux temps.</translation>
     </message>
     <message>
         <source>By its sheet it never cures enough to be sanded.</source>
@@ -9974,7 +9974,7 @@
     </message>
     <message>
         <source>Its greatest conversion is too low: a slip in the sheet is likely.</source>
-        <translation>Sa conversion maximale est trop basse : erreur probable dans la fiche.</translation>
+        <translation>Sa conversion maximale est trop basse : erreur probable dans la fiche.</translation>
     </message>
     <message>
         <source>Its cure could not be worked out beyond %1.</source>
@@ -9991,18 +9991,18 @@
     <message>
         <source>Sanding from %1 to %2 would fit; its sheet says otherwise.</source>
         <extracomment>%1 and %2 are the earliest and the latest sanding time</extracomment>
-        <translation>Un ponçage de %1 à %2 irait ; la fiche dit autre chose.</translation>
+        <translation>Un ponçage de %1 à %2 irait ; la fiche dit autre chose.</translation>
     </message>
 </context>
 <context>
     <name>SupervisorScreens</name>
     <message>
         <source>Why is this stop overridden?</source>
-        <translation>Pourquoi passer outre cet arrêt ?</translation>
+        <translation>Pourquoi passer outre à cet arrêt ?</translation>
     </message>
     <message>
         <source>Which entry is to be put right?</source>
-        <translation>Quelle entrée corriger ?</translation>
+        <translation>Quelle entrée corriger ?</translation>
     </message>
     <message>
         <source>See what happened to the bench</source>
@@ -10132,11 +10132,11 @@
     <name>Tour</name>
     <message>
         <source>One panel, one card, one step at a time</source>
-        <translation>Un panneau, une fiche, une étape à la fois</translation>
+        <translation>Un panneau, une carte, une étape à la fois</translation>
     </message>
     <message>
         <source>Every repair hangs on the rail as a card. Tap it: the glass shows the one step that is next. Several run at once; none is lost.</source>
-        <translation>Chaque réparation est une fiche au bandeau. La toucher&#xa0;: l’écran montre la seule étape qui suit. Plusieurs courent à la fois&#xa0;; aucune ne se perd.</translation>
+        <translation>Chaque réparation est une carte au bandeau. La toucher : l’écran montre la seule étape qui suit. Plusieurs courent à la fois ; aucune ne se perd.</translation>
     </message>
     <message>
         <source>First find out what it is</source>
@@ -10168,11 +10168,11 @@
     </message>
     <message>
         <source>Lay filler and hardener as drawn, or weigh them. The clock starts when the hardener meets the filler: tap &apos;Hardener in&apos;.</source>
-        <translation>Poser mastic et durcisseur comme dessinés, ou les peser. L’horloge part quand le durcisseur touche le mastic&#xa0;: toucher «&#xa0;Durcisseur mis&#xa0;».</translation>
+        <translation>Poser mastic et durcisseur comme dessinés, ou les peser. Le chrono part quand le durcisseur touche le mastic : toucher « Durcisseur mis ».</translation>
     </message>
     <message>
         <source>The clock counts to the next act</source>
-        <translation>L’horloge compte jusqu’au prochain geste</translation>
+        <translation>Le chrono compte jusqu’au prochain geste</translation>
     </message>
     <message>
         <source>Spread, clear the edges before it gels, then hands off. Every mix that runs stays in the dark bar at the top: tap it to go there.</source>
@@ -10302,7 +10302,7 @@
     </message>
     <message>
         <source>Hardener in: start</source>
-        <translation>Durcisseur mis : départ</translation>
+        <translation>Durcisseur mis : départ</translation>
     </message>
     <message>
         <source>Filler</source>
@@ -10394,7 +10394,7 @@
     </message>
     <message>
         <source>The maker’s repair manual, local codes and licensed practice come first.</source>
-        <translation>Priment&#xa0;: manuel du constructeur, règles locales, personnel habilité.</translation>
+        <translation>Priment : manuel du constructeur, règles locales, habilitations.</translation>
     </message>
     <message>
         <source>input</source>
@@ -10505,7 +10505,7 @@
     </message>
     <message>
         <source>What is right?</source>
-        <translation>Qu’est-ce qui est juste ?</translation>
+        <translation>Qu’est-ce qui est juste ?</translation>
     </message>
     <message>
         <source>Put it right</source>
@@ -10521,11 +10521,11 @@
     </message>
     <message>
         <source>Key in the new PIN</source>
-        <translation>Taper le nouveau code</translation>
+        <translation>Saisir le nouveau code</translation>
     </message>
     <message>
         <source>Key in the new PIN again</source>
-        <translation>Taper encore le nouveau code</translation>
+        <translation>Ressaisir le nouveau code</translation>
     </message>
     <message>
         <source>Set this PIN</source>
@@ -10537,7 +10537,7 @@
     </message>
     <message>
         <source>Go back and key it in anew.</source>
-        <translation>Revenez et tapez-le de nouveau.</translation>
+        <translation>Revenir et le ressaisir.</translation>
     </message>
     <message>
         <source>This PIN is too easy to guess.</source>
@@ -10545,23 +10545,23 @@
     </message>
     <message>
         <source>Go back and choose another.</source>
-        <translation>Revenez et choisissez-en un autre.</translation>
+        <translation>Revenir et en choisir un autre.</translation>
     </message>
     <message>
         <source>Only looking: another copy of the program has this bench.</source>
-        <translation>Lecture seule : une autre copie du programme tient ce poste.</translation>
+        <translation>Lecture seule : une autre copie du programme tient ce poste.</translation>
     </message>
     <message>
         <source>In which folder are the pictures?</source>
-        <translation>Dans quel dossier sont les photos&#xa0;?</translation>
+        <translation>Dans quel répertoire sont les photos ?</translation>
     </message>
     <message>
         <source>Into which folder do backups go?</source>
-        <translation>Dans quel dossier vont les sauvegardes&#xa0;?</translation>
+        <translation>Dans quel répertoire vont les sauvegardes ?</translation>
     </message>
     <message>
         <source>In which folder is it?</source>
-        <translation>Dans quel dossier est-ce&#xa0;?</translation>
+        <translation>Dans quel répertoire est-ce ?</translation>
     </message>
     <message>
         <source>Something is being kept just now.</source>
@@ -10573,7 +10573,7 @@
     </message>
     <message>
         <source>Supervisor’s PIN, to restore</source>
-        <translation>PIN du chef d’atelier, pour restaurer</translation>
+        <translation>Code du chef d’atelier, pour restaurer</translation>
     </message>
     <message>
         <source>Only looking: the log cannot be written.</source>
@@ -10600,7 +10600,7 @@
     </message>
     <message>
         <source>Into which folder does the sheet go?</source>
-        <translation>Dans quel dossier va la fiche&#xa0;?</translation>
+        <translation>Dans quel répertoire va la fiche ?</translation>
     </message>
     <message>
         <source>Written into %1: %2 as JSON and CSV.</source>
@@ -10625,7 +10625,7 @@
     </message>
     <message>
         <source>Into which folder does the recall list go?</source>
-        <translation>Dans quel dossier va la liste de rappel&#xa0;?</translation>
+        <translation>Dans quel répertoire va la liste de rappel ?</translation>
     </message>
     <message>
         <source>Returned by the supervisor</source>
@@ -10641,7 +10641,7 @@
     </message>
     <message>
         <source>Supervisor’s PIN, to return it</source>
-        <translation>PIN du chef d’atelier, pour renvoyer</translation>
+        <translation>Code du chef d’atelier, pour renvoyer</translation>
     </message>
 </context>
 <context>
@@ -10749,7 +10749,7 @@
     <name>strandbench::ClockScreen</name>
     <message>
         <source>clock runs on</source>
-        <translation>le temps court</translation>
+        <translation>chrono en cours</translation>
     </message>
     <message>
         <source>from the sheet, not yet from this panel’s heat</source>
@@ -10761,7 +10761,7 @@
     </message>
     <message>
         <source>tap when it pulls and will not smear</source>
-        <translation>toucher quand il tire et ne s’étale plus</translation>
+        <translation>signaler quand il tire et ne s’étale plus</translation>
     </message>
     <message>
         <source>It sands already</source>
@@ -10805,7 +10805,7 @@
     </message>
     <message>
         <source>Press in firmly, wet the edges, fill to level</source>
-        <translation>Presser fort, mouiller les bords, remplir à fleur</translation>
+        <translation>Serrer fort, mouiller les bords, remplir à fleur</translation>
     </message>
     <message>
         <source>until the edges must be clear</source>
@@ -10869,11 +10869,11 @@
     </message>
     <message>
         <source>As read at %1, before: %2.</source>
-        <translation>Mesuré à %1, avant&#xa0;: %2.</translation>
+        <translation>Mesuré à %1 (avant : %2).</translation>
     </message>
     <message>
         <source>Read again</source>
-        <translation>Relire</translation>
+        <translation>Remesurer</translation>
     </message>
     <message>
         <source>It may have gelled: hands off</source>
@@ -10892,22 +10892,22 @@
     </message>
     <message>
         <source>Reading …</source>
-        <translation>Lecture …</translation>
+        <translation>Lecture…</translation>
     </message>
     <message>
         <source>The record holds what is asked for</source>
-        <translation>Le dossier contient ce qui est demandé</translation>
+        <translation>L’historique contient ce qui est demandé</translation>
     </message>
     <message numerus="yes">
         <source>The record lacks %n thing(s)</source>
         <translation>
-            <numerusform>Il manque %n chose au dossier</numerusform>
-            <numerusform>Il manque %n choses au dossier</numerusform>
+            <numerusform>Il manque %n chose à l’historique</numerusform>
+            <numerusform>Il manque %n choses à l’historique</numerusform>
         </translation>
     </message>
     <message>
         <source>Signed off: %1, %2</source>
-        <translation>Signé&#xa0;: %1, %2</translation>
+        <translation>Visé : %1, %2</translation>
     </message>
     <message>
         <source>Returned: %1. %2, %3</source>
@@ -10916,7 +10916,7 @@
     </message>
     <message>
         <source>Sign off</source>
-        <translation>Signer</translation>
+        <translation>Viser</translation>
     </message>
     <message>
         <source>supervisor</source>
@@ -10936,7 +10936,7 @@
     </message>
     <message>
         <source>Put right</source>
-        <translation>Rectifier</translation>
+        <translation>Corriger</translation>
     </message>
 </context>
 <context>
@@ -10947,11 +10947,11 @@
     </message>
     <message>
         <source>clock runs on</source>
-        <translation>le temps court</translation>
+        <translation>chrono en cours</translation>
     </message>
     <message>
         <source>Back to the clock</source>
-        <translation>Retour au temps</translation>
+        <translation>Retour au chrono</translation>
     </message>
     <message>
         <source>hottest</source>
@@ -11010,7 +11010,7 @@
     <name>strandbench::DayReviewScreen</name>
     <message>
         <source>Reading …</source>
-        <translation>Lecture …</translation>
+        <translation>Lecture…</translation>
     </message>
     <message>
         <source>Nothing was worked on that day.</source>
@@ -11038,23 +11038,23 @@
     </message>
     <message>
         <source>Day’s sheets</source>
-        <translation>Fiches du jour</translation>
+        <translation>Feuilles du jour</translation>
     </message>
     <message>
         <source>Reading %1 of %2 …</source>
         <extracomment>how many repairs of how many were read</extracomment>
-        <translation>Lecture de %1 sur %2 …</translation>
+        <translation>Lecture de %1 sur %2…</translation>
     </message>
     <message numerus="yes">
         <source>%n to sign off or return</source>
         <translation>
-            <numerusform>%n à signer ou renvoyer</numerusform>
-            <numerusform>%n à signer ou renvoyer</numerusform>
+            <numerusform>%n à viser ou renvoyer</numerusform>
+            <numerusform>%n à viser ou renvoyer</numerusform>
         </translation>
     </message>
     <message>
         <source>Nothing to sign off</source>
-        <translation>Rien à signer</translation>
+        <translation>Rien à viser</translation>
     </message>
     <message numerus="yes">
         <source>%n repair(s)</source>
@@ -11082,7 +11082,7 @@
     </message>
     <message>
         <source>A record that cannot be read</source>
-        <translation>Un dossier illisible</translation>
+        <translation>Un historique illisible</translation>
     </message>
     <message>
         <source>rework</source>
@@ -11093,11 +11093,11 @@
     <name>strandbench::DaySheetsScreen</name>
     <message>
         <source>Choose where the day’s sheets go</source>
-        <translation>Choisir où vont les fiches du jour</translation>
+        <translation>Choisir où vont les feuilles du jour</translation>
     </message>
     <message>
         <source>A record of this day cannot be read.</source>
-        <translation>Un dossier de ce jour est illisible.</translation>
+        <translation>Un historique de ce jour est illisible.</translation>
     </message>
 </context>
 <context>
@@ -11113,8 +11113,8 @@
     <message numerus="yes">
         <source>Nothing was read in the last %n day(s).</source>
         <translation>
-            <numerusform>Rien n’a été mesuré le dernier jour.</numerusform>
-            <numerusform>Rien n’a été mesuré ces %n derniers jours.</numerusform>
+            <numerusform>Rien n’a été mesuré depuis %n jour.</numerusform>
+            <numerusform>Rien n’a été mesuré depuis %n jours.</numerusform>
         </translation>
     </message>
     <message>
@@ -11173,7 +11173,7 @@
     <name>strandbench::FigureListScreen</name>
     <message>
         <source>gels of a lot against its sheet</source>
-        <translation>gels d’un lot comparés à sa fiche</translation>
+        <translation>prises d’un lot comparées à sa fiche</translation>
     </message>
     <message>
         <source>planned and mixed, by product</source>
@@ -11204,17 +11204,17 @@
     <name>strandbench::FigureLotScreen</name>
     <message>
         <source>Which lot? The newest gel first</source>
-        <translation>Quel lot&#xa0;? Le gel le plus récent d’abord</translation>
+        <translation>Quel lot ? La prise la plus récente d’abord</translation>
     </message>
     <message>
         <source>In these days no gel was told of a batch whose hardener lot is known.</source>
-        <translation>Pendant ces jours, aucun gel n’a été indiqué pour un mélange dont le lot de durcisseur est connu.</translation>
+        <translation>Pendant ces jours, aucune prise n’a été indiquée pour un mélange dont le lot de durcisseur est connu.</translation>
     </message>
     <message numerus="yes">
         <source>%n gel(s), the last on %1</source>
         <translation>
-            <numerusform>%n gel, le dernier le %1</numerusform>
-            <numerusform>%n gels, le dernier le %1</numerusform>
+            <numerusform>%n prise, la dernière le %1</numerusform>
+            <numerusform>%n prises, la dernière le %1</numerusform>
         </translation>
     </message>
 </context>
@@ -11239,11 +11239,11 @@
     </message>
     <message>
         <source>Single gels</source>
-        <translation>Gel par gel</translation>
+        <translation>Prise par prise</translation>
     </message>
     <message>
         <source>the step from gel to gel</source>
-        <translation>le saut de gel en gel</translation>
+        <translation>saut de prise en prise</translation>
     </message>
     <message>
         <source>with the moving mean</source>
@@ -11308,7 +11308,7 @@
     </message>
     <message>
         <source>The safety data sheet, local codes and licensed practice come first.</source>
-        <translation>La fiche de données de sécurité, les règles locales et la pratique agréée passent d’abord.</translation>
+        <translation>La fiche de données de sécurité, les règles locales et les habilitations passent d’abord.</translation>
     </message>
     <message>
         <source>What lights vapour</source>
@@ -11343,7 +11343,7 @@
     </message>
     <message>
         <source>Looking …</source>
-        <translation>Recherche …</translation>
+        <translation>Recherche…</translation>
     </message>
     <message>
         <source>Look for something else</source>
@@ -11393,7 +11393,7 @@
     </message>
     <message>
         <source>The safety data sheet, local codes and licensed practice come first.</source>
-        <translation>La fiche de données de sécurité, les règles locales et la pratique agréée passent d’abord.</translation>
+        <translation>La fiche de données de sécurité, les règles locales et les habilitations passent d’abord.</translation>
     </message>
     <message>
         <source>Back to the step</source>
@@ -11535,7 +11535,7 @@
     </message>
     <message>
         <source>No repair is open. Take in a panel: the program asks what there is, plans, and keeps time and record.</source>
-        <translation>Aucune réparation n’est ouverte. Prenez un panneau en charge&#xa0;: le programme demande, planifie, tient le temps et le journal.</translation>
+        <translation>Aucune réparation n’est ouverte. Prendre un panneau en charge : le programme demande, planifie, tient le temps et le journal.</translation>
     </message>
 </context>
 <context>
@@ -11546,7 +11546,7 @@
     </message>
     <message>
         <source>short flecks</source>
-        <translation>éclats courts</translation>
+        <translation>mouchetures</translation>
     </message>
     <message>
         <source>close slanted hatch</source>
@@ -11561,16 +11561,12 @@
         <translation>clair, rangées de tirets</translation>
     </message>
     <message>
-        <source>dark, crossed hatch</source>
-        <translation>sombre, hachures croisées</translation>
-    </message>
-    <message>
         <source>pale, rows of dots</source>
         <translation>clair, rangées de points</translation>
     </message>
     <message>
         <source>Fibre filler</source>
-        <translation>Mastic fibré</translation>
+        <translation>Mastic fibre</translation>
     </message>
     <message>
         <source>short strokes</source>
@@ -11646,7 +11642,7 @@
     </message>
     <message>
         <source>Do not go on here.</source>
-        <translation>Ne continuez pas ici.</translation>
+        <translation>Ne pas continuer ici.</translation>
     </message>
     <message>
         <source>Triangle: caution</source>
@@ -11666,7 +11662,7 @@
     </message>
     <message>
         <source>Green key: go</source>
-        <translation>Touche verte&#xa0;: allez</translation>
+        <translation>Touche verte : avancer</translation>
     </message>
     <message>
         <source>The way on where all that is asked is there.</source>
@@ -11682,7 +11678,7 @@
     </message>
     <message>
         <source>A tap on a section leads here</source>
-        <translation>Une touche sur une coupe mène ici</translation>
+        <translation>Toucher une coupe mène ici</translation>
     </message>
     <message>
         <source>Hatches and signs</source>
@@ -11691,6 +11687,10 @@
     <message>
         <source>Back to the job</source>
         <translation>Retour au travail</translation>
+    </message>
+    <message>
+        <source>dark, in squares</source>
+        <translation>foncé, à carreaux</translation>
     </message>
 </context>
 <context>
@@ -11704,7 +11704,7 @@
     <name>strandbench::LotListScreen</name>
     <message>
         <source>Hardener lots of this bench</source>
-        <translation>Lots de durcisseur de cet établi</translation>
+        <translation>Lots de durcisseur de ce poste</translation>
     </message>
     <message>
         <source>Tap a lot to see what it taught</source>
@@ -11767,7 +11767,7 @@
     </message>
     <message>
         <source>supervisor: hold 1 s</source>
-        <translation>responsable&#xa0;: tenir 1&#xa0;s</translation>
+        <translation>chef d’atelier : tenir 1 s</translation>
     </message>
     <message>
         <source>Calibrate its bead</source>
@@ -11814,7 +11814,7 @@
     </message>
     <message>
         <source>Scanned: lot %1. What is it?</source>
-        <translation>Scanné&#xa0;: lot %1. C’est quoi&#xa0;?</translation>
+        <translation>Scanné : lot %1. De quoi ?</translation>
     </message>
     <message>
         <source>not told</source>
@@ -11881,7 +11881,7 @@
     <name>strandbench::LotTraceScreen</name>
     <message>
         <source>Looking …</source>
-        <translation>Recherche …</translation>
+        <translation>Recherche…</translation>
     </message>
     <message>
         <source>Recall list as files</source>
@@ -11905,7 +11905,7 @@
     </message>
     <message>
         <source>The recall list is being written …</source>
-        <translation>Écriture de la liste de rappel …</translation>
+        <translation>Écriture de la liste de rappel…</translation>
     </message>
     <message>
         <source>Cancelled: nothing was written.</source>
@@ -11981,7 +11981,7 @@
     </message>
     <message>
         <source>Working out what it comes to …</source>
-        <translation>Calcul de ce que cela donne …</translation>
+        <translation>Calcul de ce que cela donne…</translation>
     </message>
     <message>
         <source>Done</source>
@@ -12040,7 +12040,7 @@
     </message>
     <message>
         <source>not true size</source>
-        <translation>échelle non réelle</translation>
+        <translation>taille non réelle</translation>
     </message>
 </context>
 <context>
@@ -12055,7 +12055,7 @@
     </message>
     <message>
         <source>Hardener in: start</source>
-        <translation>Durcisseur mis : départ</translation>
+        <translation>Durcisseur mis : départ</translation>
     </message>
     <message>
         <source>Puddle and bead, drawn to size</source>
@@ -12071,7 +12071,7 @@
     </message>
     <message>
         <source>Under %1: bead too coarse</source>
-        <translation>Sous %1 : cordon imprécis</translation>
+        <translation>Sous %1 : cordon imprécis</translation>
     </message>
     <message>
         <source>Puddle across</source>
@@ -12091,7 +12091,7 @@
     </message>
     <message>
         <source>More or less hardener?</source>
-        <translation>Plus ou moins de durcisseur ?</translation>
+        <translation>Plus ou moins de durcisseur ?</translation>
     </message>
     <message>
         <source>Stop</source>
@@ -12119,7 +12119,7 @@
     </message>
     <message>
         <source>Hold it back</source>
-        <translation>Retenir</translation>
+        <translation>Différer</translation>
     </message>
     <message>
         <source>Read again</source>
@@ -12244,7 +12244,7 @@
     </message>
     <message>
         <source>The sheet could not be written.</source>
-        <translation>La fiche n’a pas pu être écrite.</translation>
+        <translation>La feuille n’a pas pu être écrite.</translation>
     </message>
     <message>
         <source>Written: %1</source>
@@ -12253,11 +12253,11 @@
     </message>
     <message>
         <source>The file beside the sheet could not be written.</source>
-        <translation>Le fichier à côté de la fiche n’a pas pu être écrit.</translation>
+        <translation>Le fichier à côté de la feuille n’a pas pu être écrit.</translation>
     </message>
     <message>
         <source>Being written …</source>
-        <translation>Écriture en cours …</translation>
+        <translation>Écriture en cours…</translation>
     </message>
     <message>
         <source>Cancelled: nothing was written.</source>
@@ -12273,7 +12273,7 @@
     </message>
     <message>
         <source>Being printed …</source>
-        <translation>Impression en cours …</translation>
+        <translation>Impression en cours…</translation>
     </message>
     <message>
         <source>Cancelled: nothing was printed.</source>
@@ -12281,7 +12281,7 @@
     </message>
     <message>
         <source>The printer does not take the sheet.</source>
-        <translation>L’imprimante n’accepte pas la fiche.</translation>
+        <translation>L’imprimante n’accepte pas la feuille.</translation>
     </message>
     <message>
         <source>Look at the printer, and try again.</source>
@@ -12305,7 +12305,7 @@
     <name>strandbench::PatScreen</name>
     <message>
         <source>Watch the pat: tap when it pulls and will not smear</source>
-        <translation>Surveiller la galette&#xa0;: toucher quand elle tire</translation>
+        <translation>Surveiller la galette : signaler quand elle tire</translation>
     </message>
     <message>
         <source>Knead both, then lay this puddle and bead</source>
@@ -12329,7 +12329,7 @@
     </message>
     <message>
         <source>Hardener in: start</source>
-        <translation>Durcisseur mis : départ</translation>
+        <translation>Durcisseur mis : départ</translation>
     </message>
     <message>
         <source>Expected between %1 and %2; by the sheet after %3.</source>
@@ -12345,7 +12345,7 @@
     </message>
     <message>
         <source>clock runs on</source>
-        <translation>le temps court</translation>
+        <translation>chrono en cours</translation>
     </message>
     <message>
         <source>It has gelled</source>
@@ -12436,7 +12436,7 @@
     </message>
     <message>
         <source>The PIN is looked at</source>
-        <translation>Le code est examiné</translation>
+        <translation>Vérification du code</translation>
     </message>
     <message>
         <source>No PIN is set on this bench.</source>
@@ -12444,23 +12444,23 @@
     </message>
     <message>
         <source>Set it: bench set-up, people.</source>
-        <translation>Le fixer : réglages poste, personnes.</translation>
+        <translation>Le fixer : réglages poste, personnes.</translation>
     </message>
     <message>
         <source>The try cannot be counted, so it was not looked at.</source>
-        <translation>L’essai ne peut être compté : il n’a pas été examiné.</translation>
+        <translation>L’essai ne peut être compté : il n’a pas été vérifié.</translation>
     </message>
     <message>
         <source>Check the disk and the PIN’s file.</source>
-        <translation>Vérifiez le disque et le fichier du code.</translation>
+        <translation>Vérifier le disque et le fichier du code.</translation>
     </message>
     <message>
         <source>The wait was not over: it was not looked at.</source>
-        <translation>L’attente n’était pas finie : il n’a pas été examiné.</translation>
+        <translation>L’attente n’était pas finie : il n’a pas été vérifié.</translation>
     </message>
     <message>
         <source>Key it in again.</source>
-        <translation>Tapez-le de nouveau.</translation>
+        <translation>Le ressaisir.</translation>
     </message>
     <message>
         <source>That is not the PIN.</source>
@@ -12479,11 +12479,11 @@
     <name>strandbench::PlanScreen</name>
     <message>
         <source>%1, %2: fill both faces</source>
-        <translation>%1, %2&#xa0;: remplir les deux faces</translation>
+        <translation>%1, %2 : mastiquer les deux faces</translation>
     </message>
     <message>
         <source>%1, %2: fill it</source>
-        <translation>%1, %2&#xa0;: remplir</translation>
+        <translation>%1, %2 : mastiquer</translation>
     </message>
     <message>
         <source>To the present step</source>
@@ -12519,7 +12519,7 @@
     </message>
     <message>
         <source>Hottest as it cures %1, limit %2</source>
-        <translation>Chaleur %1, limite %2</translation>
+        <translation>Maximum %1, limite %2</translation>
     </message>
     <message>
         <source>Answers</source>
@@ -12553,7 +12553,7 @@
     </message>
     <message>
         <source>Press it in, build it up, clear the edges</source>
-        <translation>Presser, remplir, dégager les bords</translation>
+        <translation>Serrer, remplir, dégager les bords</translation>
     </message>
     <message>
         <source>Hands off until it sands</source>
@@ -12594,7 +12594,7 @@
     <message>
         <source>Clock: %1 times</source>
         <extracomment>how many times as fast as the shop&apos;s clock</extracomment>
-        <translation>Horloge&#xa0;: %1 fois</translation>
+        <translation>Chrono : %1 fois</translation>
     </message>
     <message>
         <source>It spreads easily.</source>
@@ -12688,7 +12688,7 @@
     </message>
     <message>
         <source>What is assumed is common for such fillers, without a source. Put in what your data sheet says.</source>
-        <translation>Ce qui est supposé est courant pour ces mastics, sans source. Mettez ce que dit votre fiche.</translation>
+        <translation>Ce qui est supposé est courant pour ces mastics, sans source. Mettre ce que dit la fiche.</translation>
     </message>
     <message>
         <source>What kind of filler is it?</source>
@@ -12696,7 +12696,7 @@
     </message>
     <message>
         <source>Still missing or wrong: %1</source>
-        <translation>Manque encore ou est faux&#xa0;: %1</translation>
+        <translation>Encore manquant ou faux : %1</translation>
     </message>
     <message>
         <source>What the engine makes of this sheet</source>
@@ -12729,7 +12729,7 @@
     </message>
     <message>
         <source>Write the product’s name</source>
-        <translation>Écrivez le nom du produit</translation>
+        <translation>Écrire le nom du produit</translation>
     </message>
     <message>
         <source>Take this name</source>
@@ -12789,7 +12789,7 @@
     <message>
         <source>%1 min (%2 to %3)</source>
         <extracomment>a stated time with its range: &quot;5 min (4 to 6)&quot;</extracomment>
-        <translation>%1 min (%2 à %3)</translation>
+        <translation>%1 min (%2 à %3)</translation>
     </message>
     <message>
         <source>It states, at %1: working time %2, sands after %3.</source>
@@ -12802,7 +12802,7 @@
     </message>
     <message>
         <source>nobody told</source>
-        <translation>personne ne l’a dit</translation>
+        <translation>non indiqué</translation>
     </message>
     <message numerus="yes">
         <source>and %n earlier</source>
@@ -12813,7 +12813,7 @@
     </message>
     <message>
         <source>Demo sheet: invented values. Type in the sheet of the tub in your hand.</source>
-        <translation>Fiche de démo&#xa0;: valeurs inventées. Tapez la fiche du pot que vous tenez.</translation>
+        <translation>Fiche de démo : valeurs inventées. Saisir la fiche du pot en main.</translation>
     </message>
     <message>
         <source>Versions:</source>
@@ -12825,7 +12825,7 @@
     </message>
     <message>
         <source>Write to a folder</source>
-        <translation>Écrire dans un dossier</translation>
+        <translation>Écrire dans un répertoire</translation>
     </message>
     <message>
         <source>Lay aside</source>
@@ -12840,7 +12840,7 @@
     <name>strandbench::QuickCardScreen</name>
     <message>
         <source>Choose where the quick card goes</source>
-        <translation>Choisissez où va la carte mémo</translation>
+        <translation>Choisir où va la carte mémo</translation>
     </message>
 </context>
 <context>
@@ -12878,7 +12878,7 @@
     </message>
     <message>
         <source>Signed off</source>
-        <translation>Signé</translation>
+        <translation>Visé</translation>
     </message>
     <message>
         <source>Returned</source>
@@ -12886,7 +12886,7 @@
     </message>
     <message>
         <source>Sign off, return</source>
-        <translation>Signer, renvoyer</translation>
+        <translation>Viser, renvoyer</translation>
     </message>
 </context>
 <context>
@@ -12924,7 +12924,7 @@
     </message>
     <message>
         <source>supervisor: hold 1 s</source>
-        <translation>chef d’atelier : tenir 1 s</translation>
+        <translation>chef d’atelier : tenir 1 s</translation>
     </message>
     <message>
         <source>There is nothing to plan here, whoever decides.</source>
@@ -13008,7 +13008,7 @@
     </message>
     <message>
         <source>Reading the records …</source>
-        <translation>Lecture du journal …</translation>
+        <translation>Lecture du journal…</translation>
     </message>
 </context>
 <context>
@@ -13137,7 +13137,7 @@
     </message>
     <message>
         <source>Allowed: %1. %2 New plans and clocks go by it; what runs keeps its times.</source>
-        <translation>Admis&#xa0;: %1. %2 Vaut pour les nouveaux plans et temps&#xa0;; ce qui court garde ses temps.</translation>
+        <translation>Admis : %1. %2 Vaut pour les nouveaux plans et chronos ; ce qui court garde ses temps.</translation>
     </message>
     <message>
         <source>Back to default</source>
@@ -13182,7 +13182,7 @@
     <message>
         <source>%1, was %2</source>
         <extracomment>a row of the assumptions that was changed: &quot;60 s, was 45 s&quot;</extracomment>
-        <translation>%1, avant %2</translation>
+        <translation>%1 (avant : %2)</translation>
     </message>
     <message>
         <source>published</source>
@@ -13397,7 +13397,7 @@
     </message>
     <message>
         <source>Put it on the list</source>
-        <translation>Mettre à la liste</translation>
+        <translation>Ajouter à la liste</translation>
     </message>
     <message>
         <source>The name is empty.</source>
@@ -13413,7 +13413,7 @@
     </message>
     <message>
         <source>Write it so that the two can be told apart.</source>
-        <translation>L’écrire pour distinguer les deux.</translation>
+        <translation>Écrire un nom qui les distingue.</translation>
     </message>
 </context>
 <context>
@@ -13479,7 +13479,7 @@
     </message>
     <message>
         <source>set: change it</source>
-        <translation>fixé : le changer</translation>
+        <translation>fixé : le changer</translation>
     </message>
     <message>
         <source>not set yet</source>
@@ -13517,7 +13517,7 @@
     </message>
     <message>
         <source>Folder for backups</source>
-        <translation>Dossier de sauvegarde</translation>
+        <translation>Répertoire sauvegardes</translation>
     </message>
     <message>
         <source>none yet: a stick is best</source>
@@ -13541,7 +13541,7 @@
     </message>
     <message>
         <source>Bring in a log</source>
-        <translation>Reprendre</translation>
+        <translation>Importer</translation>
     </message>
     <message>
         <source>of another bench</source>
@@ -13557,7 +13557,7 @@
     </message>
     <message>
         <source>choose a folder first</source>
-        <translation>choisir d’abord un dossier</translation>
+        <translation>répertoire d’abord</translation>
     </message>
     <message>
         <source>newest: %1</source>
@@ -13565,7 +13565,7 @@
     </message>
     <message>
         <source>none in this session yet</source>
-        <translation>pas encore aujourd’hui</translation>
+        <translation>aucune cette session</translation>
     </message>
     <message>
         <source>every entry, by its hash</source>
@@ -13577,7 +13577,7 @@
     </message>
     <message>
         <source>one moment …</source>
-        <translation>un instant …</translation>
+        <translation>un instant…</translation>
     </message>
 </context>
 <context>
@@ -13639,7 +13639,7 @@
     </message>
     <message>
         <source>Type in a sheet</source>
-        <translation>Taper une fiche</translation>
+        <translation>Saisir une fiche</translation>
     </message>
     <message>
         <source>Read one from a file</source>
@@ -13662,7 +13662,7 @@
     </message>
     <message>
         <source>Only invented sheets yet: type in the shop’s own</source>
-        <translation>Fiches inventées seulement&#xa0;: tapez celles de l’atelier</translation>
+        <translation>Fiches inventées seulement : saisir celles de l’atelier</translation>
     </message>
 </context>
 <context>
@@ -13805,7 +13805,7 @@
     </message>
     <message>
         <source>No practice panel was worked yet. Each one that is, counts towards these skills.</source>
-        <translation>Aucun panneau d’exercice n’a encore été travaillé. Chacun compte pour ces savoir-faire.</translation>
+        <translation>Aucun panneau d’exercice n’a encore été travaillé. Chacun compte pour ces compétences.</translation>
     </message>
 </context>
 <context>
@@ -13840,7 +13840,7 @@
     </message>
     <message>
         <source>Nothing is on the shelf yet. Book in what stands there: from then on each batch is taken off, and what runs short, out of date or dry is told with the plan.</source>
-        <translation>Rien n’est encore entré. Entrez ce qui est là&#xa0;: ensuite chaque mélange est déduit, et ce qui manque, périme ou sèche est dit avec le plan.</translation>
+        <translation>Rien n’est encore entré. Entrer ce qui est là : ensuite chaque mélange est déduit, et ce qui manque, périme ou sèche est dit avec le plan.</translation>
     </message>
     <message>
         <source>Reorder list</source>
@@ -13961,7 +13961,7 @@
     </message>
     <message>
         <source>its middle</source>
-        <translation>son milieu</translation>
+        <translation>à cœur</translation>
     </message>
     <message>
         <source>What changed</source>
@@ -14062,7 +14062,7 @@
     </message>
     <message>
         <source>reading</source>
-        <translation>relevé</translation>
+        <translation>mesure</translation>
     </message>
     <message>
         <source>photo</source>
@@ -14075,7 +14075,7 @@
     <message>
         <source>%1 %2</source>
         <extracomment>a part of the work and how long it took</extracomment>
-        <translation>%1 %2</translation>
+        <translation>%1 %2</translation>
     </message>
 </context>
 <context>
@@ -14107,8 +14107,8 @@
     <message numerus="yes">
         <source>%n entry(ies): clocks, refused acts, PIN</source>
         <translation>
-            <numerusform>%n entrée : horloges, actes refusés, code</numerusform>
-            <numerusform>%n entrées : horloges, actes refusés, code</numerusform>
+            <numerusform>%n entrée : horloges, actes refusés, code</numerusform>
+            <numerusform>%n entrées : horloges, actes refusés, code</numerusform>
         </translation>
     </message>
     <message>
@@ -14125,15 +14125,15 @@
     </message>
     <message>
         <source>sign off, return, figures</source>
-        <translation>signer, renvoyer, chiffres</translation>
+        <translation>viser, renvoyer, chiffres</translation>
     </message>
     <message>
         <source>Nothing was worked on today. Every repair that is, stands here with its record.</source>
-        <translation>Rien n’a été travaillé aujourd’hui. Chaque réparation travaillée est ici avec son dossier.</translation>
+        <translation>Rien n’a été travaillé aujourd’hui. Chaque réparation travaillée est ici avec son historique.</translation>
     </message>
     <message>
         <source>Take in a panel</source>
-        <translation>Prendre un panneau</translation>
+        <translation>Nouveau panneau</translation>
     </message>
     <message>
         <source>job number and panel</source>
@@ -14188,7 +14188,7 @@
     </message>
     <message>
         <source>One moment …</source>
-        <translation>Un instant …</translation>
+        <translation>Un instant…</translation>
     </message>
     <message>
         <source>Nothing could be saved: %1</source>
@@ -14221,7 +14221,7 @@
     </message>
     <message>
         <source>now %1; highest mean of 15 min %2, of 8 h %3</source>
-        <translation>maintenant %1&#xa0;; moyenne la plus haute sur 15 min %2, sur 8 h %3</translation>
+        <translation>maintenant %1 ; moyenne la plus haute sur 15 min %2, sur 8 h %3</translation>
     </message>
     <message>
         <source>Nothing was mixed or wiped down here in the last 24 hours. What else gives off vapour is not known.</source>
@@ -14229,7 +14229,7 @@
     </message>
     <message>
         <source>Together at most %1 of the OSHA PEL of a mixture.</source>
-        <translation>Ensemble, au plus %1 de l’OSHA PEL d’un mélange.</translation>
+        <translation>Ensemble, au plus %1 de la PEL OSHA d’un mélange.</translation>
     </message>
     <message>
         <source>Reckoned for %1 of well-mixed air that changes %2 times an hour: assumptions, see bench set-up.</source>
@@ -14246,8 +14246,8 @@
     <message numerus="yes">
         <source>%n batch(es) whose sheet is not loaded: not counted.</source>
         <translation>
-            <numerusform>%n mélange dont la fiche n’est pas chargée&#xa0;: non compté.</numerusform>
-            <numerusform>%n mélanges dont la fiche n’est pas chargée&#xa0;: non comptés.</numerusform>
+            <numerusform>%n mélange dont la fiche n’est pas enregistrée : non compté.</numerusform>
+            <numerusform>%n mélanges dont la fiche n’est pas enregistrée : non comptés.</numerusform>
         </translation>
     </message>
     <message>

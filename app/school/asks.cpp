@@ -3,10 +3,10 @@
 
 #include "school/options.h"
 #include "school/pick_screen.h"
-#include "screens/choice_screen.h"
-#include "screens/choices.h"
-#include "screens/figure_wiring.h"
-#include "screens/measure_screens.h"
+#include "screens/frame/choice_screen.h"
+#include "screens/job/choices.h"
+#include "screens/figures/figure_wiring.h"
+#include "screens/job/measure_screens.h"
 #include "words/practice_words.h"
 
 #include <QCoreApplication>

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "practice/practice_run.h"
-#include "screens/screen.h"
+#include "screens/frame/screen.h"
 
 namespace strandbench {
 

@@ -6,7 +6,7 @@
 #include "bench/worker.h"
 #include "practice/marking.h"
 #include "practice/practice_run.h"
-#include "screens/screen.h"
+#include "screens/frame/screen.h"
 
 namespace strandbench {
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "school/marks_screen.h"
 
-#include "screens/side_key.h"
+#include "screens/frame/side_key.h"
 #include "theme/sizes.h"
 #include "words/practice_words.h"
 

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "practice/marking.h"
-#include "screens/paged_rows.h"
+#include "screens/frame/paged_rows.h"
 
 namespace strandbench {
 

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "pictures/puddle_picture.h"
-#include "screens/screen.h"
+#include "screens/frame/screen.h"
 
 namespace strandbench {
 

@@ -2,7 +2,7 @@
 // Keys of one size, six at a time; where there are more, the last place leads to the next page.
 #pragma once
 
-#include "screens/screen.h"
+#include "screens/frame/screen.h"
 
 namespace strandbench {
 

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "pictures/panel_view.h"
-#include "screens/side_key.h"
+#include "screens/frame/side_key.h"
 #include "words/evidence_words.h"
 
 namespace strandbench {

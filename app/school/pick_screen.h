@@ -2,7 +2,7 @@
 // Several of many: keys that are picked by a tap and given back by another; in order, they carry their number.
 #pragma once
 
-#include "screens/side_key.h"
+#include "screens/frame/side_key.h"
 
 namespace strandbench {
 

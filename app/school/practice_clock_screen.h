@@ -6,7 +6,7 @@
 #include "practice/laid_lift.h"
 #include "practice/paced_time.h"
 #include "practice/practice_run.h"
-#include "screens/side_key.h"
+#include "screens/frame/side_key.h"
 
 namespace strandbench {
 

@@ -2,8 +2,8 @@
 #include "school/practice_home.h"
 
 #include "bench/settings.h"
-#include "screens/choice_screen.h"
-#include "screens/side_key.h"
+#include "screens/frame/choice_screen.h"
+#include "screens/frame/side_key.h"
 #include "theme/sizes.h"
 #include "words/practice_words.h"
 

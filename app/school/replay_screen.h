@@ -6,7 +6,7 @@
 #include "pictures/timeline_picture.h"
 #include "practice/practice_run.h"
 #include "practice/replay.h"
-#include "screens/screen.h"
+#include "screens/frame/screen.h"
 
 namespace strandbench {
 

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "school/practice_home.h"
-#include "screens/paper_screen.h"
+#include "screens/paper/paper_screen.h"
 
 namespace strandbench {
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "school/tour.h"
 
-#include "screens/message_screen.h"
+#include "screens/frame/message_screen.h"
 
 #include <QCoreApplication>
 

@@ -2,7 +2,7 @@
 // Three minutes for somebody new: the job from taking in to handing over, a page each.
 #pragma once
 
-#include "screens/screen.h"
+#include "screens/frame/screen.h"
 
 namespace strandbench {
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The air: one tap from the ribbon's reading, and back to what was shown.
-#include "screens/air_screen.h"
-#include "screens/dew_screen.h"
-#include "screens/fire_screen.h"
-#include "screens/vapour_screen.h"
+#include "screens/air/air_screen.h"
+#include "screens/air/dew_screen.h"
+#include "screens/air/fire_screen.h"
+#include "screens/air/vapour_screen.h"
 #include "shell/bench_window.h"
 
 namespace strandbench {

@@ -2,9 +2,17 @@
 // Where 'back' leads from each place. It only looks: nothing is undone by it.
 #include "shell/bench_window.h"
 
+#include <QScopedValueRollback>
+
 namespace strandbench {
 
 void BenchWindow::back()
+{
+    const QScopedValueRollback<bool> going(m_goesBack, true);
+    leadBack();
+}
+
+void BenchWindow::leadBack()
 {
     switch (m_place) {
     case Place::Practice:

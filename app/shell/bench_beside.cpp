@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is recorded beside the steps, and what comes in beside the glass: photos, notes, parking, scans.
-#include "screens/ask_screen.h"
-#include "screens/camera_screen.h"
-#include "screens/harm_screen.h"
-#include "screens/note_screens.h"
-#include "screens/photo_screens.h"
-#include "screens/scan_text.h"
-#include "screens/take_in_screen.h"
+#include "screens/job/ask_screen.h"
+#include "screens/beside/camera_screen.h"
+#include "screens/beside/harm_screen.h"
+#include "screens/beside/note_screens.h"
+#include "screens/beside/photo_screens.h"
+#include "screens/frame/scan_text.h"
+#include "screens/job/take_in_screen.h"
 #include "shell/bench_window.h"
 
 using namespace Qt::StringLiterals;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What many repairs say: the questions, and the figure that answers each.
-#include "screens/figure_screen.h"
-#include "screens/figures_list.h"
+#include "screens/figures/figure_screen.h"
+#include "screens/figures/figures_list.h"
 #include "shell/bench_window.h"
 
 namespace strandbench {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What was done long ago: found by words, a lot traced to its repairs, the recall list written.
 #include "report/write_new.h"
-#include "screens/find_screens.h"
-#include "screens/photo_screens.h"
+#include "screens/record/find_screens.h"
+#include "screens/beside/photo_screens.h"
 #include "shell/bench_window.h"
 
 #include <QDir>

@@ -2,10 +2,10 @@
 // Help over what is shown: the screen below waits as it was left, with all that was entered.
 #include "pictures/section_picture.h"
 #include "pictures/step_picture.h"
-#include "screens/glossary_screen.h"
-#include "screens/help_screen.h"
-#include "screens/legend_screen.h"
-#include "screens/quick_card_screen.h"
+#include "screens/help/glossary_screen.h"
+#include "screens/help/help_screen.h"
+#include "screens/help/legend_screen.h"
+#include "screens/help/quick_card_screen.h"
 #include "shell/bench_window.h"
 #include "shell/help_topic.h"
 
@@ -41,8 +41,7 @@ void BenchWindow::leaveHelp()
     m_screen = std::exchange(m_help.waiting, nullptr);
     m_draftKey = m_help.waitingDraft;
     m_place = m_help.from;
-    m_screen->show();
-    tick();
+    bringIn(m_screen, Heading::Out);
 }
 
 void BenchWindow::forgetWaiting()

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Weighing a mix, and calibrating the bead of a tube.
-#include "screens/weigh_screen.h"
+#include "screens/job/weigh_screen.h"
 #include "shell/bench_window.h"
 
 namespace strandbench {

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The ways of keeping the record: where backups go, which log is brought in or restored, what would come of it, and
 // what came of it.
-#include "screens/pin_screen.h"
-#include "screens/photo_screens.h"
-#include "screens/set_up_record.h"
+#include "screens/set_up/pin_screen.h"
+#include "screens/beside/photo_screens.h"
+#include "screens/set_up/set_up_record.h"
 #include "shell/bench_window.h"
 
 #include <QDir>

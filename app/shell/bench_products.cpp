@@ -4,11 +4,11 @@
 #include "exchange/sheet_csv.h"
 #include "exchange/sheets.h"
 #include "report/write_new.h"
-#include "screens/choice_screen.h"
-#include "screens/photo_screens.h"
-#include "screens/product_edit_screen.h"
-#include "screens/product_files.h"
-#include "screens/product_page_screen.h"
+#include "screens/frame/choice_screen.h"
+#include "screens/beside/photo_screens.h"
+#include "screens/set_up/product_edit_screen.h"
+#include "screens/set_up/product_files.h"
+#include "screens/set_up/product_page_screen.h"
 #include "shell/bench_window.h"
 
 #include <QCryptographicHash>

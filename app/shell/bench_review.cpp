@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A day looked through: narrowed down, a repair opened, signed off or returned.
-#include "screens/closing_screen.h"
-#include "screens/note_screens.h"
-#include "screens/repair_lots_screen.h"
-#include "screens/review_choices.h"
-#include "screens/sheet_screen.h"
-#include "screens/timeline_screen.h"
+#include "screens/record/closing_screen.h"
+#include "screens/beside/note_screens.h"
+#include "screens/record/repair_lots_screen.h"
+#include "screens/record/review_choices.h"
+#include "screens/paper/sheet_screen.h"
+#include "screens/record/timeline_screen.h"
 #include "shell/bench_window.h"
 
 #include <QPointer>

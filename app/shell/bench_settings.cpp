@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Settings and assumptions that a screen changes: kept in their files, and shown.
-#include "screens/in_hand.h"
+#include "screens/job/in_hand.h"
 #include "shell/bench_window.h"
 
 namespace strandbench {

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The shelf: looked at, booked in, counted, put right, ended, and what it says of a plan.
-#include "screens/in_hand.h"
-#include "screens/stock_forms.h"
-#include "screens/stock_list_screen.h"
-#include "screens/stock_told.h"
+#include "screens/job/in_hand.h"
+#include "screens/stock/stock_forms.h"
+#include "screens/stock/stock_list_screen.h"
+#include "screens/stock/stock_told.h"
 #include "shell/bench_window.h"
 
 namespace strandbench {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The ways of the supervisor's acts: what they are of, then the PIN, then the act.
-#include "screens/note_screens.h"
-#include "screens/pin_screen.h"
-#include "screens/supervisor_screens.h"
+#include "screens/beside/note_screens.h"
+#include "screens/set_up/pin_screen.h"
+#include "screens/set_up/supervisor_screens.h"
 #include "shell/bench_window.h"
 
 #include <QPointer>

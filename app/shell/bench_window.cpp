@@ -2,8 +2,8 @@
 #include "shell/bench_window.h"
 
 #include "gear/instruments.h"
-#include "screens/home_screen.h"
-#include "screens/in_hand.h"
+#include "screens/job/home_screen.h"
+#include "screens/job/in_hand.h"
 #include "theme/sizes.h"
 #include "touch/keyboard_order.h"
 #include "words/log_trouble.h"
@@ -187,6 +187,7 @@ void BenchWindow::setScreen(Screen* screen)
     m_draftKey = m_place == Place::Practice ? QString() : draftOwner() + u'/' + screen->objectName();
     if (m_drafts.contains(m_draftKey))
         screen->setDraft(m_drafts.value(m_draftKey));
+    const bool same = m_screen && m_screen->objectName() == screen->objectName();
     if (m_screen) {
         // It may be the one whose tap is being handled.
         m_screen->hide();
@@ -203,8 +204,16 @@ void BenchWindow::setScreen(Screen* screen)
         else
             showHome();
     });
+    bringIn(screen, headingTo(m_cameFrom, m_place, m_goesBack, same));
+}
+
+void BenchWindow::bringIn(Screen* screen, Heading heading)
+{
+    m_cameFrom = m_place;
     screen->show();
     tick();
+    m_column->activate(); // it moves from where it belongs
+    m_passage.begin(screen, heading, *m_theme);
 }
 
 void BenchWindow::act(std::vector<Payload> payloads)

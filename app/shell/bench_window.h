@@ -5,17 +5,18 @@
 
 #include "bench/bench.h"
 #include "bench/settings.h"
-#include "screens/bead_trial.h"
-#include "screens/figure_found.h"
+#include "screens/job/bead_trial.h"
+#include "screens/figures/figure_found.h"
 #include "exchange/sheet_draft.h"
-#include "screens/keeping_screens.h"
-#include "screens/set_up_screen.h"
-#include "screens/station_screens.h"
-#include "screens/stock_lot_screen.h"
+#include "screens/set_up/keeping_screens.h"
+#include "screens/set_up/set_up_screen.h"
+#include "screens/job/station_screens.h"
+#include "screens/stock/stock_lot_screen.h"
 #include "shell/alarm_bar.h"
 #include "shell/any_key.h"
 #include "shell/in_review.h"
 #include "shell/key_rest.h"
+#include "shell/passage.h"
 #include "shell/place.h"
 #include "shell/ribbon.h"
 #include "shell/scan_reader.h"
@@ -71,6 +72,7 @@ public:
     {
         return m_place == Place::Repair && !m_look ? m_repair : std::nullopt;
     }
+    [[nodiscard]] Passage& passage() { return m_passage; }
     /// True from a tap until its act is on the disk, or was refused; also while a key may be the first of a scan.
     [[nodiscard]] bool writing() const { return m_writing || !m_answering.empty() || m_scanGate.holding(); }
     void showHome();
@@ -211,11 +213,14 @@ private:
     void tellScan(const QString& text);
     void forgetScan(); ///< once it has been told for long enough
     void setScreen(Screen* screen);
+    /// Shows a screen that stands in the column, coming from where the place before leads to it.
+    void bringIn(Screen* screen, Heading heading);
     /// What was entered and is not recorded yet is kept by repair and screen, until it is recorded.
     void keepDraft();
     void dropDraft();
     [[nodiscard]] QString draftOwner() const; ///< the repair, or the lot on the shelf, that is worked at
     void back();
+    void leadBack(); ///< to the place that 'back' means here
     void act(std::vector<Payload> payloads);
     void submitNext(std::shared_ptr<std::vector<Payload>> payloads, std::size_t at);
     void askJob(); ///< who is at the bench, where nobody is, then the job number
@@ -247,6 +252,9 @@ private:
     FitLabel* m_unsaved = nullptr;
     Screen* m_screen = nullptr;
     Place m_place = Place::Home;
+    Passage m_passage;
+    Place m_cameFrom = Place::Home; ///< the place of the screen before
+    bool m_goesBack = false;        ///< while 'back' is followed
     Place m_afterPerson = Place::Home;
     QString m_job;
     std::optional<QUuid> m_repair;

@@ -2,7 +2,7 @@
 // Which topic of help belongs to where somebody is.
 #pragma once
 
-#include "screens/screen.h"
+#include "screens/frame/screen.h"
 #include "shell/place.h"
 #include "words/help_words.h"
 

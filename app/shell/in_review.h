@@ -2,7 +2,7 @@
 // What the window keeps while a day is looked through.
 #pragma once
 
-#include "screens/day_review_screen.h"
+#include "screens/record/day_review_screen.h"
 
 namespace strandbench {
 

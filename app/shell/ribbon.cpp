@@ -2,9 +2,9 @@
 #include "shell/ribbon.h"
 
 #include "air/gate.h"
-#include "screens/hands_words.h"
-#include "screens/phrases.h"
-#include "screens/sign_widget.h"
+#include "screens/job/hands_words.h"
+#include "screens/frame/phrases.h"
+#include "screens/frame/sign_widget.h"
 #include "theme/sizes.h"
 
 #include <QPainter>

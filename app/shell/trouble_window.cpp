@@ -2,7 +2,7 @@
 #include "shell/trouble_window.h"
 
 #include "repairlog/rescue.h"
-#include "screens/sign_widget.h"
+#include "screens/frame/sign_widget.h"
 #include "theme/sizes.h"
 #include "touch/card.h"
 #include "touch/fit_label.h"

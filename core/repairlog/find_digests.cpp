@@ -34,7 +34,7 @@ Logged<std::vector<QUuid>> undigestedAmong(const SqlConnection& sql, const QStri
                   u" AS asked JOIN found ON found.id = asked.id LEFT JOIN digest ON digest.id = asked.id "
                   "WHERE digest.mark IS NOT ? LIMIT ?"_s,
               binds, take)
-        .map([&] { return repairs; });
+        .map([&] { return std::move(repairs); });
 }
 
 /// One question for both, whether all are there and what they are: a review is asked for far more often than made.

@@ -278,7 +278,7 @@ Logged<std::vector<FoundRepair>> FindIndex::search(const QString& text, int most
         ->each(u"SELECT id, repair, job, panel, people, lots FROM found WHERE id IN (SELECT rowid FROM found_words "
                "WHERE found_words MATCH ? AND rowid < ? ORDER BY rowid DESC LIMIT ?) ORDER BY id DESC"_s,
                {match, end, most}, take)
-        .map([&] { return found; });
+        .map([&] { return std::move(found); });
 }
 
 Logged<std::vector<LotUse>> FindIndex::usesOf(const StockLot& lot, int most, qint64 beforeUtcMs) const
@@ -296,7 +296,7 @@ Logged<std::vector<LotUse>> FindIndex::usesOf(const StockLot& lot, int most, qin
                "finishing, batch FROM lot_use LEFT JOIN found ON found.repair = lot_use.repair "
                "WHERE lot = ? AND product = ? AND utc_ms < ? ORDER BY utc_ms DESC, origin DESC, seq DESC LIMIT ?"_s,
                {lot.lot, lot.product, end, most}, take)
-        .map([&] { return uses; });
+        .map([&] { return std::move(uses); });
 }
 
 Logged<std::vector<StockLot>> FindIndex::lotsNamed(const QString& lot) const
@@ -312,7 +312,7 @@ Logged<std::vector<StockLot>> FindIndex::lotsNamed(const QString& lot) const
                "SELECT (SELECT min(product) FROM lot_use WHERE lot = ? AND product > named.product) FROM named "
                "WHERE named.product IS NOT NULL) SELECT product FROM named WHERE product IS NOT NULL"_s,
                {lot, lot}, take)
-        .map([&] { return lots; });
+        .map([&] { return std::move(lots); });
 }
 
 } // namespace strandbench

@@ -49,7 +49,7 @@ Logged<QSet<QByteArray>> planned(const SqlConnection& connection)
         .each(u"SELECT DISTINCT event_blob.hash FROM event_blob JOIN event USING (origin, seq) JOIN summary "
               "ON summary.repair = event.repair WHERE summary.open = 1 AND event.kind IN (?, ?)"_s,
               {kindOf(PlanAccepted{}), kindOf(HardenerIn{})}, take)
-        .map([&] { return hashes; });
+        .map([&] { return std::move(hashes); });
 }
 
 } // namespace

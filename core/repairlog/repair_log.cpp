@@ -59,7 +59,7 @@ Logged<std::vector<RepairSummary>> RepairLog::Connection::summaries(const QStrin
     return sql
         ->each(u"SELECT %1 FROM summary WHERE %2 ORDER BY first_utc_ms, repair"_s.arg(summaryColumns(), where), binds,
                take)
-        .map([&] { return found; });
+        .map([&] { return std::move(found); });
 }
 
 RepairLog::RepairLog(std::unique_ptr<Connection> connection) : m_connection(std::move(connection)) {}

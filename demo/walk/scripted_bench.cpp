@@ -21,6 +21,7 @@ constexpr PinCost cheap{1, 8192};
 
 ScriptedBench::ScriptedBench(Spec spec)
     : m_clock(spec.start),
+      m_means(spec.means),
       m_door(pinPathOf(spec.log), m_clock, cheap),
       m_recorder(std::make_unique<Recorder>(spec.log)),
       m_assumptions(AssumptionsFile::besideLog(spec.log))
@@ -56,6 +57,8 @@ ScriptedBench::ScriptedBench(Spec spec)
         spec.pixelsPerMillimetre, [this](const QString& language) { m_language.speak(language); },
         [this](const AssumptionBook& book) { return m_assumptions.save(book); }, spec.player, spec.cameras,
         m_instruments.get(), spec.bell, m_keeper.get(), [this] { m_again = true; }, spec.restoring, m_practice.get()});
+    if (!spec.moves)
+        m_window->passage().setLasting(0);
     m_window->setFixedSize(spec.glass);
     m_window->show();
     thumb().settle();

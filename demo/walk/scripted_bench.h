@@ -30,7 +30,9 @@ public:
         bool keeps = false;            ///< the log is kept: backups, checks, other logs
         bool restoring = false;        ///< the log could not be opened: only a backup is to be chosen
         bool practises = false;        ///< on the panels that the program carries
-        Instruments::Look ports = {};  ///< of scale and thermo-hygrometer; empty: none can be connected
+        Thumb::Means means = Thumb::Means::Touch;
+        bool moves = false;           ///< one screen moves in after another; else each stands at once
+        Instruments::Look ports = {}; ///< of scale and thermo-hygrometer; empty: none can be connected
     };
     /// Opens the log and shows the window. trouble() says why when the log does not open.
     explicit ScriptedBench(Spec spec);
@@ -44,7 +46,7 @@ public:
     [[nodiscard]] SetClock& clock() { return m_clock; }
     /// To the supervisor's acts; its PIN costs as little as can be.
     [[nodiscard]] PinDoor& door() { return m_door; }
-    [[nodiscard]] Thumb thumb() { return Thumb(*m_window); }
+    [[nodiscard]] Thumb thumb() { return Thumb(*m_window, m_means); }
     [[nodiscard]] Keeper& keeper() { return *m_keeper; }
     /// That Spec::practises asked for.
     [[nodiscard]] PracticeFlow& practice() { return *m_practice; }
@@ -59,6 +61,7 @@ public:
 
 private:
     SetClock m_clock;
+    Thumb::Means m_means;
     CureEngine m_engine;
     Language m_language;
     PinDoor m_door;

@@ -36,27 +36,49 @@ bool Thumb::reaches(const QWidget& control) const
     return under == &control || (under && control.isAncestorOf(under));
 }
 
+bool Thumb::tabTo(const QWidget& control)
+{
+    constexpr int mostControls = 200; // on one screen
+    for (int i = 0; i < mostControls && !control.hasFocus(); ++i)
+        QTest::keyClick(&m_window, Qt::Key_Tab);
+    return control.hasFocus();
+}
+
 bool Thumb::tap(const QString& name)
 {
-    const QAbstractButton* control = find(name);
+    QAbstractButton* control = find(name);
     if (!control || !control->isEnabled() || !reaches(*control))
         return false;
-    const QPoint at = control->mapTo(&m_window, control->rect().center());
-    QTest::touchEvent(&m_window, glass()).press(0, at, &m_window);
-    QTest::touchEvent(&m_window, glass()).release(0, at, &m_window);
+    if (m_means == Means::Keys) {
+        if (!tabTo(*control))
+            return false;
+        QTest::keyClick(control, Qt::Key_Space);
+    } else {
+        const QPoint at = control->mapTo(&m_window, control->rect().center());
+        QTest::touchEvent(&m_window, glass()).press(0, at, &m_window);
+        QTest::touchEvent(&m_window, glass()).release(0, at, &m_window);
+    }
     settle();
     return true;
 }
 
 bool Thumb::hold(const QString& name)
 {
-    const QAbstractButton* control = find(name);
+    QAbstractButton* control = find(name);
     if (!control || !control->isEnabled() || !reaches(*control))
         return false;
-    const QPoint at = control->mapTo(&m_window, control->rect().center());
-    QTest::touchEvent(&m_window, glass()).press(0, at, &m_window);
-    QTest::qWait(holdMs);
-    QTest::touchEvent(&m_window, glass()).release(0, at, &m_window);
+    if (m_means == Means::Keys) {
+        if (!tabTo(*control))
+            return false;
+        QTest::keyPress(control, Qt::Key_Space);
+        QTest::qWait(holdMs);
+        QTest::keyRelease(control, Qt::Key_Space);
+    } else {
+        const QPoint at = control->mapTo(&m_window, control->rect().center());
+        QTest::touchEvent(&m_window, glass()).press(0, at, &m_window);
+        QTest::qWait(holdMs);
+        QTest::touchEvent(&m_window, glass()).release(0, at, &m_window);
+    }
     settle();
     return true;
 }

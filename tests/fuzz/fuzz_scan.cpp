@@ -2,7 +2,7 @@
 // What a scanner types, and a person and a foot switch between it: four bytes a press (how, the pause before it in ms,
 // the character). The reader keeps every character it holds back, in order, and what is taken of a scan can be shown.
 #include "fuzz.h"
-#include "screens/scan_text.h"
+#include "screens/frame/scan_text.h"
 #include "shell/scan_reader.h"
 
 namespace strandbench::fuzz {

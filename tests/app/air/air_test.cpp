@@ -7,7 +7,7 @@
 
 #include "air/shop_air.h"
 #include "pictures/dew_picture.h"
-#include "screens/sign_widget.h"
+#include "screens/frame/sign_widget.h"
 
 #include <QRegularExpression>
 

@@ -3,7 +3,7 @@
 // quick card's screen; and the empty states.
 #include "every_look.h"
 
-#include "screens/help_screen.h"
+#include "screens/help/help_screen.h"
 #include "touch/keyboard_order.h"
 
 #include <QTemporaryDir>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The legend draws what the pictures draw: each hatch is told from the others without colour.
-#include "screens/legend_screen.h"
+#include "screens/help/legend_screen.h"
 
 #include <QImage>
 

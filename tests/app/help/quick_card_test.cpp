@@ -5,7 +5,7 @@
 
 #include "exchange/sheets.h"
 #include "report/quick_card.h"
-#include "screens/paper_screen.h"
+#include "screens/paper/paper_screen.h"
 
 #include <QDir>
 #include <QFile>

@@ -5,8 +5,8 @@
 #include "shown.h"
 
 #include "exchange/rules.h"
-#include "screens/job_card.h"
-#include "screens/sign_widget.h"
+#include "screens/job/job_card.h"
+#include "screens/frame/sign_widget.h"
 #include "walk/every_job.h"
 
 #include <QSet>

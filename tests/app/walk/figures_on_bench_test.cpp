@@ -4,8 +4,8 @@
 #include "depot_log.h"
 #include "shown.h"
 
-#include "screens/bar_chart.h"
-#include "screens/drift_chart.h"
+#include "screens/figures/bar_chart.h"
+#include "screens/figures/drift_chart.h"
 #include "words/figure_words.h"
 #include "words/stock_words.h"
 

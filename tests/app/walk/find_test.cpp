@@ -3,7 +3,7 @@
 #include "bench_fixture.h"
 #include "shown.h"
 
-#include "screens/in_hand.h"
+#include "screens/job/in_hand.h"
 
 #include <QDir>
 

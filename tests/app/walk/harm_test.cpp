@@ -8,7 +8,7 @@
 #include "exchange/rules.h"
 #include "exchange/sheets.h"
 #include "pictures/ghs_pictogram.h"
-#include "screens/ghs_sign.h"
+#include "screens/beside/ghs_sign.h"
 #include "words/harm_words.h"
 
 #include <QImage>

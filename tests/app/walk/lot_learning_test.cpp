@@ -6,7 +6,7 @@
 
 #include "cure/solve.h"
 #include "pictures/phase_ribbon.h"
-#include "screens/in_hand.h"
+#include "screens/job/in_hand.h"
 
 using namespace Qt::StringLiterals;
 

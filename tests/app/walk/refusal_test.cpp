@@ -3,7 +3,7 @@
 #include "bench_fixture.h"
 #include "shown.h"
 
-#include "screens/sign_widget.h"
+#include "screens/frame/sign_widget.h"
 
 using namespace Qt::StringLiterals;
 

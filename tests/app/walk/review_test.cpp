@@ -4,7 +4,7 @@
 #include "bench_fixture.h"
 #include "shown.h"
 
-#include "screens/in_hand.h"
+#include "screens/job/in_hand.h"
 
 #include <QDir>
 #include <QJsonArray>

@@ -4,8 +4,8 @@
 #include "rules_walk.h"
 
 #include "exchange/rules.h"
-#include "screens/scan_text.h"
-#include "screens/take_in_screen.h"
+#include "screens/frame/scan_text.h"
+#include "screens/job/take_in_screen.h"
 #include "walk/every_job.h"
 
 #include <gtest/gtest.h>

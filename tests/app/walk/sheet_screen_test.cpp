@@ -3,7 +3,7 @@
 #include "bench_fixture.h"
 #include "report/pdf_reader.h"
 
-#include "screens/sheet_screen.h"
+#include "screens/paper/sheet_screen.h"
 
 #include <QCoreApplication>
 #include <QDeadlineTimer>

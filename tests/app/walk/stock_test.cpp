@@ -5,7 +5,7 @@
 #include "shown.h"
 
 #include "repair/stock_book.h"
-#include "screens/in_hand.h"
+#include "screens/job/in_hand.h"
 
 using namespace Qt::StringLiterals;
 

@@ -3,7 +3,7 @@
 #include "bench_fixture.h"
 #include "shown.h"
 
-#include "screens/sheet_screen.h"
+#include "screens/paper/sheet_screen.h"
 #include "words/deviation_words.h"
 #include "words/event_words.h"
 

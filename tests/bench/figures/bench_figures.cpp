@@ -10,7 +10,7 @@
 #include "bench/review_ask.h"
 #include "exchange/rules.h"
 #include "exchange/sheets.h"
-#include "screens/figure_charts.h"
+#include "screens/figures/figure_charts.h"
 
 #include <QApplication>
 #include <QElapsedTimer>

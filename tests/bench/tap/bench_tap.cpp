@@ -134,6 +134,7 @@ void run(WatchedGlass& glass, int repairs, const QString& folder, const Rows& ro
         spec.log = place.filePath(u"%1.sqlite"_s.arg(i));
         spec.start = workingMorning();
         spec.settings = demoSettings();
+        spec.moves = true; // as people see it
         spec.computing = Worker::Runs::InThread;
         ScriptedBench bench(spec);
         if (bench.trouble())

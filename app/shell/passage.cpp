@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "shell/passage.h"
+
+#include "theme/theme.h"
+
+#include <QEvent>
+
+namespace strandbench {
+namespace {
+
+/// Where a screen comes from, in steps of the shift.
+QPoint sideOf(Heading heading)
+{
+    switch (heading) {
+    case Heading::None:
+        return {0, 0};
+    case Heading::On:
+        return {1, 0};
+    case Heading::Back:
+        return {-1, 0};
+    case Heading::Into:
+        return {0, 1};
+    case Heading::Out:
+        return {0, -1};
+    }
+    Q_UNREACHABLE();
+}
+
+} // namespace
+
+Heading headingTo(Place from, Place to, bool back, bool same)
+{
+    if (isHelp(from) != isHelp(to))
+        return isHelp(to) ? Heading::Into : Heading::Out;
+    if (back || (to == Place::Home && from != Place::Home))
+        return Heading::Back;
+    return from == to && same ? Heading::None : Heading::On;
+}
+
+Passage::Passage(QObject* parent) : QObject(parent)
+{
+    m_motion.setDuration(lastsMs);
+    m_motion.setEasingCurve(QEasingCurve::OutCubic);
+    connect(&m_motion, &QVariantAnimation::valueChanged, this, [this](const QVariant& away) {
+        if (m_screen)
+            m_screen->move(m_place + away.toPoint());
+    });
+}
+
+void Passage::begin(QWidget* screen, Heading heading, const Theme& theme)
+{
+    stand();
+    m_heading = heading;
+    if (heading == Heading::None || m_motion.duration() == 0 || theme.reducedMotion() || !screen->isVisible())
+        return;
+    m_screen = screen;
+    m_place = screen->pos();
+    screen->installEventFilter(this);
+    m_motion.setStartValue(sideOf(heading) * theme.px(shiftMm));
+    m_motion.setEndValue(QPoint(0, 0));
+    m_motion.start();
+}
+
+void Passage::setLasting(int forMs) { m_motion.setDuration(forMs); }
+
+bool Passage::eventFilter(QObject* object, QEvent* event)
+{
+    // What is laid out anew, as when an alarm takes room above it, has its place from that.
+    if (event->type() == QEvent::Resize && object == m_screen) {
+        m_motion.stop();
+        m_screen->removeEventFilter(this);
+        m_screen.clear();
+    }
+    return QObject::eventFilter(object, event);
+}
+
+void Passage::stand()
+{
+    m_motion.stop();
+    if (!m_screen)
+        return;
+    m_screen->removeEventFilter(this);
+    m_screen->move(m_place);
+    m_screen.clear();
+}
+
+} // namespace strandbench
