@@ -1,9 +1,11 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Start to first painted home and peak memory, beside an empty window linked to the same libraries.
+"""Start to first painted home, by the wall and by the processor, and peak memory, beside an empty window linked to
+the same libraries.
 
 Usage: start.py BUILD-FOLDER [ROUNDS] [--rows FILE]. Prints medians and their ratios; judges nothing. Cold means that
 the files were dropped from the kernel's cache before each start, which takes root; otherwise only warm starts are
-measured. FILE gets the same as rows for table.py.
+measured. The processor's time holds all threads, and nothing else that the machine does. FILE gets the same as rows
+for table.py.
 """
 
 import json
@@ -20,11 +22,11 @@ START_AIM, MEMORY_AIM = 1.5, 2
 
 
 def start(command, environment):
-    """Milliseconds from start to first paint, and peak memory in MiB."""
+    """Milliseconds from start to first paint, peak memory in MiB, milliseconds of the processor."""
     begun = time.clock_gettime_ns(time.CLOCK_MONOTONIC)
     done = subprocess.run(command, env=environment, stdout=subprocess.PIPE, text=True, timeout=120, check=True)
-    painted, kilobytes = done.stdout.split()
-    return (int(painted) - begun) / 1e6, int(kilobytes) / 1024
+    painted, kilobytes, microseconds = (int(each) for each in done.stdout.split())
+    return (painted - begun) / 1e6, kilobytes / 1024, microseconds / 1e3
 
 
 def can_drop():
@@ -47,14 +49,16 @@ def measure(programs, environment, rounds, cold):
 
 
 def report(title, results):
-    """Prints the medians; first paint and peak of the home, then of the empty window."""
+    """Prints the medians, and returns them: of the home, then of the empty window, each in the order of start()."""
     medians = {name: [statistics.median(column) for column in zip(*runs)] for name, runs in results.items()}
     print(f"{title}, median of {len(next(iter(results.values())))}")
-    for name, (ms, mib) in medians.items():
+    for name, (ms, mib, processor) in medians.items():
         spread = sorted(run[0] for run in results[name])
-        print(f"  {name:<13} first paint {ms:7.1f} ms ({spread[0]:.1f} to {spread[-1]:.1f})   peak {mib:6.1f} MiB")
+        print(f"  {name:<13} first paint {ms:7.1f} ms ({spread[0]:.1f} to {spread[-1]:.1f})   processor "
+              f"{processor:7.1f} ms   peak {mib:6.1f} MiB")
     home, empty = medians["home"], medians["empty window"]
-    print(f"  ratio         first paint {home[0] / empty[0]:7.2f}      peak {home[1] / empty[1]:6.2f}", flush=True)
+    print(f"  ratios        first paint {home[0] / empty[0]:.2f}   processor {home[2] / empty[2]:.2f}   peak "
+          f"{home[1] / empty[1]:.2f}", flush=True)
     return home, empty
 
 
@@ -74,6 +78,7 @@ def measure_all(programs, environment, rounds):
         print("cold: not measured, dropping the kernel's cache takes root")
     home, empty = report("warm", measure(programs, environment, rounds, cold=False))
     return rows + [row("warm, to the first painted home", home[0], "ms", empty[0], START_AIM),
+                   row("warm, processor's time until then", home[2], "ms", empty[2], START_AIM),
                    row("peak memory", home[1], "MiB", empty[1], MEMORY_AIM)]
 
 
