@@ -17,12 +17,11 @@ bool AlsaPlayer::play(const Tone& tone)
         return false;
     if (m_thread.joinable())
         m_thread.join(); // it has told its outcome already
-    std::vector<std::int16_t> samples = samplesOf(tone);
     m_playing = true;
-    m_thread = std::thread([this, samples = std::move(samples)] {
+    m_thread = std::thread([this, tone] { // samples are worked out there too: they take as long as painting a screen
         const LoadedAlsa alsa = m_load();
         const Sounded outcome =
-            alsa.calls ? playThrough(*alsa.calls, samples) : Sounded{Sounded::Result::NoLibrary, alsa.trouble};
+            alsa.calls ? playThrough(*alsa.calls, samplesOf(tone)) : Sounded{Sounded::Result::NoLibrary, alsa.trouble};
         QMetaObject::invokeMethod(
             this,
             [this, outcome] {

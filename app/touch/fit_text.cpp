@@ -90,6 +90,7 @@ FittedText wrapAtPixels(const Theme& theme, const TextItem& item, int pixels, do
     return out;
 }
 
+// A stack that does not fit is not shaped to its end, unless it is the last: each size more that is tried loads a font.
 FittedStack stackAt(const Theme& theme, const StackKey& key, int step, int steps)
 {
     FittedStack out;
@@ -106,6 +107,10 @@ FittedStack stackAt(const Theme& theme, const StackKey& key, int step, int steps
         out.height += text.height();
         shown += text.lines.isEmpty() ? 0 : 1;
         out.texts.push_back(std::move(text));
+        if (step < steps && (!out.fits || out.height > key.room.height() + hairPx)) {
+            out.fits = false;
+            return out;
+        }
     }
     out.height += key.gap * std::max(0, shown - 1);
     out.fits = out.fits && out.height <= key.room.height() + hairPx;

@@ -19,7 +19,7 @@ RULES = [
     (r"\b(SIG" r"NAL|SL" r"OT)\(", "", (), "connect by pointer, so that the compiler checks it"),
     (r"\bQ_" r"ASSERT\b", "core/", (), "gone in a release; throw, or return a fault"),
     (r"#include <Q(Sql\w*|tSql\b)", "",
-     ("core/repairlog/", "tests/core/repairlog/", "tests/crash/", "tests/bench/years/"),
+     ("core/repairlog/", "tests/core/repairlog/", "tests/crash/", "tests/bench/commit/", "tests/bench/years/"),
      "only core/repairlog knows SQL"),
     (r"\b(job|headless|look-and-touch|cure-model|reference-values|craft|architecture)[.]md\b", "", (),
      "a document that is not in the tree"),

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A confirmed act, from the draft to its acknowledgement, beside the same rows through SQLite's own C library: act by
-// act in turns, on one disk, with the same schema, guards and pragmas. Beside both one write of a page with its sync.
-// Prints one table; judges nothing.
+// A confirmed act, from the draft to its acknowledgement, beside the same rows through SQLite's own C library and
+// through Qt SQL, by which the program writes too: act by act in turns, on one disk, with the same schema, guards and
+// pragmas. Beside all one write of a page with its sync. Prints one table; judges nothing.
 //
-// bench_commit [FOLDER]    a folder on the disk that is measured; that of this program when none is given
-#include "plain_log.h"
+// bench_commit [FOLDER] [--rows FILE]    a folder on the disk that is measured; that of this program when none is given
+#include "qt_log.h"
+#include "rows.h"
 
 #include "repair/repair_script.h"
 
@@ -14,10 +15,11 @@
 #include <QFile>
 #include <QTemporaryDir>
 
-#include <algorithm>
+#include <array>
 #include <chrono>
 #include <cstdio>
 #include <ctime>
+#include <functional>
 
 #include <fcntl.h>
 #include <linux/magic.h>
@@ -29,8 +31,13 @@ using namespace Qt::StringLiterals;
 namespace strandbench::commitbench {
 namespace {
 
+using bench::at;
+using bench::medianOf;
+using bench::Rows;
+
 constexpr int repairs = 24; ///< of some 45 acts each
 constexpr int page = 4096;
+constexpr double aim = 1.3; ///< of each referee
 
 /// Wall and processor time of each call, in microseconds.
 struct Times {
@@ -52,12 +59,6 @@ template <class Work> void measure(Times& times, const Work& work)
     work();
     times.wall.push_back(std::chrono::duration<double, std::micro>(std::chrono::steady_clock::now() - start).count());
     times.processor.push_back(processorNow() - processor);
-}
-
-double at(std::vector<double> values, double share)
-{
-    std::sort(values.begin(), values.end());
-    return values[std::size_t(double(values.size() - 1) * share)];
 }
 
 std::unique_ptr<RepairLog> openLog(const QString& path)
@@ -142,50 +143,76 @@ private:
 
 void print(const char* name, const Times& times)
 {
-    std::printf("%-34s %9.0f %9.0f %9.0f %11.0f\n", name, at(times.wall, 0.5), at(times.wall, 0.1), at(times.wall, 0.9),
-                at(times.processor, 0.5));
+    std::printf("%-34s %9.0f %9.0f %9.0f %11.0f\n", name, medianOf(times.wall), at(times.wall, 0.1),
+                at(times.wall, 0.9), medianOf(times.processor));
 }
 
-void run(const QString& folder)
+struct AllTimes {
+    Times ours;
+    Times c;
+    Times qt;
+    Times pages;
+};
+
+void tell(const AllTimes& times, const Rows& rows)
 {
-    const QTemporaryDir place(folder + u"/bench_commit-XXXXXX"_s);
+    std::printf("%zu acts of %d repairs; microseconds; SQLite %s\n\n", times.ours.wall.size(), repairs,
+                sqlite3_libversion());
+    std::printf("%-34s %9s %9s %9s %11s\n", "", "median", "10 %", "90 %", "processor");
+    print("a confirmed act", times.ours);
+    print("its rows through the C library", times.c);
+    print("its rows through Qt SQL", times.qt);
+    print("a page written and synced", times.pages);
+    const double ours = medianOf(times.ours.wall);
+    for (const auto& [referee, theirs] : {std::pair{u"SQLite's C library"_s, medianOf(times.c.wall)},
+                                          std::pair{u"Qt SQL by hand"_s, medianOf(times.qt.wall)}}) {
+        std::printf("ratio of the medians to %s: %.2f\n", qPrintable(referee), ours / theirs);
+        rows.add({u"commit"_s, u"a confirmed act, on the disk"_s, ours, u"µs"_s, referee, theirs, aim});
+    }
+}
+
+QTemporaryDir placeIn(const QString& folder)
+{
+    QTemporaryDir place(folder + u"/bench_commit-XXXXXX"_s);
     struct statfs disk {};
     if (!place.isValid() || ::statfs(QFile::encodeName(place.path()).constData(), &disk) != 0)
         qFatal("%s takes no file", qPrintable(folder));
     if (disk.f_type == TMPFS_MAGIC)
         qFatal("%s lies in memory, where a sync costs nothing; name a folder on a disk", qPrintable(folder));
+    return place;
+}
+
+/// An empty log, as the program makes it.
+QString emptyLog(const QTemporaryDir& place, const QString& name)
+{
+    const QString path = place.filePath(name);
+    openLog(path).reset();
+    return path;
+}
+
+void run(const QString& folder, const Rows& rows)
+{
+    const QTemporaryDir place = placeIn(folder);
     const std::vector<ActRows> acts = rowsOfTheScript(place.filePath(u"script.sqlite"_s));
-    const QString plainPath = place.filePath(u"plain.sqlite"_s);
-    openLog(plainPath).reset();
-    const PlainLog plain(plainPath.toStdString());
+    const PlainLog plain(emptyLog(place, u"plain.sqlite"_s).toStdString());
+    QtLog qt(emptyLog(place, u"qt.sqlite"_s));
     const auto log = openLog(place.filePath(u"ours.sqlite"_s));
     const PageFile file(place.filePath(u"pages"_s));
     Script script(*log);
-    Times ours;
-    Times theirs;
-    Times pages;
+    AllTimes times;
     for (std::size_t i = 0; i < acts.size(); ++i) {
         const EventDraft draft = script.next();
-        const auto takeOurs = [&] { measure(ours, [&] { script.write(draft); }); };
-        if (i % 2 == 0)
-            takeOurs();
-        measure(theirs, [&] { plain.write(acts[i]); });
-        if (i % 2 == 1)
-            takeOurs();
-        measure(pages, [&] { file.write(); });
+        const QtActRows forQtSql = forQt(acts[i]);
+        const std::array<std::function<void()>, 3> turns{[&] { measure(times.ours, [&] { script.write(draft); }); },
+                                                         [&] { measure(times.c, [&] { plain.write(acts[i]); }); },
+                                                         [&] { measure(times.qt, [&] { qt.write(forQtSql); }); }};
+        for (std::size_t turn = 0; turn < turns.size(); ++turn)
+            turns[(i + turn) % turns.size()]();
+        measure(times.pages, [&] { file.write(); });
         script.follow();
     }
-    std::vector<double> ratios;
-    for (std::size_t i = 0; i < acts.size(); ++i)
-        ratios.push_back(ours.wall[i] / theirs.wall[i]);
-    std::printf("%zu acts of %d repairs; microseconds; SQLite %s\n\n", acts.size(), repairs, sqlite3_libversion());
-    std::printf("%-34s %9s %9s %9s %11s\n", "", "median", "10 %", "90 %", "processor");
-    print("a confirmed act", ours);
-    print("its rows through the C library", theirs);
-    print("a page written and synced", pages);
-    std::printf("\nratio of the medians %.2f, median of the ratios %.2f\n", at(ours.wall, 0.5) / at(theirs.wall, 0.5),
-                at(ratios, 0.5));
-    if (plain.value("SELECT count(*) FROM event") != std::to_string(acts.size()))
+    tell(times, rows);
+    if (plain.value("SELECT count(*) FROM event") != std::to_string(acts.size()) || qt.events() != qint64(acts.size()))
         qFatal("the rows are not all there");
 }
 
@@ -195,11 +222,12 @@ void run(const QString& folder)
 int main(int argc, char** argv)
 {
     const QCoreApplication application(argc, argv);
-    const QStringList given = QCoreApplication::arguments();
-    if (given.size() > 2) {
-        std::fputs("Usage: bench_commit [FOLDER]\n", stderr);
+    QStringList given = QCoreApplication::arguments().mid(1);
+    const auto rows = strandbench::bench::Rows::takenFrom(given);
+    if (given.size() > 1) {
+        std::fputs("Usage: bench_commit [FOLDER] [--rows FILE]\n", stderr);
         return 2;
     }
-    strandbench::commitbench::run(given.value(1, QCoreApplication::applicationDirPath()));
+    strandbench::commitbench::run(given.value(0, QCoreApplication::applicationDirPath()), rows);
     return 0;
 }

@@ -1,36 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plain_log.h"
 
+#include "statements.h"
+
 #include <stdexcept>
 
 namespace strandbench::commitbench {
-namespace {
-
-enum Which : std::size_t { Begin, InsertEvent, InsertBlob, InsertLink, PutSummary, Commit };
-
-constexpr const char* all[] = {
-    "BEGIN IMMEDIATE",
-    "INSERT INTO event VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-    "INSERT INTO blob VALUES (?, ?)",
-    "INSERT INTO event_blob VALUES (?, ?, ?)",
-    "INSERT INTO summary VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (repair) DO UPDATE SET "
-    "job = excluded.job, panel = excluded.panel, job_key = excluded.job_key, panel_key = excluded.panel_key, "
-    "substrate = excluded.substrate, damage_kind = excluded.damage_kind, station = excluded.station, "
-    "person = excluded.person, open = excluded.open, first_utc_ms = excluded.first_utc_ms, "
-    "last_utc_ms = excluded.last_utc_ms, last_seq = excluded.last_seq",
-    "COMMIT",
-};
-
-} // namespace
-
 PlainLog::PlainLog(const std::string& path)
 {
     if (sqlite3_open_v2(path.c_str(), &m_handle, SQLITE_OPEN_READWRITE, nullptr) != SQLITE_OK)
         throw std::runtime_error("the log does not open: " + path);
-    for (const char* pragma : {"PRAGMA busy_timeout = 2000", "PRAGMA foreign_keys = ON", "PRAGMA synchronous = FULL"})
+    for (const char* pragma : allPragmas)
         if (sqlite3_exec(m_handle, pragma, nullptr, nullptr, nullptr) != SQLITE_OK)
             throw std::runtime_error(pragma);
-    for (const char* sql : all)
+    for (const char* sql : allStatements)
         m_statements.push_back(prepare(sql));
 }
 

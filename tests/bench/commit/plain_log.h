@@ -43,7 +43,7 @@ private:
     void run(const Statement& statement, const Cells& cells = {}) const;
 
     sqlite3* m_handle = nullptr;
-    std::vector<Statement> m_statements; ///< begin, event, blob, link, summary, commit
+    std::vector<Statement> m_statements; ///< by Which
 };
 
 } // namespace strandbench::commitbench

@@ -33,12 +33,12 @@ CureCase layerOn(double freshMillimetres, double backMillimetres, const ThermalM
 
 std::vector<BenchCase> benchCases()
 {
-    return {
-        {"1 mm on steel", layerOn(1, 0.8, steel)},        {"3 mm on steel", layerOn(3, 0.8, steel)},
-        {"6 mm on steel", layerOn(6, 0.8, steel)},        {"12 mm on steel", layerOn(12, 0.8, steel)},
-        {"25 mm on steel", layerOn(25, 0.8, steel)},      {"3 mm on laminate", layerOn(3, 3, laminate)},
-        {"12 mm puddle on board", layerOn(12, 3, board)},
-    };
+    std::vector<BenchCase> cases;
+    for (const int thickness : {1, 3, 6, 12, 25})
+        cases.push_back({thickness, "on steel", layerOn(thickness, 0.8, steel)});
+    cases.push_back({3, "on laminate", layerOn(3, 3, laminate)});
+    cases.push_back({12, "puddle on board", layerOn(12, 3, board)});
+    return cases;
 }
 
 } // namespace strandbench::curebench

@@ -10,8 +10,10 @@
 namespace strandbench::curebench {
 
 struct BenchCase {
-    std::string name;
+    int millimetres; ///< of fresh filler
+    std::string where;
     CureCase cureCase;
+    [[nodiscard]] std::string name() const { return std::to_string(millimetres) + " mm " + where; }
 };
 
 [[nodiscard]] std::vector<BenchCase> benchCases();

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The cure engine beside GSL and SUNDIALS, on the same grid at equal accuracy. Prints one table; judges nothing.
+//
+// bench_cure [--rows FILE]    which gets the times at the engine's own accuracy
 #include "accuracy.h"
 #include "bench_cases.h"
+#include "rows.h"
 #include "solvers.h"
 
 #include "cure/solve.h"
@@ -9,16 +12,22 @@
 #include "learning/learning_rules.h"
 #include "plan/forecast.h"
 
+#include <QCoreApplication>
+
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <cstdio>
 #include <cstdlib>
 #include <limits>
+#include <map>
+
+using namespace Qt::StringLiterals;
 
 namespace strandbench::curebench {
 namespace {
 
+constexpr double aim = 1; ///< of either: not slower than a general-purpose solver
 constexpr int leastCells = 32;
 constexpr int rounds = 101;
 /// The engine's own error is the greatest at its tolerance and at these beside it, so that luck at one does not count.
@@ -27,16 +36,6 @@ constexpr std::array besides{0.7, 0.8, 0.9, 1.0, 1.1, 1.25, 1.4};
 constexpr double referenceTolerance = 1e-9;
 /// Of a batch whose lot three others have told of.
 const LotBelief toldLot{ofTheNext({LogRate::ofLogarithm(0.05), 0.04}, LearningRules().batch), 3, 0};
-
-Found solveWithEngine(const CureCase& cureCase, int cells, double tolerance)
-{
-    const CureOutcome outcome = solveCure(cureCase, {cells, tolerance, CureUntil::Horizon});
-    if (!outcome)
-        return Watch::nothing();
-    constexpr double none = std::numeric_limits<double>::quiet_NaN();
-    return {outcome->gel ? inSeconds(*outcome->gel) : none, outcome->sand ? inSeconds(*outcome->sand) : none,
-            inKelvin(outcome->peak), outcome->steps};
-}
 
 /// A contender at the accuracy asked for.
 struct Set {
@@ -73,7 +72,7 @@ public:
           m_reference(m_engine.solve(referenceTolerance))
     {}
 
-    void run(Ratios& ratios) const
+    void run(Ratios& ratios, const bench::Rows& rows) const
     {
         checkEquations();
         const double fineness = CureFineness{}.tolerance;
@@ -81,7 +80,7 @@ public:
         for (const double beside : besides)
             own = std::max(own, shareOf(m_engine.solve(fineness * beside)));
         checkReference(own / 10.0);
-        runAt(own, fineness, ratios);
+        tell(runAt(own, fineness, ratios), rows);
         runAt(own / 10.0, loosestFor(m_engine, m_reference, start(), own / 10.0), ratios);
     }
 
@@ -99,7 +98,7 @@ private:
         const double difference = m_system.differenceFromEngine(m_case.cureCase, y);
         if (difference < 1e-10)
             return;
-        std::fprintf(stderr, "%s: the equations differ by %g\n", m_case.name.c_str(), difference);
+        std::fprintf(stderr, "%s: the equations differ by %g\n", m_case.name().c_str(), difference);
         std::exit(1);
     }
 
@@ -108,12 +107,12 @@ private:
         for (const Contender& other : m_others) {
             const double apart = shareOf(other.solve(referenceTolerance));
             if (!(apart < target / 2.0))
-                std::fprintf(stderr, "%s: at %.0e %s is %.4f %% off the reference\n", m_case.name.c_str(),
+                std::fprintf(stderr, "%s: at %.0e %s is %.4f %% off the reference\n", m_case.name().c_str(),
                              referenceTolerance, other.name.c_str(), 100.0 * apart);
         }
     }
 
-    void runAt(double target, std::optional<double> engineTolerance, Ratios& ratios) const
+    std::vector<Set> runAt(double target, std::optional<double> engineTolerance, Ratios& ratios) const
     {
         std::vector<Set> sets{{m_engine, engineTolerance}};
         for (const Contender& other : m_others)
@@ -131,6 +130,23 @@ private:
         for (const Set& set : sets)
             print(target, set, set.milliseconds / sets.front().milliseconds);
         note(sets, ratios);
+        return sets;
+    }
+
+    /// The engine beside each library that is installed; of CVODE's two Jacobians the faster one.
+    void tell(const std::vector<Set>& sets, const bench::Rows& rows) const
+    {
+        std::map<QString, double> best;
+        for (std::size_t i = 1; i < sets.size(); ++i) {
+            if (!sets[i].tolerance)
+                continue;
+            const QString referee = sets[i].contender.name == "GSL" ? u"GSL, msbdf"_s : u"CVODE, banded"_s;
+            const auto [place, isNew] = best.emplace(referee, sets[i].milliseconds);
+            place->second = std::min(place->second, sets[i].milliseconds);
+        }
+        for (const auto& [referee, theirs] : best)
+            rows.add({u"cure"_s, u"filler "_s + QString::fromStdString(m_case.where), sets.front().milliseconds,
+                      u"ms"_s, referee, theirs, aim, m_case.millimetres, u"mm"_s});
     }
 
     static void note(const std::vector<Set>& sets, Ratios& ratios)
@@ -149,7 +165,7 @@ private:
 
     void print(double target, const Set& set, double ratio) const
     {
-        std::printf("%-22s %5d %5zu  %7.3f %%  %-17s", m_case.name.c_str(), m_cells, m_system.size(), 100.0 * target,
+        std::printf("%-22s %5d %5zu  %7.3f %%  %-17s", m_case.name().c_str(), m_cells, m_system.size(), 100.0 * target,
                     set.contender.name.c_str());
         if (!set.tolerance) {
             std::printf("  never as accurate\n");
@@ -200,12 +216,12 @@ void printPredictions(const std::vector<BenchCase>& cases)
                          static_cast<void>(solveForecast({both, both, both}, sheet, engine, toldLot));
                      }},
                     rounds);
-        std::printf("  %-22s %3d cells  %7.3f ms  %5.2f times\n", each.name.c_str(), cure::cellsFor(each.cureCase),
+        std::printf("  %-22s %3d cells  %7.3f ms  %5.2f times\n", each.name().c_str(), cure::cellsFor(each.cureCase),
                     times[1], times[1] / times[0]);
     }
 }
 
-int run()
+void run(const bench::Rows& rows)
 {
     const std::vector<BenchCase> cases = benchCases();
     std::printf(
@@ -218,15 +234,25 @@ int run()
                 "target", "solver", "tol", "gel off", "sand off", "peak off", "worst", "steps", "time", "ratio");
     Ratios ratios;
     for (const BenchCase& each : cases)
-        CaseRun(each).run(ratios);
+        CaseRun(each).run(ratios, rows);
     std::printf("\n");
     printRatios("GSL msbdf (dense)", gslVersion(), ratios.gsl);
     printRatios("SUNDIALS CVODE (banded, the faster Jacobian)", cvodeVersion(), ratios.cvode);
     printPredictions(cases);
-    return 0;
 }
 
 } // namespace
 } // namespace strandbench::curebench
 
-int main() { return strandbench::curebench::run(); }
+int main(int argc, char** argv)
+{
+    const QCoreApplication application(argc, argv);
+    QStringList given = QCoreApplication::arguments().mid(1);
+    const auto rows = strandbench::bench::Rows::takenFrom(given);
+    if (!given.isEmpty()) {
+        std::fputs("Usage: bench_cure [--rows FILE]\n", stderr);
+        return 2;
+    }
+    strandbench::curebench::run(rows);
+    return 0;
+}

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The general-purpose solvers that the engine is measured beside.
+// The engine, and the general-purpose solvers that it is measured beside.
 #pragma once
 
 #include "watch.h"
@@ -11,6 +11,9 @@ namespace strandbench::curebench {
 /// 0.1, CVODE evaluates a sixth more and GSL two thirds more.
 inline constexpr double kelvinScale = 1000.0;
 inline constexpr double conversionScale = 0.003;
+
+/// The engine on a grid of so many fresh cells, to the case's horizon.
+[[nodiscard]] Found solveWithEngine(const CureCase& cureCase, int cells, double tolerance);
 
 /// Empty when the library is not installed.
 [[nodiscard]] const char* gslVersion();

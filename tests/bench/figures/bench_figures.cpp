@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How long the supervisor's figures take over a year's repairs: reading the records, first and again, with the longest
-// pause of the glass's own thread meanwhile; then each figure, from the digests to the painted chart. Prints a table;
-// judges nothing.
+// pause of the glass's own thread meanwhile; then each figure, from the digests to the painted chart, beside a plain
+// chart of Qt Charts: a line through a dozen points between two axes as they come, painted as large. Nobody who draws
+// a figure by that library does with less. Prints a table; judges nothing.
 //
-// bench_figures LOG    made by strandbench_demo_years
+// bench_figures LOG [--rows FILE]    made by strandbench_demo_years
+#include "rows.h"
+
 #include "bench/review_ask.h"
 #include "exchange/rules.h"
 #include "exchange/sheets.h"
@@ -12,6 +15,9 @@
 #include <QApplication>
 #include <QElapsedTimer>
 #include <QTimer>
+#include <QtCharts/QChart>
+#include <QtCharts/QChartView>
+#include <QtCharts/QLineSeries>
 
 #include <algorithm>
 #include <cstdio>
@@ -21,14 +27,11 @@ using namespace Qt::StringLiterals;
 namespace strandbench {
 namespace {
 
-constexpr int rounds = 15;
-constexpr QSize chartSize{900, 330}; ///< pixels: what a 1280 x 800 glass has for one
+using bench::medianOf;
 
-double medianOf(std::vector<double> values)
-{
-    std::ranges::sort(values);
-    return values.at(values.size() / 2);
-}
+constexpr int rounds = 15;
+constexpr int plainPoints = 12;
+constexpr QSize chartSize{900, 330}; ///< pixels: what a 1280 x 800 glass has for one
 
 template <class F> double msOf(F&& work)
 {
@@ -66,12 +69,27 @@ Read readAll(Recorder& recorder, const Bench& bench)
     return read;
 }
 
-void measure(const FigureAsked& asked, const Digests& repairs, const Catalogue& catalogue)
+void paintPlainChart()
+{
+    auto* line = new QLineSeries; // the chart takes it
+    for (int i = 0; i < plainPoints; ++i)
+        line->append(i, i % 5);
+    auto* chart = new QChart; // the view takes it
+    chart->addSeries(line);
+    chart->createDefaultAxes();
+    QChartView view(chart);
+    view.resize(chartSize);
+    view.grab();
+}
+
+void measure(const FigureAsked& asked, const Digests& repairs, const Catalogue& catalogue, const bench::Rows& rows)
 {
     const Theme theme(Metrics(1280.0 / 217), DayNight::Day, Hand::Right);
     const Words words(UnitSystem::Metric, QLocale(u"en"_s));
     std::vector<double> computing;
     std::vector<double> painting;
+    std::vector<double> both;
+    std::vector<double> plain;
     for (int i = 0; i < rounds; ++i) {
         FigureFound found;
         computing.push_back(msOf([&] { found = findFigure(asked, repairs); }));
@@ -81,11 +99,16 @@ void measure(const FigureAsked& asked, const Digests& repairs, const Catalogue& 
             chart->resize(chartSize);
             chart->grab();
         }));
+        both.push_back(computing.back() + painting.back());
+        plain.push_back(msOf(paintPlainChart));
     }
-    std::printf("%-12s %14.2f %18.2f\n", qPrintable(codeOf(asked.kind)), medianOf(computing), medianOf(painting));
+    std::printf("%-12s %14.2f %18.2f %16.2f\n", qPrintable(codeOf(asked.kind)), medianOf(computing), medianOf(painting),
+                medianOf(plain));
+    rows.add({u"figures"_s, u"%1, to its painted chart"_s.arg(codeOf(asked.kind)), medianOf(both), u"ms"_s,
+              u"a plain Qt chart"_s, medianOf(plain), std::nullopt, qint64(repairs.size()), u"repairs"_s});
 }
 
-void run(const QString& path)
+void run(const QString& path, const bench::Rows& rows)
 {
     Recorder recorder(path);
     auto opened = recorder.open(u"9999-12-31"_s);
@@ -103,10 +126,10 @@ void run(const QString& path)
     if (lots.empty())
         qFatal("no gel was told");
     const auto most = std::ranges::max_element(lots, {}, &GelLotSeen::gels);
-    std::printf("the lot with most gels: %d\n\n%-12s %14s %18s\n", most->gels, "figure", "computing, ms",
-                "chart painted, ms");
+    std::printf("the lot with most gels: %d\n\n%-12s %14s %18s %16s\n", most->gels, "figure", "computing, ms",
+                "chart painted, ms", "a plain one, ms");
     for (const auto& [kind, code] : Codes<FigureKind>::table)
-        measure({kind, most->lot, FigurePeriod::Year}, again.repairs, bench.planning().catalogue);
+        measure({kind, most->lot, FigurePeriod::Year}, again.repairs, bench.planning().catalogue, rows);
 }
 
 } // namespace
@@ -115,11 +138,12 @@ void run(const QString& path)
 int main(int argc, char** argv)
 {
     const QApplication application(argc, argv);
-    const QStringList given = QCoreApplication::arguments().mid(1);
+    QStringList given = QCoreApplication::arguments().mid(1);
+    const auto rows = strandbench::bench::Rows::takenFrom(given);
     if (given.size() != 1) {
-        std::fputs("Usage: bench_figures LOG, made by strandbench_demo_years\n", stderr);
+        std::fputs("Usage: bench_figures LOG [--rows FILE], the log made by strandbench_demo_years\n", stderr);
         return 2;
     }
-    strandbench::run(given.front());
+    strandbench::run(given.front(), rows);
     return 0;
 }

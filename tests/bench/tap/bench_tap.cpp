@@ -6,7 +6,8 @@
 // window is painted once. All by the wall, and by the processor of the glass's thread, where neither a busy machine nor
 // the writer's thread is in it. Prints medians, 99th percentiles and their ratios; judges nothing.
 //
-// bench_tap [REPAIRS [FOLDER]]    so many repairs, each on a log of its own in FOLDER
+// bench_tap [REPAIRS [FOLDER]] [--rows FILE]    so many repairs, each on a log of its own in FOLDER
+#include "rows.h"
 #include "tapped_walk.h"
 
 #include <QStyleFactory>
@@ -20,15 +21,13 @@ using namespace Qt::StringLiterals;
 namespace strandbench::tapbench {
 namespace {
 
+using bench::at;
+using bench::Rows;
+
+constexpr double medianAim = 2; ///< of painting once
+constexpr double ninetyNinthAim = 4;
 constexpr int usualRepairs = 5;
 constexpr std::size_t worstTold = 10;
-
-/// The value below which so large a share of them lies.
-double at(std::vector<double> values, double share)
-{
-    std::ranges::sort(values);
-    return values.at(std::size_t(double(values.size() - 1) * share + 0.5));
-}
 
 using Which = std::function<bool(const Tap&)>;
 using By = double Spent::*;
@@ -106,7 +105,24 @@ void printPlaces(std::vector<TapPlace> places, const char* title)
                     qPrintable(each.tap.answer), each.answered, each.repaint, each.ratio());
 }
 
-void run(WatchedGlass& glass, int repairs, const QString& folder)
+/// The answer of all taps beside the windows painted once, then the tap whose own ratio is the 99th.
+void tellRows(const std::vector<Tap>& taps, std::vector<TapPlace> places, const QString& by, By spent, const Rows& rows)
+{
+    const QString painted = u"its window painted once"_s;
+    const Which all = [](const Tap&) { return true; };
+    const auto answered = of(taps, &Tap::answered, spent, all);
+    const auto repaint = of(taps, &Tap::repaint, spent, all);
+    const auto row = [&](const QString& what, double ours, double theirs, double aim) {
+        rows.add({u"tap"_s, u"%1, by the %2"_s.arg(what, by), ours, u"ms"_s, painted, theirs, aim});
+    };
+    row(u"tap to paint, median"_s, at(answered, 0.5), at(repaint, 0.5), medianAim);
+    row(u"tap to paint, 99th"_s, at(answered, 0.99), at(repaint, 0.99), ninetyNinthAim);
+    std::ranges::sort(places, {}, &TapPlace::ratio);
+    const TapPlace& place = places.at(std::size_t(double(places.size() - 1) * 0.99 + 0.5));
+    row(u"each tap by itself, 99th"_s, place.answered, place.repaint, ninetyNinthAim);
+}
+
+void run(WatchedGlass& glass, int repairs, const QString& folder, const Rows& rows)
 {
     const QTemporaryDir place(folder + u"/bench_tap-XXXXXX"_s);
     if (!place.isValid())
@@ -133,6 +149,7 @@ void run(WatchedGlass& glass, int repairs, const QString& folder)
                                     std::pair{"milliseconds of the glass's processor", &Spent::processor}}) {
         printTimes(taps, title, by);
         printPlaces(placesOf(walks, by), title);
+        tellRows(taps, placesOf(walks, by), by == &Spent::wall ? u"wall"_s : u"processor"_s, by, rows);
     }
 }
 
@@ -143,13 +160,14 @@ int main(int argc, char** argv)
 {
     QApplication::setStyle(QStyleFactory::create(u"Fusion"_s)); // as the program does
     strandbench::tapbench::WatchedGlass glass(argc, argv);
-    const QStringList given = QCoreApplication::arguments().mid(1);
+    QStringList given = QCoreApplication::arguments().mid(1);
+    const auto rows = strandbench::bench::Rows::takenFrom(given);
     bool isNumber = true;
     const int repairs = given.isEmpty() ? strandbench::tapbench::usualRepairs : given.front().toInt(&isNumber);
     if (!isNumber || repairs < 1 || given.size() > 2) {
-        std::fputs("Usage: bench_tap [REPAIRS [FOLDER]]\n", stderr);
+        std::fputs("Usage: bench_tap [REPAIRS [FOLDER]] [--rows FILE]\n", stderr);
         return 2;
     }
-    strandbench::tapbench::run(glass, repairs, given.value(1, QCoreApplication::applicationDirPath()));
+    strandbench::tapbench::run(glass, repairs, given.value(1, QCoreApplication::applicationDirPath()), rows);
     return 0;
 }

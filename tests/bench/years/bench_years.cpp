@@ -5,27 +5,26 @@
 // often first, so that what else the machine does meets all alike. Ends where they find other values. Prints tables;
 // judges nothing.
 //
-// bench_years LOG LOG...    made by strandbench_demo_years, the smallest first; nobody may have them open
+// bench_years LOG LOG... [--rows FILE]    made by strandbench_demo_years, the smallest first; nobody may have them open
+#include "rows.h"
 #include "years_log.h"
 
 #include <QCoreApplication>
 
-#include <algorithm>
 #include <chrono>
 #include <cstdio>
+
+using namespace Qt::StringLiterals;
 
 namespace strandbench::yearsbench {
 namespace {
 
-constexpr int rounds = 30; ///< after one that warms; of each of the three as many first
+using bench::medianOf;
+
+constexpr double aim = 1.3; ///< of Qt SQL, the program's own way to SQLite
+constexpr int rounds = 30;  ///< after one that warms; of each of the three as many first
 
 using Times = std::array<std::vector<double>, allAsked>; ///< microseconds
-
-double medianOf(std::vector<double> values)
-{
-    std::sort(values.begin(), values.end());
-    return values.at(values.size() / 2);
-}
 
 void ask(const Question& question, int round, Times& times)
 {
@@ -51,7 +50,8 @@ void printLogs(const std::vector<std::unique_ptr<YearsLog>>& logs)
 }
 
 /// Medians of one log, and what plain SQL takes beside.
-void printTimes(const YearsLog& log, const std::vector<Question>& questions, const std::vector<Times>& times)
+void tellTimes(const YearsLog& log, const std::vector<Question>& questions, const std::vector<Times>& times,
+               const bench::Rows& rows)
 {
     std::printf("\n%lld repairs; warm, median, microseconds\n%-32s %9s %9s %9s %9s %9s\n",
                 static_cast<long long>(log.repairs()), "", "ours", "plain, C", "plain, Qt", "ours:C", "ours:Qt");
@@ -61,6 +61,10 @@ void printTimes(const YearsLog& log, const std::vector<Question>& questions, con
         const double qt = medianOf(times[i][ByQt]);
         std::printf("%-32s %9.0f %9.0f %9.0f %9.2f %9.2f\n", questions[i].name.c_str(), ours, c, qt, ours / c,
                     ours / qt);
+        rows.add({u"years"_s, QString::fromStdString(questions[i].name), ours, u"µs"_s, u"Qt SQL by hand"_s, qt, aim,
+                  log.repairs(), u"repairs"_s});
+        rows.add({u"years"_s, QString::fromStdString(questions[i].name), ours, u"µs"_s, u"SQLite's C library"_s, c,
+                  std::nullopt, log.repairs(), u"repairs"_s});
     }
 }
 
@@ -82,7 +86,7 @@ void printGrowth(const std::vector<std::unique_ptr<YearsLog>>& logs, const std::
     }
 }
 
-void run(const QStringList& paths)
+void run(const QStringList& paths, const bench::Rows& rows)
 {
     std::vector<std::unique_ptr<YearsLog>> logs;
     std::vector<std::vector<Question>> questions;
@@ -98,7 +102,7 @@ void run(const QStringList& paths)
             for (std::size_t log = 0; log < logs.size(); ++log)
                 ask(questions[log][question], round, times[log][question]);
     for (std::size_t log = 0; log < logs.size(); ++log)
-        printTimes(*logs[log], questions[log], times[log]);
+        tellTimes(*logs[log], questions[log], times[log], rows);
     if (logs.size() > 1)
         printGrowth(logs, questions.front(), times);
 }
@@ -109,11 +113,14 @@ void run(const QStringList& paths)
 int main(int argc, char** argv)
 {
     const QCoreApplication application(argc, argv);
-    const QStringList given = QCoreApplication::arguments().mid(1);
+    QStringList given = QCoreApplication::arguments().mid(1);
+    const auto rows = strandbench::bench::Rows::takenFrom(given);
     if (given.isEmpty()) {
-        std::fputs("Usage: bench_years LOG LOG..., made by strandbench_demo_years, the smallest first\n", stderr);
+        std::fputs("Usage: bench_years LOG LOG... [--rows FILE], the logs made by strandbench_demo_years, the smallest "
+                   "first\n",
+                   stderr);
         return 2;
     }
-    strandbench::yearsbench::run(given);
+    strandbench::yearsbench::run(given, rows);
     return 0;
 }

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Linked into a program: when its first window has painted itself, prints the moment and the memory at its peak
-// on one line, and ends the program.
+// Linked into a program: when its first window has painted itself, prints the moment, the memory at its peak and the
+// processor's microseconds until then on one line, and ends the program.
 #include <QApplication>
 #include <QEvent>
 #include <QTimer>
@@ -29,12 +29,14 @@ public:
     }
 
 private:
+    static long microseconds(const timeval& time) { return time.tv_sec * 1'000'000 + time.tv_usec; }
     static void tell()
     {
         const auto now = std::chrono::steady_clock::now().time_since_epoch();
         rusage used{};
         getrusage(RUSAGE_SELF, &used);
-        std::printf("%lld %ld\n", static_cast<long long>(std::chrono::nanoseconds(now).count()), used.ru_maxrss);
+        std::printf("%lld %ld %ld\n", static_cast<long long>(std::chrono::nanoseconds(now).count()), used.ru_maxrss,
+                    microseconds(used.ru_utime) + microseconds(used.ru_stime));
         std::fflush(stdout);
         QCoreApplication::quit();
     }
