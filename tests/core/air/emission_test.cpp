@@ -19,9 +19,9 @@ double percentOfItsStyrene(Spreading spreading, double styrenePercent)
     return givenOff(spreading, styrenePercent) / 10 / styrenePercent * 100;
 }
 
-/// 40 CFR 63.5714, equation 1 (its letters looked up, the equation from memory): of a filled resin is given off what
-/// the neat one gives off, less the share of the filler. Resin of 40 %, half of it filler, has 20 % of styrene in all:
-/// 30.89 kg of a megagram. The range that this program gives must hold that.
+/// 40 CFR 63, Subpart VVVV, 63.5714, equation 1 (its letters looked up, the equation from memory): of a filled resin is
+/// given off what the neat one gives off, less the share of the filler. Resin of 40 %, half of it filler, has 20 % of
+/// styrene in all: 30.89 kg of a megagram. The range that this program gives must hold that.
 TEST(Emission, OfAFilledResinLiesWithinTheRange)
 {
     EXPECT_NEAR(givenOff(Spreading::Resin, 40) * (100 - 50) / 100, 30.89, 0.005);

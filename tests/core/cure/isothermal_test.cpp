@@ -14,7 +14,7 @@
 namespace strandbench::test {
 namespace {
 
-constexpr double gasConstant = 8.314462618;
+constexpr double gasConstant = 8.314462618; ///< J/(mol K): CODATA 2018, exact (from memory)
 constexpr double timeTolerance = 0.002;
 
 CureCase filmWithMarks(double degreesCelsius, double gel, double sand, double horizon)
