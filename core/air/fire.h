@@ -21,7 +21,7 @@ struct FirePoint {
 };
 
 /// Every material of the table whose classes say that it can be lit, in the table's order. A paste goes by its styrene.
-/// Flam. Liq. 2 has its flash point below 23 degC, Flam. Liq. 3 at most at 60 (CLP Annex I, Table 2.6.1).
+/// Flam. Liq. 2 has its flash point below 23 degC, Flam. Liq. 3 at most at 60 (CLP Annex I, Table 2.6.1, remembered).
 [[nodiscard]] std::vector<FirePoint> firePoints(const HarmTable& table);
 
 /// How much warmer the air may become until the vapour over the liquid can be lit; empty where it can be already, or
