@@ -121,8 +121,8 @@ TEST(Psychrometrics, DewPointBesideIf97) { compare("IAPWS-IF97", saturationIf97)
 
 TEST(Psychrometrics, DewPointBesideHylandAndWexler) { compare("Hyland and Wexler 1983", saturationHylandWexler); }
 
-/// psychrolib 1.1.1 found 0.017 K at most, for air of 0 to 45 degC on a coarser grid; it is 0.0184 K on this one, in hot
-/// and dry air, and 0.015 K where filling happens.
+/// psychrolib 1.1.1 found 0.017 K at most, for air of 0 to 45 degC on a coarser grid; it is 0.0184 K on this one, in
+/// hot and dry air, and 0.015 K where filling happens.
 TEST(Psychrometrics, DewPointIsAsNearAsItsHeaderSays)
 {
     EXPECT_LE(largestDifference(saturationHylandWexler, 10, 35).difference, 0.015);
