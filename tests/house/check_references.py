@@ -1,6 +1,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """The index of published values tells what stands in the tests: file, test, source, value and tolerance of each entry;
-and there are at least sixty that rest on a source, not on memory or on a library."""
+and there are at least sixty that rest on a source, not on memory or on a library. Each that is not used has its
+reason."""
 
 import collections
 import pathlib
@@ -11,7 +12,9 @@ import references
 
 LEAST = 60
 OF_A_SOURCE = {"looked up", "quoted"}
-KNOWN = OF_A_SOURCE | {"from memory", "library", "not told"}
+KNOWN = OF_A_SOURCE | {"computed", "from memory", "library", "not told"}
+HEADING = {"looked up", "from memory"}
+LEAST_WORDS = 4
 IN_WORDS = {"exact", "given"}
 TEST = re.compile(r"^TEST\w*\((\w+),\s*(\w+)\)[^\n{]*\n?\{(?:[^\n]*\}\n|.*?^\}\n)", re.MULTILINE | re.DOTALL)
 
@@ -50,14 +53,42 @@ def faults_of(root, value, source):
         yield f"{value['test']} has no tolerance '{value['tolerance']}'"
 
 
+def of_the_dismissed(index, unused):
+    """Whole, each once, each with a reason, and none of what the index holds."""
+    used = {each["what"] for each in index["values"]}
+    for what, times in collections.Counter(each.get("what", "") for each in unused).items():
+        if times > 1:
+            yield f"{references.DISMISSED}: {times} times {what}"
+    for each in unused:
+        lacks = [name for name in ("what", "source", "value", "why") if not str(each.get(name, "")).strip()]
+        if lacks:
+            yield f"{references.DISMISSED}: {each.get('what', each)}: without {', '.join(lacks)}"
+        elif len(each["why"].split()) < LEAST_WORDS:
+            yield f"{references.DISMISSED}: {each['what']}: '{each['why']}' is no reason"
+        elif each["what"] in used:
+            yield f"{references.DISMISSED}: {each['what']}: stands in {references.INDEX} as well"
+
+
+def of_the_page(root, index, unused):
+    if any("heading" not in each for each in index["sources"].values()) or any("why" not in each for each in unused):
+        return
+    page = pathlib.Path(root, references.PAGE)
+    if not page.is_file() or page.read_text(encoding="utf-8") != references.page(index, unused):
+        yield f"{references.PAGE}: not of this index; write it anew"
+
+
 def problems(root):
     index = references.read(root)
+    unused = references.dismissed(root)
     seen = collections.Counter((each["source"], each["place"], each["what"]) for each in index["values"])
     for name, times in seen.items():
         if times > 1:
             yield f"{references.INDEX}: {times} times {', '.join(name)}"
     for key in index["sources"].keys() - {each["source"] for each in index["values"]}:
         yield f"{references.INDEX}: nothing is of the source '{key}'"
+    for key, source in index["sources"].items():
+        if source.get("heading") not in HEADING:
+            yield f"{references.INDEX}: '{key}' has a heading known by none of {', '.join(sorted(HEADING))}"
     for each in index["values"]:
         for fault in faults_of(root, each, index["sources"][each["source"]]):
             yield f"{references.INDEX}: {each['what']}: {fault}"
@@ -66,9 +97,8 @@ def problems(root):
     count = sum(references.known(index, each) in OF_A_SOURCE for each in index["values"])
     if count < LEAST:
         yield f"{references.INDEX}: {count} values of a source, at least {LEAST}"
-    page = pathlib.Path(root, references.PAGE)
-    if not page.is_file() or page.read_text(encoding="utf-8") != references.page(index):
-        yield f"{references.PAGE}: not of this index; write it anew"
+    yield from of_the_dismissed(index, unused)
+    yield from of_the_page(root, index, unused)
 
 
 if __name__ == "__main__":

@@ -198,15 +198,19 @@ class References(Tree):
             "TEST(Steam, Table)\n{\n    EXPECT_NEAR(p(300), 0.35, 0.005);\n}\n\n"
             "TEST(Steam, Other)\n{\n    EXPECT_NEAR(p(400), 9.87, 0.01);\n}\n")
 
-    def faults(self, times=check_references.LEAST, **other):
+    UNUSED = {"what": "pressure of ice", "source": "A: T", "value": "0.6 kPa", "why": "nothing freezes at this bench"}
+
+    def faults(self, times=check_references.LEAST, unused=(UNUSED,), heading="looked up", **other):
         value = {"source": "steam", "place": "3", "value": "0.35", "unit": "MPa", "tolerance": "0.005",
                  "file": "tests/steam_test.cpp", "test": "Steam.Table", **other}
-        source = {"author": "A", "title": "T", "named": "Handbook of Steam", "known": "quoted"}
+        source = {"author": "A", "title": "T", "named": "Handbook of Steam", "known": "quoted", "heading": heading}
         values = [{**value, "what": f"pressure {i}"} for i in range(times)]
         self.write("tests/steam_test.cpp", self.TEST)
         index = {"sources": {"steam": source}, "values": values}
         self.write(references.INDEX, json.dumps(index))
-        self.write(references.PAGE, references.page(index))
+        self.write(references.DISMISSED, json.dumps({"dismissed": unused}))
+        if all("why" in each for each in unused):
+            self.write(references.PAGE, references.page(index, unused))
         return self.found(check_references)
 
     def test_an_index_that_tells_what_the_tests_hold(self):
@@ -222,6 +226,17 @@ class References(Tree):
     def test_too_few_of_a_source(self):
         self.assertEqual(len(self.faults(check_references.LEAST - 1)), 1)
         self.assertEqual(len(self.faults(known="from memory")), 1)
+
+    def test_a_heading_from_nowhere(self):
+        self.assertEqual(len(self.faults(heading="heard")), 1)
+
+    def test_what_is_not_used_without_a_reason_twice_or_used_all_the_same(self):
+        without = {name: text for name, text in self.UNUSED.items() if name != "why"}
+        for unused in [(without,), ({**self.UNUSED, "why": " "},), ({**self.UNUSED, "why": "no need"},),
+                       ({**self.UNUSED, "source": ""},), ({**self.UNUSED, "value": ""},),
+                       (self.UNUSED, self.UNUSED), ({**self.UNUSED, "what": "pressure 7"},)]:
+            self.assertEqual(len(self.faults(unused=unused)), 1, unused)
+        self.assertEqual(self.faults(unused=()), [])
 
     def test_a_page_of_another_index(self):
         self.faults()

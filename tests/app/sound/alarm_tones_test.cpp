@@ -124,6 +124,7 @@ INSTANTIATE_TEST_SUITE_P(Alarms, Burst,
                                          AlarmKind::SandUntil),
                          [](const auto& each) { return codeOf(each.param).toStdString(); });
 
+// NUREG-0700: tones of different meaning are 20 % apart in frequency, two levels 6 dB(A).
 TEST(AlarmTones, AreTwentyPercentApartWhicheverSoundIsHeard)
 {
     for (const auto& one : Codes<AlarmKind>::table) {

@@ -79,7 +79,7 @@ TEST(GateMargin, IsThatOfTheFullFormulation)
 }
 
 /// Where the panel is as warm as the air, three degrees come just under the practice's 85 % rule: at 80.9, 81.6,
-/// 82.2, 82.9, 83.5 and 84.0 % for 5, 10, 15, 20, 25 and 30 °C (ASHRAE 2017 formulation).
+/// 82.2, 82.9, 83.5 and 84.0 % for 5, 10, 15, 20, 25 and 30 °C (ASHRAE Handbook - Fundamentals 2017, worked out apart).
 TEST(GateMargin, ComesJustUnderThe85PercentRule)
 {
     const std::vector<std::pair<double, double>> rows{{5, 80.9},  {10, 81.6}, {15, 82.2},

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "air/emission.h"
 #include "air/vapour.h"
+#include "quantity/units.h"
 
 #include <gtest/gtest.h>
 
@@ -26,6 +27,10 @@ TEST(Vapour, IsConvertedAsPublished)
     EXPECT_NEAR(shownPpm(Vapour::Styrene, 425), 100, 0.5);
     EXPECT_NEAR(shownPpm(Vapour::Acetone, 590), 250, 2);
     EXPECT_NEAR(shownPpm(Vapour::Styrene, 0), 0, 0);
+    EXPECT_NEAR(shownPpm(Vapour::Acetone, 2400), 1000, 11) << "29 CFR 1910.1000, Table Z-1";
+    // At the Table's 25 degC and 760 mmHg a mole fills 24.45 litres: 104.15 and 58.08 g of them.
+    EXPECT_NEAR(inMilligramsPerCubicMetre(concentrationOf(Vapour::Styrene, partsPerMillion(1))), 4.2597, 5e-5);
+    EXPECT_NEAR(inMilligramsPerCubicMetre(concentrationOf(Vapour::Acetone, partsPerMillion(1))), 2.3755, 5e-5);
     // There too, petroleum distillates: 1 ppm is 4.05 mg/m3, and 29 CFR 1910.1000, Table Z-1: 500 ppm (2000 mg/m3).
     EXPECT_NEAR(inMilligramsPerCubicMetre(concentrationOf(Vapour::Naphtha, partsPerMillion(1))), 4.05, 0.005);
     EXPECT_NEAR(shownPpm(Vapour::Naphtha, 2000), 500, 10);
@@ -59,6 +64,56 @@ TEST(ExposureLimits, AreNamedWithTheirSourcesAndBelowWhatCanBurn)
         EXPECT_GT(each.level, Fraction());
         EXPECT_LE(each.level.value(), 0.1 * lowerExplosiveLimit(each.vapour).value() + 1e-12) << qPrintable(each.name);
     }
+}
+
+struct PublishedLimit {
+    Vapour vapour;
+    const char* name;
+    LimitKind kind;
+    double ppm;
+};
+
+/// 29 CFR 1910.1000, Tables Z-1 and Z-2, and OSHA's chemical sampling pages on styrene and acetone, which name NIOSH's
+/// and ACGIH's beside its own; NIOSH's page on what is immediately dangerous for the last of each.
+TEST(ExposureLimits, AreThePublishedOnes)
+{
+    using enum LimitKind;
+    const PublishedLimit rows[] = {{Vapour::Styrene, "OSHA PEL", TimeWeighted, 100},
+                                   {Vapour::Styrene, "OSHA PEL", Ceiling, 200},
+                                   {Vapour::Styrene, "OSHA PEL", Peak, 600},
+                                   {Vapour::Styrene, "NIOSH REL", TimeWeighted, 50},
+                                   {Vapour::Styrene, "NIOSH REL", ShortTerm, 100},
+                                   {Vapour::Styrene, "ACGIH TLV (1996)", TimeWeighted, 20},
+                                   {Vapour::Styrene, "ACGIH TLV (1996)", ShortTerm, 40},
+                                   {Vapour::Styrene, "NIOSH IDLH", LifeOrHealth, 700},
+                                   {Vapour::Acetone, "OSHA PEL", TimeWeighted, 1000},
+                                   {Vapour::Acetone, "NIOSH REL", TimeWeighted, 250},
+                                   {Vapour::Acetone, "NIOSH IDLH", LifeOrHealth, 2500}};
+    for (const PublishedLimit& row : rows) {
+        const auto& all = exposureLimits();
+        const auto found = std::find_if(all.begin(), all.end(), [&](const ExposureLimit& each) {
+            return each.vapour == row.vapour && each.name == QLatin1StringView(row.name) && each.kind == row.kind;
+        });
+        ASSERT_NE(found, all.end()) << row.name;
+        EXPECT_NEAR(inPartsPerMillion(found->level), row.ppm, 1e-9) << row.name;
+    }
+}
+
+/// NIOSH's pages on styrene and acetone: a tenth of what can burn is 900 and 2500 ppm.
+TEST(LowerExplosiveLimit, IsThePublishedOne)
+{
+    EXPECT_NEAR(inPartsPerMillion(lowerExplosiveLimit(Vapour::Styrene)) / 10, 900, 1e-9);
+    EXPECT_NEAR(inPartsPerMillion(lowerExplosiveLimit(Vapour::Acetone)) / 10, 2500, 1e-9);
+}
+
+/// NIOSH Pocket Guide: styrene has 5 mmHg at 68 degF. That is 6579 ppm at most in still air of 20 degC, less than can
+/// burn, as its flash point of 31 degC says too.
+TEST(LowerExplosiveLimit, OfStyreneIsNotReachedBelowItsFlashPoint)
+{
+    const Fraction saturated = Fraction::ofOne(5.0 / 760);
+    EXPECT_NEAR(inPartsPerMillion(saturated), 6579, 0.5);
+    EXPECT_LT(saturated, lowerExplosiveLimit(Vapour::Styrene));
+    EXPECT_LT(fahrenheit(68), flashPoint(Vapour::Styrene));
 }
 
 struct GivenOff {

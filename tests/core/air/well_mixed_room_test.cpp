@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The room beside worked examples, and beside a general-purpose library's integration of its equation.
 #include "air/well_mixed_room.h"
+#include "quantity/units.h"
 
 #include <boost/numeric/odeint.hpp>
 
@@ -50,6 +51,43 @@ TEST(WellMixedRoom, IsPurgedByTheDilutionEquation)
     const std::vector<Release> released{{grams(3), seconds(0), minutes(10)}};
     const Duration until = minutes(10) + minutes(2.3026 * 60 / 6);
     EXPECT_NEAR(room.at(released, until).value() / room.at(released, minutes(10)).value(), 0.1, 1e-5);
+}
+
+/// A worked answer on formaldehyde (a public question-and-answer page): 100 boards of 1.4 mg an hour in 500 m3, 1000 m3
+/// of fresh air an hour; 0.4 of it an hour decays, which takes it away as fresh air would. 0.117 mg/m3 in the end,
+/// 0.067 after 21.35 minutes.
+TEST(WellMixedRoom, TakesDecayAsMoreFreshAir)
+{
+    const WellMixedRoom room(cubicMetres(500), changesPerHour(1000.0 / 500 + 0.4));
+    const std::vector<Release> boards{steady(100 * 1.4e-3 / 3600)};
+    EXPECT_NEAR(milligrams(room.at(boards, minutes(10000))), 0.117, 0.0005);
+    EXPECT_NEAR(milligrams(room.at(boards, minutes(21.35))), 0.067, 0.0005);
+}
+
+struct Dilution {
+    Vapour vapour;
+    double gramsOfAMillilitre;
+    double ppm;
+    double cubicFeetAMinute; ///< with five times the air that mixing well would ask for
+};
+
+/// ACGIH's rule for dilution (as the University of Toledo's course on industrial ventilation has it):
+/// Q = 403e6 SG ER K / (MW C), in cubic feet and pints a minute. One pint an hour, K 5: 913 cubic feet for acetone at
+/// 500 ppm, 14665 for styrene at 20 ppm. A fifth of that air, mixed well, must hold the level; 403 cubic feet are what
+/// a pint's vapour fills at 21 degC, so that two percent are left to it.
+TEST(WellMixedRoom, HoldsTheLevelOfTheRuleForDilution)
+{
+    constexpr double ofIt = 0.02;
+    for (const Dilution& row :
+         {Dilution{Vapour::Acetone, 0.79, 500, 913}, Dilution{Vapour::Styrene, 0.91, 20, 14665}}) {
+        const Volume air = cubicMetres(100);
+        const Volume pint = fluidOunces(16);
+        const Volume cubicFoot = feet(1) * feet(1) * feet(1);
+        const WellMixedRoom room(air, perSecond((row.cubicFeetAMinute / 5 / 60 * cubicFoot / air).value()));
+        const std::vector<Release> solvent{steady(inMillilitres(pint) * row.gramsOfAMillilitre / 3600)};
+        const Fraction level = shareOf(row.vapour, room.at(solvent, seconds(endless / 2)));
+        EXPECT_NEAR(inPartsPerMillion(level), row.ppm, ofIt * row.ppm);
+    }
 }
 
 /// What was given off and wholly carried away gives a mean over eight hours of M/(Q 480 min), however it was given off:

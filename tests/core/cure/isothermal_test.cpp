@@ -14,7 +14,7 @@
 namespace strandbench::test {
 namespace {
 
-constexpr double gasConstant = 8.314462618;
+constexpr double gasConstant = 8.314462618; ///< J/(mol K): CODATA 2018, exact (from memory)
 constexpr double timeTolerance = 0.002;
 
 CureCase filmWithMarks(double degreesCelsius, double gel, double sand, double horizon)
@@ -71,23 +71,37 @@ INSTANTIATE_TEST_SUITE_P(Exact, CureIsothermalAutocatalytic,
                                          Autocatalytic{110, 9.31032e-3, {55.6, 137.8, 225.6, 642.2, 2010.7}},
                                          Autocatalytic{120, 3.54350e-2, {14.6, 36.2, 59.3, 168.7, 528.3}}));
 
+CureCase autocatalytic(double horizon)
+{
+    CureCase film = filmWithMarks(100, 0.5, 0.9, horizon);
+    film.kinetics.k1 = perSecond(0);
+    film.kinetics.k2 = perSecond(2.27711e-3);
+    film.kinetics.reference = celsius(100);
+    film.kinetics.law = {.activationEnergyJoulesPerMole = 167'400,
+                         .m = 0.524,
+                         .n = 1.476,
+                         .maxConversionAtReference = 1,
+                         .maxConversionPerKelvin = 0};
+    film.initialConversion = Fraction::ofOne(seed);
+    return film;
+}
+
 // The same at 100 degC from 1e-3: conversions at a time, computed apart.
 TEST(CureIsothermal, AutocatalyticConversions)
 {
     const std::pair<double, double> rows[] = {{300, 0.106050}, {600, 0.312891}, {1200, 0.648334}, {3600, 0.946863}};
-    for (const auto& [second, conversion] : rows) {
-        CureCase film = filmWithMarks(100, 0.5, 0.9, second);
-        film.kinetics.k1 = perSecond(0);
-        film.kinetics.k2 = perSecond(2.27711e-3);
-        film.kinetics.reference = celsius(100);
-        film.kinetics.law = {.activationEnergyJoulesPerMole = 167'400,
-                             .m = 0.524,
-                             .n = 1.476,
-                             .maxConversionAtReference = 1,
-                             .maxConversionPerKelvin = 0};
-        film.initialConversion = Fraction::ofOne(1e-3);
-        EXPECT_NEAR(solved(film).finalMean.value(), conversion, 0.002 * conversion) << second << " s";
-    }
+    for (const auto& [second, conversion] : rows)
+        EXPECT_NEAR(solved(autocatalytic(second)).finalMean.value(), conversion, 0.002 * conversion) << second << " s";
+}
+
+// From nothing, where the law by itself would never begin: the seed is what nothing has come to after its own time.
+TEST(CureIsothermal, AutocatalyticConversionsFromNothing)
+{
+    const double toSeed = std::pow(seed / (1 - seed), 1 - 0.524) / ((1 - 0.524) * 2.27711e-3);
+    const std::pair<double, double> rows[] = {{300, 0.086267}, {600, 0.288251}, {1200, 0.634668}, {3600, 0.945849}};
+    for (const auto& [second, conversion] : rows)
+        EXPECT_NEAR(solved(autocatalytic(second - toSeed)).finalMean.value(), conversion, 0.002 * conversion)
+            << second << " s";
 }
 
 /// m = n = 1: da/dt = (k1 + k2 a)(1 - a), a(0) = 0.

@@ -97,13 +97,24 @@ INSTANTIATE_TEST_SUITE_P(
                     Tabulated{10, 1.0, 0.163818, 0.023172}, Tabulated{0.1, 2.0, 0.837326, 0.797144},
                     Tabulated{1, 2.0, 0.254668, 0.166091}, Tabulated{10, 2.0, 0.021265, 0.003008}));
 
-// Incropera table 5.1, zeta_1 by Biot number (from memory; recomputed to six digits).
+struct FirstTerm {
+    double biot;
+    double zeta;
+    double c1;
+};
+
+// Incropera table 5.1, zeta_1 and C_1 by Biot number (four digits, from memory; recomputed to six).
 TEST(CureSlabSeriesRoots, AreTheTabulatedOnes)
 {
-    const std::pair<double, double> rows[] = {{0.01, 0.099834}, {0.1, 0.311053}, {0.5, 0.653271},
-                                              {1, 0.860334},    {10, 1.428870},  {100, 1.555245}};
-    for (const auto& [biot, zeta] : rows)
-        EXPECT_NEAR(zetaOf(biot, 0), zeta, 1e-6) << "Bi " << biot;
+    const FirstTerm rows[] = {{0.01, 0.099834, 1.001661}, {0.05, 0.221760, 1.008189}, {0.1, 0.311053, 1.016094},
+                              {0.2, 0.432841, 1.031088},  {0.3, 0.521791, 1.045047},  {0.5, 0.653271, 1.070128},
+                              {1, 0.860334, 1.119132},    {2, 1.076874, 1.178456},    {5, 1.313838, 1.240249},
+                              {10, 1.428870, 1.261963},   {50, 1.540006, 1.272652},   {100, 1.555245, 1.273088}};
+    for (const FirstTerm& row : rows) {
+        const double zeta = zetaOf(row.biot, 0);
+        EXPECT_NEAR(zeta, row.zeta, 1e-6) << "Bi " << row.biot;
+        EXPECT_NEAR(4 * std::sin(zeta) / (2 * zeta + std::sin(2 * zeta)), row.c1, 1e-6) << "Bi " << row.biot;
+    }
 }
 
 /// Incropera, example 5.5: a pipeline's wall of AISI 1010, 40 mm, at -20 degC, oil of 60 degC, h 500, 8 minutes.
@@ -118,6 +129,9 @@ CureCase pipeline(double startCelsius, double oilCelsius)
 // Book, from one term and rounded: 42.9 and 45.2 degC, -7400 W/m2 (from memory); unrounded 43.02, 45.36 and -7319.
 TEST(CureTextbook, PipelineWall)
 {
+    EXPECT_NEAR(500 * 0.040 / 63.9, 0.313, 0.0005) << "Biot number";
+    EXPECT_NEAR(63.9 / (7832.0 * 434) * 480 / (0.040 * 0.040), 5.64, 0.005) << "Fourier number";
+    EXPECT_NEAR(zetaOf(0.313, 0), 0.531, 0.001);
     const double face = inCelsius(solved(pipeline(-20, 60)).curve.back().face);
     EXPECT_NEAR(face, 45.36, 0.05);
     EXPECT_NEAR(500.0 * (face - 60.0), -7319.0, 25.0);

@@ -49,6 +49,17 @@ TEST(CavityVolume, DishLiesBetweenConeAndEllipsoid)
     EXPECT_NEAR(dish * 4 / 3, 35342.92, 0.005);
 }
 
+/// A dent beaten by a ball is a cap of its sphere, pi h (3 a^2 + h^2) / 6 (any textbook of solids): of a 60, h 6 on a
+/// sphere of R = (a^2 + h^2) / 2h = 303 mm, 34042.30. A paraboloid of the same rim and depth is less than it by
+/// h^2 / 3 a^2 of itself: a third of a percent.
+TEST(CavityVolume, DishIsNearlyACapOfASphere)
+{
+    EXPECT_NEAR((60.0 * 60.0 + 6.0 * 6.0) / (2 * 6.0), 303.000, 1e-9);
+    EXPECT_NEAR(pi * 6 * (3 * 60.0 * 60.0 + 6.0 * 6.0) / 6, 34042.30, 0.005);
+    const double dish = volumeOf(damageOf(DamageKind::Dent, 120, 120, 6));
+    EXPECT_NEAR(dish * (1 + 6.0 * 6.0 / (3 * 60.0 * 60.0)), 34042.30, 0.005);
+}
+
 struct Shape {
     const char* name;
     Damage damage;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Pictogram and signal word of a class. Expected from CLP Annex I: Table 2.15.1 (organic peroxides) as looked up at
-// reachlex.eu, every other table and Article 26 remembered and not looked up.
+// reachlex.eu; statements and signal words of Tables 2.3.1, 2.6.2, 2.12.2, 3.1.3, 3.4.7, 3.8.4 and 3.10.2 looked up
+// there too, their pictograms not, which are images; the other tables and Article 26 remembered and not looked up.
 #include "harm/harm.h"
 
 #include <gtest/gtest.h>

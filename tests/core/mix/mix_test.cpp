@@ -85,6 +85,25 @@ TEST(MixForPuddle, IsAFlatRoundPuddle)
     EXPECT_NEAR(inMillimetres(mix.puddleHeight), 6.0, 0.001);
 }
 
+struct Bead {
+    double across; // mm
+    double length; // mm
+};
+
+// A bead is a cylinder, L = 4 m / (rho pi d2): 2.00 g of 1.18 g/ml, worked out apart. Half as thick is four times as
+// long.
+TEST(MixForFiller, LaysACylinderOfHardener)
+{
+    for (const Bead& bead : {Bead{5, 86.32}, Bead{6, 59.95}, Bead{8, 33.72}, Bead{2.5, 4 * 86.32}}) {
+        ProductSheet sheet = mixSheet();
+        const double area = std::numbers::pi / 4 * bead.across * bead.across; // mm2
+        sheet.beadMass = milligramsPerMillimetre(1.18 * area);
+        const Mix mix = mixForFiller(grams(100), sheet);
+        EXPECT_NEAR(inGrams(mix.hardener), 2.00, 1e-9);
+        EXPECT_NEAR(inMillimetres(mix.bead), bead.length, bead.across < 5 ? 0.02 : 0.005) << bead.across;
+    }
+}
+
 TEST(MixForPuddle, ADenserFillerMakesALowerPuddle)
 {
     ProductSheet dense = mixSheet();

@@ -119,6 +119,9 @@ TEST(Prep, StripsFurtherOnSmcAndMetal)
     EXPECT_DOUBLE_EQ(beyond(Substrate::Laminate), 50);
     for (const Substrate each : {Substrate::Smc, Substrate::Steel, Substrate::Galvanised, Substrate::Aluminium})
         EXPECT_DOUBLE_EQ(beyond(each), 75) << codeOf(each).toStdString();
+    // TM 1-1500-204-23-11, paragraph 6-3, takes paint off laminate 1 to 2 in beyond the repair.
+    EXPECT_GE(beyond(Substrate::Laminate), 1 * 25.4);
+    EXPECT_LE(beyond(Substrate::Laminate), 2 * 25.4);
 }
 
 /// Cured, abraded epoxy stays on: nothing is stripped off it.

@@ -48,6 +48,16 @@ TEST(RateFactor, PerTenDegrees)
                 << row.kilojoules << " kJ/mol from " << from.at(i) << " degC";
 }
 
+/// "Gel time halves every ten degrees" is 49.5 kJ/mol from 15 to 25 °C and 51.2 from 20 to 30, worked out apart. Two
+/// resins measured at two rates of warming have 44.4 and 51.9 (Polymers 16 (2024) 2391, as quoted).
+TEST(RateFactor, IsTwoWhereTheRuleOfThumbHasIt)
+{
+    EXPECT_NEAR(perTenDegrees(sheetWith(49.5), 15), 2, 0.002);
+    EXPECT_NEAR(perTenDegrees(sheetWith(51.2), 20), 2, 0.002);
+    for (const double kilojoules : {44.4, 51.9})
+        EXPECT_NEAR(perTenDegrees(sheetWith(kilojoules), 15), 2, 0.15) << kilojoules;
+}
+
 /// 32 to 60 kJ/mol leave 1.55 to 2.35 per ten degrees at 15 to 25 °C.
 TEST(RateFactor, OfTheDemoSheetsIsWithinWhatIsPublished)
 {

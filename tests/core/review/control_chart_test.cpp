@@ -79,6 +79,72 @@ TEST(ShareChart, NistWafers)
     EXPECT_EQ(out, (std::vector<std::size_t>{15, 23})) << "the samples that the handbook names";
 }
 
+/// The same wafers without the two that were out, worked out apart from the program: the next one comes out then.
+TEST(ShareChart, NistWafersWithoutTheTwo)
+{
+    std::vector<ShareSample> samples;
+    for (const int each :
+         {12, 15, 8, 10, 4, 7, 16, 9, 14, 10, 5, 6, 17, 12, 8, 10, 5, 13, 11, 20, 18, 15, 9, 12, 7, 13, 9, 6})
+        samples.push_back({each, 50});
+    const auto chart = shareChart(samples);
+    ASSERT_TRUE(chart);
+    EXPECT_NEAR(chart->centre, 0.2150, 0.00005);
+    EXPECT_NEAR(chart->limits.front().upper, 0.3893, 0.00005);
+    EXPECT_NEAR(chart->limits.front().lower, 0.0407, 0.00005);
+    std::vector<double> out;
+    for (std::size_t i = 0; i < samples.size(); ++i)
+        if (!chart->limits[i].holds(chart->shares[i]))
+            out.push_back(chart->shares[i]);
+    EXPECT_EQ(out, std::vector<double>{0.40}) << "sample 21 of the thirty";
+}
+
+/// Montgomery, Introduction to Statistical Quality Control, exercise 6-1: 20 samples of 100, 117 in all; without the
+/// twelfth 102, so that it had 15. Limits do not ask how the others share them.
+TEST(ShareChart, MontgomerysExercise)
+{
+    std::vector<ShareSample> samples(19, ShareSample{5, 100});
+    for (std::size_t i = 0; i < 7; ++i)
+        ++samples[i].hits; // 102 in all
+    const auto without = shareChart(samples);
+    samples.insert(samples.begin() + 11, ShareSample{15, 100});
+    const auto all = shareChart(samples);
+    ASSERT_TRUE(without && all);
+    EXPECT_NEAR(all->centre, 0.0585, 0.00005);
+    EXPECT_NEAR(all->limits.front().upper, 0.1289, 0.00005);
+    EXPECT_EQ(all->limits.front().lower, 0);
+    EXPECT_FALSE(all->limits[11].holds(all->shares[11]));
+    EXPECT_NEAR(without->centre, 0.0537, 0.00005);
+    EXPECT_NEAR(without->limits.front().upper, 0.1213, 0.00005);
+}
+
+/// NIST/SEMATECH 6.3.3.1 draws 28 on its limit of 28 and calls it in control, 31 out: on a limit is within.
+TEST(ControlLimits, HoldWhatIsOnThem)
+{
+    const ControlLimits counts{16, 4, 28};
+    EXPECT_TRUE(counts.holds(28));
+    EXPECT_TRUE(counts.holds(4));
+    EXPECT_FALSE(counts.holds(31));
+}
+
+/// NIST, Statistical Reference Datasets, Michelson's hundred speeds of light in 1000 km/s above 299: the certified mean
+/// is 299.8524, to all of its digits.
+TEST(IndividualsChart, MichelsonsCertifiedMean)
+{
+    const std::vector<int> last{850,  740, 900, 1070, 930, 850, 950, 980, 980, 880, 1000, 980, 930, 650, 760, 810, 1000,
+                                1000, 960, 960, 960,  940, 960, 940, 880, 800, 850, 880,  900, 840, 830, 790, 810, 880,
+                                880,  830, 800, 790,  760, 800, 880, 880, 880, 860, 720,  720, 620, 860, 970, 950, 880,
+                                910,  850, 870, 840,  840, 850, 840, 840, 840, 890, 810,  810, 820, 800, 770, 760, 740,
+                                750,  760, 910, 920,  890, 860, 880, 720, 840, 850, 850,  780, 890, 840, 780, 810, 760,
+                                810,  790, 810, 820,  850, 870, 870, 810, 740, 810, 940,  950, 800, 810, 870};
+    std::vector<double> speeds;
+    for (const int each : last)
+        speeds.push_back(299 + each / 1000.0);
+    ASSERT_EQ(speeds.size(), 100U);
+    const auto chart = individualsChart(speeds);
+    ASSERT_TRUE(chart);
+    EXPECT_NEAR(chart->limits.centre, 299.8524, 1e-11);
+}
+
 TEST(ShareChart, LimitsFollowEachSamplesSizeAndStayWithinNothingAndAll)
 {
     const auto chart = shareChart({{1, 4}, {20, 400}});

@@ -47,6 +47,16 @@ TEST(Limits, Hole)
     EXPECT_EQ(across(*hole.damage), millimetres(75.1));
 }
 
+/// FAA AC 43.13-1B, paragraph 3-3a, scarfs damage of less than 3 in across; TM 5-3820-256-24-5 calls 3 in and more
+/// large. Nothing larger is filled here.
+TEST(Limits, HoleIsNoLargerThanThreeInches)
+{
+    EXPECT_LE(DecisionLimits().holeGreatest, inches(3));
+    Assessment hole = soundPanel(Substrate::Laminate, DamageKind::Hole);
+    hole.damage->length = inches(3);
+    EXPECT_FALSE(decideHere(hole).fill);
+}
+
 Assessment gougeAt(double airC, double panelC)
 {
     Assessment assessment = soundPanel(Substrate::Laminate, DamageKind::Gouge);
