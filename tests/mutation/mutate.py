@@ -10,11 +10,11 @@ import random
 import re
 import resource
 import shutil
+import signal
 import subprocess
 import sys
 import tempfile
 import threading
-import time
 
 import builder
 import plant
@@ -23,10 +23,13 @@ HERE = pathlib.Path(__file__).resolve().parent
 ROOT = HERE.parent.parent
 SURROUNDINGS = {"QT_QPA_PLATFORM": "offscreen", "LC_ALL": "C.UTF-8", "TZ": "UTC"}
 MOST_MEMORY = 4 << 30  # a fault may ask for memory without end
+MOST_WAITING = 900  # by the clock, for a fault that sleeps; one that works without end is stopped by the processor's
 said = threading.Lock()
 
 
-def limited():
+def limited(seconds):
+    """What a child process does before it becomes the program: of the processor it has so many seconds, and no more."""
+    resource.setrlimit(resource.RLIMIT_CPU, (seconds, seconds + 1))
     resource.setrlimit(resource.RLIMIT_AS, (MOST_MEMORY, MOST_MEMORY))
     resource.setrlimit(resource.RLIMIT_CORE, (0, 0))
 
@@ -37,11 +40,13 @@ def ends_badly(program, only, seconds, folder):
     try:
         done = subprocess.run([program, f"--gtest_filter={only}", "--gtest_fail_fast"], cwd=folder, env=surroundings,
                               stdin=subprocess.DEVNULL, stdout=subprocess.PIPE, stderr=subprocess.STDOUT,
-                              timeout=seconds, preexec_fn=limited)
+                              timeout=MOST_WAITING, preexec_fn=lambda: limited(seconds))
     except subprocess.TimeoutExpired:
         return "does not end"
     if done.returncode == 0:
         return ""
+    if done.returncode == -signal.SIGXCPU:
+        return "does not end"
     text = done.stdout.decode(errors="replace")
     failed = re.search(r"^\[  FAILED  \] ([^\s,(]+)", text, re.M)
     started = re.findall(r"^\[ RUN      \] (\S+)", text, re.M)
@@ -77,14 +82,14 @@ class Area:
         """The tests as built, and each with one file compiled anew but unchanged: a fault must be what fails."""
         file, text = next(iter(self.files.items()))
         for program, only in self.tests:
-            began = time.monotonic()
+            before = resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime
             for made in (self.bench.program(program), None):
                 with tempfile.TemporaryDirectory(dir=scratch) as folder:
                     folder = pathlib.Path(folder)
                     made = made or self.bench.linked(program, *self.bench.compiled(file, text, folder), folder)
                     if told := ends_badly(made, only, 1200, folder):
                         raise SystemExit(f"{self.name}: {program} fails with nothing planted: {told}")
-            self.allowed.append(10 + 5 * (time.monotonic() - began))
+            self.allowed.append(int(10 + 3 * (resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime - before)))
 
     def judge(self, fault, scratch):
         """What catches the fault: '' for nothing, None when it does not compile."""

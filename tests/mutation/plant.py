@@ -136,6 +136,11 @@ def faults_of_conditions(file, source, parts):
         yield fault(file, source, "condition", (opening.end(), opening.end(), "!("), (end.start(), end.start(), ")"))
 
 
+def is_thrown(source, token):
+    """Whether it is the text of an exception, which is for the impossible and read by nobody but us."""
+    return source[source.rfind("\n", 0, token.start()) + 1:token.start()].lstrip().startswith("throw ")
+
+
 def faults_of_values(file, source, parts, known):
     for index, token in enumerate(parts):
         text = token.group()
@@ -145,7 +150,7 @@ def faults_of_values(file, source, parts, known):
         elif text in ("true", "false"):
             other = "false" if text == "true" else "true"
             yield fault(file, source, "truth", (token.start(), token.end(), other))
-        elif token.lastgroup == "text" and text.count('"') == 2:
+        elif token.lastgroup == "text" and text.count('"') == 2 and not is_thrown(source, token):
             end = token.start() + text.rindex('"')
             yield fault(file, source, "text", (end, end, "_planted"))
         if index + 3 < len(parts) and is_enumerator(*parts[index:index + 4]):

@@ -25,6 +25,7 @@ class Sources(unittest.TestCase):
 
     def test_what_is_no_sign(self):
         self.assertEqual(become("std::vector<int> f(const T* a, T&& b); // a < b\n#if A == B\n/* a + b */\n"
+                                "throw std::logic_error(\"none\");\n"
                                 "char c = '<';\nusing A = B<C>;\n"), set())
 
     def test_values(self):
