@@ -77,8 +77,8 @@ TEST(Instead, IsWhatTheTradeDoesAndWhereThePanelWaits)
     EXPECT_EQ(told, std::set<QString>(known.begin(), known.end()));
 }
 
-/// What bears load, holds people or holds fuel is nobody's, and so is what was not found out; nor does a supervisor make
-/// a sheet say what it does not. All else a supervisor may take upon himself.
+/// What bears load, holds people or holds fuel is nobody's, and so is what was not found out; nor can anybody make a
+/// sheet say what it does not. All else a supervisor may take upon himself.
 TEST(Instead, WhoMayOverrideIsToldOfEveryStop)
 {
     const std::set<QString> nobodys{
