@@ -1,5 +1,6 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-# shellcheck shell=bash disable=SC2154
+# shellcheck shell=bash
+# shellcheck disable=SC2154 # root and scratch are set by the caller, or by a function here
 # Shared by tests/run and demo/run; sourced, never run. The caller has set `root` to the repository's folder.
 
 packages_file=$root/tests/packages.txt

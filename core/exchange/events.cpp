@@ -24,13 +24,17 @@ template <class T> Payload readAs(const QJsonObject& json, Faults& faults)
     return payload;
 }
 
+/// What is alike in all payloads of one type.
+template <class T> Kind kindOfAll()
+{
+    const Payload empty = T{};
+    return {kindOf(empty), kindVersionOf(empty), readAs<T>};
+}
+
 /// One entry for every alternative of Payload, so that none can be forgotten.
 template <std::size_t... I> std::vector<Kind> kindsOf(std::index_sequence<I...>)
 {
-    const auto kind = []<class T>(const T& empty) {
-        return Kind{kindOf(Payload(empty)), kindVersionOf(Payload(empty)), readAs<T>};
-    };
-    return {kind(std::variant_alternative_t<I, Payload>{})...};
+    return {kindOfAll<std::variant_alternative_t<I, Payload>>()...};
 }
 
 const std::vector<Kind>& kinds()

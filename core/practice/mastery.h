@@ -37,7 +37,7 @@ struct SkillBelief {
 /// One person's skills. A value: whoever keeps it keeps what was seen, too, and folds it anew.
 class SkillRecord {
 public:
-    explicit SkillRecord(MasteryRule rule = {}) : m_rule(rule) {}
+    explicit SkillRecord(const MasteryRule& rule = {}) : m_rule(rule) {}
 
     [[nodiscard]] SkillBelief of(Skill skill) const;
     [[nodiscard]] bool isMastered(Skill skill) const { return of(skill).known >= m_rule.mastered; }

@@ -81,6 +81,7 @@ Logged<ChainHead> Appender::head() const { return m_head ? Logged<ChainHead>(*m_
 Logged<Repair> Appender::takeRepair(const QUuid& id)
 {
     if (auto known = m_folded.extract(id))
+        // cppcheck-suppress returnStdMoveLocal ; mapped() is a reference into the node, and no local
         return std::move(known.mapped());
     if (auto own = refuseOfAnotherBench(id); !own)
         return tl::unexpected(own.error());

@@ -31,8 +31,12 @@ std::optional<JobPart> partOf(const QString& code)
                                                    {SpanKind::Sand, JobPart::Sand},
                                                    {SpanKind::Finish, JobPart::Finish}};
     const auto span = spanKindOf(code);
-    const auto found = span ? parts.find(*span) : parts.end();
-    return found == parts.end() ? std::nullopt : std::optional(found->second);
+    if (!span)
+        return std::nullopt;
+    const auto found = parts.find(*span);
+    if (found == parts.end())
+        return std::nullopt;
+    return found->second;
 }
 
 std::map<JobPart, Duration> plannedTimes(const RepairPlan& plan)

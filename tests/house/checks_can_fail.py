@@ -8,6 +8,7 @@ import tempfile
 import unittest
 
 import catalogue
+import check_cppcheck
 import check_drawings
 import check_layout
 import check_lengths
@@ -18,6 +19,7 @@ import check_order
 import check_references
 import check_spoken
 import check_strings
+import check_suppressions
 import check_terms
 import check_translations
 import check_version
@@ -138,6 +140,21 @@ class Sources(Tree):
         self.assertEqual(self.found(check_spoken), [])
         self.write("app/screens/mix.cpp", 'setTitle(u"Hardener in"_s);\nsetTitle("Edges are clear"_L1);\n')
         self.assertEqual(len(self.found(check_spoken)), 2)
+
+    def test_who_looks_away_without_a_reason(self):
+        self.write(".clang-tidy", "#  performance-a: lists are short\nChecks: >-\n  -*,\n  -performance-a,\n  misc-b\n")
+        self.write("core/mix/a.cpp", "#include <stdlib.h> // NO" "LINT(modernize-x): a header of POSIX\n"
+                   "// cppcheck" "-suppress unused ; the address is handed on\n")
+        self.write("core/flags.cmake", "# g++ 12 loses track there\n-Wno" "-maybe\n")
+        self.write("tests/run", "# shell" "check disable=SC1 # for the shell inside\n# shell" "check source=a\n")
+        self.write("tests/leaks.txt", "# a cache of others\nleak:libcache\n")
+        self.assertEqual(self.found(check_suppressions), [])
+        self.write(".clang-tidy", "Checks: >-\n  -*,\n  -performance-a,\n")
+        self.write("core/mix/a.cpp", "int a; // NO" "LINT\n// NO" "LINT(modernize-x)\n// cppcheck" "-suppress unused\n")
+        self.write("core/flags.cmake", "-Wno" "-maybe\n")
+        self.write("tests/run", "# shell" "check disable=SC1\n")
+        self.write("tests/leaks.txt", "leak:libcache\n")
+        self.assertEqual(len(self.found(check_suppressions)), 7)
 
     def test_a_document_that_points_nowhere(self):
         self.write("demo/home.png", "")
@@ -313,6 +330,30 @@ class Translations(Tree):
         self.write("a.ts", '<TS language="de"><context><name>C</name><message><source>Fill</source>'
                            "<comment>the act</comment><translation>Spachteln</translation></message></context></TS>")
         self.assertEqual(catalogue.read(self.root / "a.ts")[1][0].key, ("C", "Fill", "the act"))
+
+
+CPPCHECK = os.environ.get("STRANDBENCH_CPPCHECK", "")
+
+
+@unittest.skipUnless(CPPCHECK, "STRANDBENCH_CPPCHECK names no cppcheck")
+class Cppcheck(Tree):
+    def faults(self, line, above=""):
+        self.write("core/mix/a.cpp", f"int last()\n{{\n    int of[3] = {{1, 2, 3}};\n{above}    return {line};\n}}\n")
+        file = str(self.root.resolve() / "core/mix/a.cpp")
+        self.write("build/compile_commands.json", json.dumps([
+            {"file": file, "directory": str(self.root), "command": f"g++ -isystem /usr/include/none -c {file}"}]))
+        return list(check_cppcheck.problems(self.root, CPPCHECK, self.root / "build"))
+
+    def test_an_index_beyond_the_end(self):
+        self.assertEqual(self.faults("of[2]"), [])
+        found = self.faults("of[3]")
+        self.assertEqual(len(found), 1)
+        self.assertTrue(found[0].startswith("core/mix/a.cpp:4: error: "), found)
+        self.assertEqual(self.faults("of[3]", "// cppcheck" "-suppress arrayIndexOutOfBounds ; for this test\n"), [])
+
+    def test_a_build_of_something_else(self):
+        self.write("build/compile_commands.json", "[]")
+        self.assertEqual(len(list(check_cppcheck.problems(self.root, CPPCHECK, self.root / "build"))), 1)
 
 
 LUPDATE = os.environ.get("STRANDBENCH_LUPDATE", "")

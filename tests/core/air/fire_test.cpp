@@ -49,6 +49,23 @@ TEST(Fire, FlashPointsAreThoseOfTheirClass)
     }
 }
 
+/// CLP Annex I, Table 2.6.1 again: of what is known by its class alone, the end that it flashes at or below.
+TEST(Fire, WhatIsKnownByItsClassHasTheUpperEndOfIt)
+{
+    const auto flashOf = [](HazardClass hazard) {
+        HarmMaterial thinner;
+        thinner.code = u"thinner"_s;
+        thinner.kind = HarmKind::Solvent;
+        thinner.classes = {hazard};
+        HarmTable table;
+        table.materials = {thinner};
+        const std::vector<FirePoint> all = firePoints(table);
+        return all.size() == 1 && all.front().by == FlashBy::Class ? inCelsius(*all.front().flash) : -999;
+    };
+    EXPECT_NEAR(flashOf(HazardClass::FlammableLiquid2), 23, 1e-9);
+    EXPECT_NEAR(flashOf(HazardClass::FlammableLiquid3), 60, 1e-9);
+}
+
 TEST(Fire, NamesEveryMaterialWhoseVapourBurns)
 {
     const std::vector<FirePoint> all = firePoints(builtInHarm());

@@ -132,6 +132,23 @@ TEST(ShopAir, StandsBesideEachLimitOfItsOwnKind)
     EXPECT_GT(found(BesideIt::Above), 0);
 }
 
+/// 29 CFR 1910.1000: an eight-hour average (Table Z-1), a peak of five minutes (Table Z-2, styrene); short-term limits
+/// are of fifteen minutes (NIOSH). A release that is gone soon tells these times apart.
+TEST(ShopAir, TakesTheTimeThatEachKindOfLimitIsAbout)
+{
+    const ShopAir air(roomOf(60, 20), {{{grams(800), Fraction::ofHundred(17), minutes(0), minutes(2)}}, {}});
+    const auto mean = [&](double over) { return air.highestMean(Vapour::Styrene, minutes(over)).most; };
+    const auto most = [&](LimitKind kind) { return air.ofKind(Vapour::Styrene, kind).most; };
+    EXPECT_EQ(most(LimitKind::TimeWeighted), mean(480));
+    EXPECT_EQ(most(LimitKind::ShortTerm), mean(15));
+    EXPECT_EQ(most(LimitKind::Peak), mean(5));
+    EXPECT_EQ(most(LimitKind::Ceiling), air.peak(Vapour::Styrene).most);
+    EXPECT_EQ(most(LimitKind::LifeOrHealth), air.peak(Vapour::Styrene).most);
+    EXPECT_LT(ppm(mean(480)) * 10, ppm(mean(15)));
+    EXPECT_LT(ppm(mean(15)) * 1.5, ppm(mean(5)));
+    EXPECT_LT(ppm(mean(5)) * 1.1, ppm(air.peak(Vapour::Styrene).most));
+}
+
 /// 29 CFR 1910.1000(d)(2): the shares of the limits are summed: each alone may lie below, and all together above.
 TEST(ShopAir, OfAMixtureIsTheSumOfShares)
 {

@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <stdexcept>
 
+using namespace Qt::StringLiterals;
 using namespace strandbench;
 
 namespace {
@@ -116,6 +117,23 @@ TEST(LowerExplosiveLimit, OfStyreneIsNotReachedBelowItsFlashPoint)
     EXPECT_LT(fahrenheit(68), flashPoint(Vapour::Styrene));
 }
 
+/// Styrene stands in Table Z-2 of 29 CFR 1910.1000, acetone and naphtha in Table Z-1; NIOSH has a page for each.
+TEST(ExposureLimits, SayWhereEachIsFound)
+{
+    for (const ExposureLimit& each : exposureLimits()) {
+        const bool styrene = each.vapour == Vapour::Styrene;
+        const QString page = styrene                          ? u"styrene"_s
+                             : each.vapour == Vapour::Acetone ? u"acetone"_s
+                                                              : u"petroleum distillates"_s;
+        QString expected = u"OSHA chemical sampling page, styrene"_s; // it quotes the TLV
+        if (each.name.startsWith(u"NIOSH "_s))
+            expected = u"NIOSH, "_s + page;
+        else if (each.name == u"OSHA PEL"_s)
+            expected = styrene ? u"29 CFR 1910.1000, Table Z-2"_s : u"29 CFR 1910.1000, Table Z-1"_s;
+        EXPECT_EQ(each.source.toStdString(), expected.toStdString()) << qPrintable(each.name);
+    }
+}
+
 struct GivenOff {
     Spreading spreading;
     double styrene;   // % by mass
@@ -148,6 +166,7 @@ TEST(Emission, IsNeverMoreThanThereIsAndOfNoImpossibleFiller)
     }
     for (const double percent : {0.0, -1.0, 60.1})
         EXPECT_THROW((void)styreneGivenOff(Spreading::Resin, Fraction::ofHundred(percent)), std::logic_error);
+    EXPECT_NO_THROW((void)styreneGivenOff(Spreading::Resin, Fraction::ofHundred(60))) << "at most, and this is it";
 }
 
 } // namespace

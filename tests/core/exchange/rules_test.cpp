@@ -11,9 +11,11 @@
 #include <set>
 
 using namespace Qt::StringLiterals;
+using testing::AllOf;
 using testing::Contains;
 using testing::Each;
 using testing::ElementsAre;
+using testing::EndsWith;
 using testing::IsEmpty;
 using testing::SizeIs;
 using testing::StartsWith;
@@ -45,6 +47,30 @@ TEST(DecisionTableFile, HoldsTheTradesTable)
     }
     EXPECT_EQ(builtInTable().source(), table());
     EXPECT_EQ(builtInTable().hash(), QCryptographicHash::hash(table(), QCryptographicHash::Sha256));
+}
+
+/// Why each cell is what it is, in the order of the table above. What a person is told: common practice, no source.
+TEST(DecisionTableFile, HoldsTheTradesReasons)
+{
+    const std::map<FillerClass, QString> rows{
+        {FillerClass::ShortStrand, u"wets_laminate holds_on_smc holds_on_steel zinc_must_be_named holds_on_aluminium "
+                                   "dense_seals_weld dense_resists_bond_line strands_too_short_for_hole"_s},
+        {FillerClass::ShortStrandLight,
+         u"wets_laminate light_weak_on_smc holds_on_steel light_lets_water_to_zinc light_lets_water_to_aluminium "
+         "light_only_over_dense_weld takes_bond_seam light_cannot_bridge"_s},
+        {FillerClass::MixedStrand,
+         u"wets_laminate mixed_bonds_to_smc holds_on_steel zinc_must_be_named holds_on_aluminium "
+         "takes_weld_seam takes_bond_seam mixed_bridges_hole"_s},
+        {FillerClass::LongStrand,
+         u"long_for_bulk long_leaves_smc_dry long_for_bulk long_lets_water_to_zinc long_lets_water_to_aluminium "
+         "long_bridges_over_weld long_bridges_over_bond long_only_bridges"_s},
+    };
+    for (const auto& [filler, row] : rows) {
+        QStringList found;
+        for (const QString& column : DecisionTable::columns())
+            found << builtInTable().cell(filler, column).reason;
+        EXPECT_EQ(found.join(u' ').toStdString(), row.toStdString());
+    }
 }
 
 TEST(DecisionTableFile, NeedsEveryRowCellAndReason)
@@ -115,6 +141,25 @@ TEST(StepBookFile, RefusesWhatThePlannerDoesNotKnow)
                             "prepare[0].cautions||Missing|list", "prepare[0].when||Missing|list",
                             "prepare[0].arguments||Missing|list",
                             StartsWith("prepare[0].hands_on_min|1|UnknownKey|hands_on_s,")));
+}
+
+/// Up to four hours of work and a week of waiting; words of up to sixty letters. One more is named.
+TEST(StepBookFile, HoldsTimesAndWordsWithinTheirBounds)
+{
+    const auto faultsWith = [](const QByteArray& was, const QByteArray& becomes) {
+        return faultsOf(readStepBook(book(step("a").replace(was, becomes))));
+    };
+    EXPECT_THAT(faultsWith(":30", ":14400"), IsEmpty());
+    EXPECT_THAT(faultsWith(":30", ":14401"), ElementsAre("prepare[0].hands_on_s|14401|OutOfRange|0,14400,s"));
+    EXPECT_THAT(faultsWith(":30", ":0"), IsEmpty());
+    EXPECT_THAT(faultsWith(":30", ":-1"), ElementsAre("prepare[0].hands_on_s|-1|OutOfRange|0,14400,s"));
+    EXPECT_THAT(faultsWith(":90", ":604800"), IsEmpty());
+    EXPECT_THAT(faultsWith(":90", ":604801"), ElementsAre("prepare[0].waiting_s|604801|OutOfRange|0,604800,s"));
+    EXPECT_THAT(faultsWith(":90", ":0"), IsEmpty());
+    EXPECT_THAT(faultsWith(":90", ":-1"), ElementsAre("prepare[0].waiting_s|-1|OutOfRange|0,604800,s"));
+    EXPECT_THAT(faultsOf(readStepBook(book(step(QByteArray(60, 'a'))))), IsEmpty());
+    EXPECT_THAT(faultsOf(readStepBook(book(step(QByteArray(61, 'a'))))),
+                ElementsAre(AllOf(StartsWith("prepare[0].code|"), EndsWith("|TooLong|60"))));
 }
 
 /// The order of the trade: what must not come before what (common practice, no source).

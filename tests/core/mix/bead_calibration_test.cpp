@@ -76,6 +76,74 @@ TEST(BeadCalibration, NamesEveryBeadThatCannotBe)
                                             "beads[3].mass_g", "beads[5].mass_g"));
 }
 
+/// A figure of a bead, the least and the most it may be, and beads with it at a value, others staying in the middle.
+struct Bound {
+    QString field;
+    double least;
+    double most;
+    QString unit;
+    LaidBead (*at)(double value);
+};
+
+void PrintTo(const Bound& bound, std::ostream* out) { *out << bound.field.toStdString(); }
+
+class BeadBounds : public testing::TestWithParam<Bound> {};
+
+TEST_P(BeadBounds, AreWithinAndNamedByWhatLiesBeyond)
+{
+    const Bound& bound = GetParam();
+    for (const double value : {bound.least, bound.most}) {
+        const auto faultsAt = [&](double there) {
+            std::vector<LaidBead> laid = beads({2.3, 2.3, 2.3});
+            laid[1] = bound.at(there);
+            const auto found = calibrateBead(laid);
+            return found ? Faults{} : found.error();
+        };
+        // Beside two others of 23 mg/mm it may scatter; of itself it is one that can be.
+        for (const Fault& each : faultsAt(value))
+            EXPECT_EQ(each.field, u"spread_percent"_s) << value;
+        const double beyond = value == bound.least ? value * 0.999 : value * 1.0001;
+        const Fault expected{
+            u"beads[1]."_s + bound.field,
+            QString::number(beyond),
+            FaultKind::OutOfRange,
+            {QString::number(bound.least), QString::number(bound.most), bound.unit},
+        };
+        EXPECT_THAT(faultsAt(beyond), ElementsAre(expected)) << value;
+    }
+}
+
+INSTANTIATE_TEST_SUITE_P(AsTheHeaderTells, BeadBounds,
+                         testing::Values(Bound{u"length_mm"_s, 20, 1000, u"mm"_s,
+                                               [](double mm) {
+                                                   return LaidBead{millimetres(mm), grams(0.023 * mm)};
+                                               }},
+                                         Bound{u"mass_g"_s, 0.05, 100, u"g"_s,
+                                               [](double g) {
+                                                   return LaidBead{millimetres(g < 1 ? 30 : 500), grams(g)};
+                                               }},
+                                         Bound{u"mg_per_mm"_s, 1, 500, u"mg/mm"_s, [](double each) {
+                                                   return LaidBead{millimetres(100), grams(0.1 * each)};
+                                               }}));
+
+TEST(BeadCalibration, IsOfTwentyBeadsAtMostAndSaysSo)
+{
+    EXPECT_TRUE(calibrateBead(beads(std::vector<double>(20, 2.3))));
+    const auto found = calibrateBead(beads(std::vector<double>(21, 2.3)));
+    ASSERT_FALSE(found);
+    EXPECT_THAT(found.error(), ElementsAre(Fault{u"beads"_s, u"21"_s, FaultKind::OutOfRange, {u"3"_s, u"20"_s, {}}}));
+}
+
+TEST(BeadCalibration, ThatScattersSaysHowFarItMay)
+{
+    // 2.0, 2.3 and 2.6: deviation 0.3, so 13 % of the mean.
+    const auto found = calibrateBead(beads({2.0, 2.3, 2.6}));
+    ASSERT_FALSE(found);
+    ASSERT_EQ(found.error().size(), 1U);
+    EXPECT_NEAR(found.error()[0].value.toDouble(), 30 / 2.3, 1e-4);
+    EXPECT_THAT(found.error()[0].allowed, ElementsAre(u"0"_s, u"10"_s, u"%"_s));
+}
+
 TEST(BeadCalibration, ThatScattersIsLaidAgain)
 {
     EXPECT_THAT(fieldsOf(beads({2.1, 2.3, 2.5})), ElementsAre());

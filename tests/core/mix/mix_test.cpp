@@ -141,6 +141,22 @@ TEST(MixForFiller, KeepsRatioAndPuddleInOneAnother)
     }
 }
 
+TEST(LaidAgain, KeepsTheMassesAndLaysThemByTheTubesOwnBead)
+{
+    const Mix mix = mixForPuddle(inches(4), mixSheet());
+    ProductSheet fine = mixSheet();
+    fine.beadMass = milligramsPerMillimetre(11.5); // half as heavy, so twice as long
+    const Mix laid = laidAgain(mix, fine);
+    EXPECT_EQ(laid.filler, mix.filler);
+    EXPECT_EQ(laid.hardener, mix.hardener);
+    EXPECT_EQ(laid.hardenerShare, mix.hardenerShare);
+    EXPECT_NEAR(inInches(laid.bead), 8.0, 1e-12);
+    // Between 4 and 8 in across the bead goes with the puddle to the power lb 3.
+    EXPECT_NEAR(inInches(laid.puddle), 4 * std::pow(2.0, 1 / std::log2(3.0)), 1e-12);
+    const double base = std::numbers::pi / 4 * inMillimetres(laid.puddle) * inMillimetres(laid.puddle);
+    EXPECT_NEAR(base * inMillimetres(laid.puddleHeight) * 1.5e-3, inGrams(mix.filler), 1e-9);
+}
+
 struct AdviceRow {
     double puddle; // in
     double board;  // in
@@ -180,6 +196,11 @@ TEST(MixAdviceArguments, AreTheFigureThenTheBound)
     ASSERT_EQ(advice.size(), 2U);
     EXPECT_EQ(advice[0].arguments, (std::vector<Argument>{mix.puddle, inches(1)}));
     EXPECT_EQ(advice[1].arguments, (std::vector<Argument>{mix.filler, smallestBeadMix(mixSheet())}));
+    const Mix large = mixForPuddle(inches(12), mixSheet());
+    const Reasons tooLarge = mixAdvice(large, mixSheet(), inches(11));
+    ASSERT_EQ(tooLarge.size(), 2U);
+    EXPECT_EQ(tooLarge[0].arguments, (std::vector<Argument>{large.puddle, inches(10)}));
+    EXPECT_EQ(tooLarge[1].arguments, (std::vector<Argument>{large.puddle, inches(11)}));
 }
 
 TEST(SmallestBeadMix, IsATwoInchPuddle)
