@@ -20,7 +20,7 @@ struct FillingLimits {
 
 /// Dew point of air over water by the Magnus form with Tetens' coefficients, a = 17.269, b = 237.3 degC, as
 /// Murray 1967 gives them (J. Appl. Meteor. 6, 203-204; the page from memory). Of the usual sets it is the
-/// closest to the ASHRAE 2017 formulation where filling happens: within 0.017 K for air of 0-45 degC with a
+/// closest to the ASHRAE 2017 formulation where filling happens: within 0.0185 K for air of 0-45 degC with a
 /// dew point not below 0 degC; a set 0.01 K off would pass a panel that the full formulation stops.
 /// Humidity in (0, 1]; throws std::logic_error outside it.
 [[nodiscard]] Temperature dewPoint(Temperature air, Fraction humidity);
