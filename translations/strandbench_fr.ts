@@ -5372,7 +5372,7 @@
     </message>
     <message>
         <source>through hole</source>
-        <translation>trou traversant</translation>
+        <translation>trou</translation>
     </message>
     <message>
         <source>rust hole</source>
