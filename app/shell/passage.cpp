@@ -56,6 +56,7 @@ void Passage::begin(QWidget* screen, Heading heading, const Theme& theme)
     m_screen = screen;
     m_place = screen->pos();
     screen->installEventFilter(this);
+    screen->lower(); // it passes below the ribbon
     const QPoint away = sideOf(heading) * theme.px(shiftMm);
     m_motion.setStartValue(away);
     m_motion.setEndValue(QPoint(0, 0));
