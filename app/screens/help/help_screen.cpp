@@ -130,7 +130,7 @@ QWidget* HelpScreen::lines(HelpTopic topic)
     add(u"help_purpose"_s, text.purpose, column.drawing(drawingOf(topic), text.title));
     add(u"help_how"_s, text.how, new Swatch(theme(), how(), keyMm, column.card));
     add(u"help_wrong"_s, text.wrong, column.sign(Pictogram::Caution, tr("Caution")));
-    add(u"help_limit"_s, text.limit, column.drawing(u"steps/straightedge"_s, tr("Limit")));
+    add(u"help_limit"_s, text.limit, column.drawing(u"cautions/sheet_first"_s, tr("Limit")));
     return column.card;
 }
 

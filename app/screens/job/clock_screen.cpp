@@ -70,10 +70,18 @@ void ClockScreen::buildFigure(QBoxLayout* row)
     beside->addText(m_until);
     beside->addText(m_board);
     m_figure->setMinimumSize(px(figureWidth), px(figureHeight));
+    auto* right = new QVBoxLayout;
+    right->addLayout(beside, 1);
     across->addWidget(m_figure);
-    across->addLayout(beside, 1);
+    across->addLayout(right, 1);
     lines->addLayout(across, 1);
     lines->addWidget(m_source);
+    buildHands(box, isLow() ? right : lines); // a low glass has no room below the figure
+    row->addWidget(box, 4);
+}
+
+void ClockScreen::buildHands(QWidget* box, QBoxLayout* where)
+{
     m_hands = new QWidget(box);
     auto* told = new QHBoxLayout(m_hands);
     told->setContentsMargins(0, 0, 0, 0);
@@ -84,8 +92,7 @@ void ClockScreen::buildFigure(QBoxLayout* row)
     told->addWidget(sign);
     told->addWidget(m_handsText, 1);
     m_hands->hide();
-    lines->addWidget(m_hands);
-    row->addWidget(box, 4);
+    where->addWidget(m_hands);
 }
 
 QString ClockScreen::sourceText() const
