@@ -2,6 +2,7 @@
 #include "screens/job/clock_screen.h"
 
 #include "pictures/drawing_widget.h"
+#include "screens/frame/low_glass.h"
 #include "screens/job/hands_words.h"
 #include "screens/beside/harm_screen.h"
 #include "screens/job/mix_screen.h"
@@ -76,7 +77,7 @@ void ClockScreen::buildFigure(QBoxLayout* row)
     across->addLayout(right, 1);
     lines->addLayout(across, 1);
     lines->addWidget(m_source);
-    buildHands(box, isLow() ? right : lines); // a low glass has no room below the figure
+    buildHands(box, isLowGlass(parentWidget(), theme()) ? right : lines); // a low glass has no room below the figure
     row->addWidget(box, 4);
 }
 
