@@ -92,7 +92,9 @@ void Ribbon::setNotice(const QString& text)
 double Ribbon::readingWidth() const
 {
     constexpr double gap = sizes::gap;
-    constexpr double others = 2 * sizes::margin + 2 * (MixBlock::wideMm + gap) + restWidth + gap + gap + helpWidth;
+    constexpr double rounding = 1; // of so many widths to whole pixels
+    constexpr double others =
+        2 * sizes::margin + 2 * (MixBlock::wideMm + gap) + restWidth + gap + gap + helpWidth + rounding;
     return std::clamp(m_theme.metrics().mm(width()) - others, narrowReading, wideReading);
 }
 
