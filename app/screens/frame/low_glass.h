@@ -8,8 +8,8 @@ namespace strandbench {
 
 class Theme;
 
-/// Whether a window is lower than 133 mm; false when there is none. A screen asks it of its parent while it is built: it
-/// has no size of its own then.
+/// Whether a window is lower than 133 mm; false when there is none. A screen asks it of its parent while it is built:
+/// it has no size of its own then.
 [[nodiscard]] bool isLowGlass(const QWidget* window, const Theme& theme);
 
 } // namespace strandbench
