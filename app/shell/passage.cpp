@@ -70,9 +70,8 @@ bool Passage::eventFilter(QObject* object, QEvent* event)
 {
     const QPoint away = m_motion.currentValue().toPoint();
     if (object == m_screen && event->type() == QEvent::Resize) { // another glass, or an alarm takes room above
-        m_motion.stop();
-        m_screen->removeEventFilter(this);
-        m_screen.clear();
+        m_place = m_screen->pos();
+        stand();
     } else if (object == m_screen && event->type() == QEvent::Move && m_screen->pos() != m_place + away) {
         m_place = m_screen->pos(); // the layout put it where it belongs
         m_screen->move(m_place + away);

@@ -44,39 +44,29 @@ bool Thumb::tabTo(const QWidget& control)
     return control.hasFocus();
 }
 
-bool Thumb::tap(const QString& name)
-{
-    QAbstractButton* control = find(name);
-    if (!control || !control->isEnabled() || !reaches(*control))
-        return false;
-    if (m_means == Means::Keys) {
-        if (!tabTo(*control))
-            return false;
-        QTest::keyClick(control, Qt::Key_Space);
-    } else {
-        const QPoint at = control->mapTo(&m_window, control->rect().center());
-        QTest::touchEvent(&m_window, glass()).press(0, at, &m_window);
-        QTest::touchEvent(&m_window, glass()).release(0, at, &m_window);
-    }
-    settle();
-    return true;
-}
+bool Thumb::tap(const QString& name) { return press(name, 0); }
 
-bool Thumb::hold(const QString& name)
+bool Thumb::hold(const QString& name) { return press(name, holdMs); }
+
+bool Thumb::press(const QString& name, int forMs)
 {
     QAbstractButton* control = find(name);
     if (!control || !control->isEnabled() || !reaches(*control))
         return false;
+    const auto rest = [forMs] {
+        if (forMs > 0)
+            QTest::qWait(forMs);
+    };
     if (m_means == Means::Keys) {
         if (!tabTo(*control))
             return false;
         QTest::keyPress(control, Qt::Key_Space);
-        QTest::qWait(holdMs);
+        rest();
         QTest::keyRelease(control, Qt::Key_Space);
     } else {
         const QPoint at = control->mapTo(&m_window, control->rect().center());
         QTest::touchEvent(&m_window, glass()).press(0, at, &m_window);
-        QTest::qWait(holdMs);
+        rest();
         QTest::touchEvent(&m_window, glass()).release(0, at, &m_window);
     }
     settle();

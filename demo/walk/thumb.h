@@ -27,6 +27,8 @@ public:
 
 private:
     [[nodiscard]] bool reaches(const QWidget& control) const;
+    /// Lets go after so many milliseconds.
+    [[nodiscard]] bool press(const QString& name, int forMs);
     /// Goes round by Tab until the control has the focus. False once all had it.
     [[nodiscard]] bool tabTo(const QWidget& control);
 

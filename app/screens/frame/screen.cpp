@@ -2,9 +2,8 @@
 #include "screens/frame/screen.h"
 
 #include "theme/sizes.h"
+#include "touch/fit_text.h"
 #include "words/log_trouble.h"
-
-#include <QFontMetricsF>
 
 using namespace Qt::StringLiterals;
 
@@ -19,10 +18,10 @@ int sentenceLines(const QString& sentence, const QWidget& screen, const Theme& t
     if (upright)
         return 3;
     const QWidget* glass = screen.parentWidget();
-    const QFontMetricsF letters(theme.font(Theme::size(TextRole::Sentence).leastMm, true));
-    const double room = glass ? glass->width() - 2.0 * theme.px(sizes::margin) : 0;
-    constexpr double snug = 0.98; // letters are measured one by one when they are laid out
-    return glass && letters.horizontalAdvance(sentence) > room * snug ? 2 : 1;
+    if (!glass)
+        return 1;
+    const double room = glass->width() - 2.0 * theme.px(sizes::margin);
+    return wrapText(theme, {sentence, {}, true, 1}, Theme::size(TextRole::Sentence).leastMm, room).fits ? 1 : 2;
 }
 
 } // namespace
