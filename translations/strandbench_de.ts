@@ -13661,7 +13661,7 @@
         <translation>abgelegt</translation>
     </message>
     <message>
-        <source>Only invented sheets yet: type in the shop’s own</source>
+        <source>Only demo sheets yet: type in your own</source>
         <translation>Nur erfundene Blätter: eigene eingeben</translation>
     </message>
 </context>

@@ -13661,7 +13661,7 @@
         <translation>apartada</translation>
     </message>
     <message>
-        <source>Only invented sheets yet: type in the shop’s own</source>
+        <source>Only demo sheets yet: type in your own</source>
         <translation>Solo hay fichas inventadas: teclear las del taller</translation>
     </message>
 </context>

@@ -13661,7 +13661,7 @@
         <translation>écartée</translation>
     </message>
     <message>
-        <source>Only invented sheets yet: type in the shop’s own</source>
+        <source>Only demo sheets yet: type in your own</source>
         <translation>Fiches inventées seulement : saisir celles de l’atelier</translation>
     </message>
 </context>

@@ -2,7 +2,6 @@
 #include "screens/job/clock_screen.h"
 
 #include "pictures/drawing_widget.h"
-#include "screens/frame/low_glass.h"
 #include "screens/job/hands_words.h"
 #include "screens/beside/harm_screen.h"
 #include "screens/job/mix_screen.h"
@@ -71,18 +70,10 @@ void ClockScreen::buildFigure(QBoxLayout* row)
     beside->addText(m_until);
     beside->addText(m_board);
     m_figure->setMinimumSize(px(figureWidth), px(figureHeight));
-    auto* right = new QVBoxLayout;
-    right->addLayout(beside, 1);
     across->addWidget(m_figure);
-    across->addLayout(right, 1);
+    across->addLayout(beside, 1);
     lines->addLayout(across, 1);
     lines->addWidget(m_source);
-    buildHands(box, isLowGlass(parentWidget(), theme()) ? right : lines); // a low glass has no room below the figure
-    row->addWidget(box, 4);
-}
-
-void ClockScreen::buildHands(QWidget* box, QBoxLayout* where)
-{
     m_hands = new QWidget(box);
     auto* told = new QHBoxLayout(m_hands);
     told->setContentsMargins(0, 0, 0, 0);
@@ -93,7 +84,8 @@ void ClockScreen::buildHands(QWidget* box, QBoxLayout* where)
     told->addWidget(sign);
     told->addWidget(m_handsText, 1);
     m_hands->hide();
-    where->addWidget(m_hands);
+    lines->addWidget(m_hands);
+    row->addWidget(box, 4);
 }
 
 QString ClockScreen::sourceText() const

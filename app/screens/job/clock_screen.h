@@ -23,8 +23,6 @@ public:
 
 private:
     void buildFigure(QBoxLayout* row);
-    /// The line on two jobs that need hands at once, where it has room.
-    void buildHands(QWidget* box, QBoxLayout* where);
     void buildKeys(QBoxLayout* row);
     void buildRibbon(QBoxLayout* column);
     [[nodiscard]] QString sourceText() const;

@@ -3,16 +3,15 @@
 
 #include "gear/instruments.h"
 #include "pictures/puddle_picture.h"
-#include "screens/beside/harm_screen.h"
-#include "screens/frame/low_glass.h"
-#include "screens/frame/phrases.h"
-#include "screens/frame/sign_widget.h"
 #include "screens/job/bead_trial.h"
 #include "screens/job/caution_list.h"
+#include "screens/beside/harm_screen.h"
 #include "screens/job/hands_words.h"
 #include "screens/job/in_hand.h"
-#include "screens/job/picture_labels.h"
 #include "screens/set_up/instrument_words.h"
+#include "screens/frame/phrases.h"
+#include "screens/job/picture_labels.h"
+#include "screens/frame/sign_widget.h"
 #include "theme/sizes.h"
 
 #include <QCoreApplication>
@@ -106,7 +105,7 @@ void MixScreen::buildCards()
     column->setSpacing(px(2));
     const std::vector<CautionText> cautions = words().cautionsAt(Station::Mix);
     QWidget* strip = cautionStrip(cautions, theme(), mix, upright ? 2 : static_cast<int>(cautions.size()));
-    if (isLowGlass(parentWidget(), theme()))
+    if (isLow())
         strip->setMaximumHeight(px(lowStrip));
     column->addWidget(strip);
     auto* cards = new QBoxLayout(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
@@ -122,6 +121,12 @@ void MixScreen::buildCards()
     column->addLayout(cards, 1);
 }
 
+bool MixScreen::isLow() const
+{
+    constexpr double lowGlass = 133; // mm: three figures with their captions have no room for large ones
+    return parentWidget() && theme().metrics().mm(parentWidget()->height()) < lowGlass;
+}
+
 QLayout* MixScreen::keys()
 {
     auto* keys = new QVBoxLayout;
@@ -129,7 +134,7 @@ QLayout* MixScreen::keys()
     auto* first = new QHBoxLayout;
     first->setSpacing(px(sizes::gap));
     // Product and lots have the longer words, and a low glass fewer lines for them.
-    const bool low = isLowGlass(parentWidget(), theme());
+    const bool low = isLow();
     first->addWidget(productKey(), low ? 8 : 7);
     if (m_forecast && m_batch.sheet)
         first->addWidget(beadKey(), 7);
@@ -330,7 +335,7 @@ QWidget* MixScreen::figuresCard()
     lines->setContentsMargins(px(3), px(1.5), px(3), px(1.5));
     lines->setSpacing(px(0.2));
     const Mix& mix = m_batch.batch.mix;
-    const bool low = isLowGlass(parentWidget(), theme());
+    const bool low = isLow();
     const auto figure = [&](const QString& name, const QString& caption, const QString& value, Role ink) {
         lines->addWidget(label(name + u"_caption"_s, TextRole::Small, caption, Role::MutedInk));
         const bool small = low || name == u"mix_weigh"_s; // two masses side by side

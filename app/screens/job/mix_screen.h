@@ -28,6 +28,7 @@ private:
     [[nodiscard]] QLayout* keys();
     [[nodiscard]] TapButton* productKey();
     [[nodiscard]] TapButton* beadKey();
+    [[nodiscard]] bool isLow() const;
     [[nodiscard]] TapButton* weighKey();
     void showScale();
     [[nodiscard]] QWidget* waysOut();

@@ -51,9 +51,9 @@ SetUpSheetsScreen::SetUpSheetsScreen(const Surroundings& around, const SetUpPlac
 {
     const std::vector<ProductSheet> all = everySheet(around.bench);
     const bool none = around.bench.sheets().products().empty();
-    QWidget* holder = buildPage(
-        {}, none ? tr("Only invented sheets yet: type in the shop’s own") : tr("What the fillers of this shop are"),
-        static_cast<int>((all.size() + perPage(around) - 1) / perPage(around)));
+    QWidget* holder =
+        buildPage({}, none ? tr("Only demo sheets yet: type in your own") : tr("What the fillers of this shop are"),
+                  static_cast<int>((all.size() + perPage(around) - 1) / perPage(around)));
     auto* column = new QVBoxLayout(holder);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(px(sizes::gap));
